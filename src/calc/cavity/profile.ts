@@ -1,0 +1,142 @@
+/**
+ * The cavity's height above the ceiling, across the home: plain numbers in inches, the inner part of the cavity section.
+ * Places across are counted from the eave on the back side.
+ */
+export interface Profile {
+  readonly width: number;
+  /** Height at a place across; the place is held inside the cavity. */
+  readonly depthAt: (across: number) => number;
+  /** Area of the section from the eave to a place across, in square inches; a closed form. */
+  readonly areaUpTo: (across: number) => number;
+  /** Places where the profile has a corner or its deepest point, the two ends included, in rising order. */
+  readonly corners: readonly number[];
+}
+
+const clamp = (value: number, low: number, high: number): number => Math.min(high, Math.max(low, value));
+
+/** Straight lines between points; the points lie in rising order, the first at 0, the last at the width. */
+function straightLines(points: readonly (readonly [across: number, depth: number])[]): Profile {
+  const width = points.at(-1)?.[0] ?? 0;
+  const pieceAt = (across: number) => {
+    const right = clamp(
+      points.findIndex(([place]) => place >= across),
+      1,
+      points.length - 1,
+    );
+    return [points[right - 1] ?? [0, 0], points[right] ?? [0, 0]] as const;
+  };
+  const depthAt = (asked: number): number => {
+    const across = clamp(asked, 0, width);
+    const [[x0, d0], [x1, d1]] = pieceAt(across);
+    return d0 + ((d1 - d0) * (across - x0)) / (x1 - x0);
+  };
+  const areaUpTo = (asked: number): number => {
+    const end = clamp(asked, 0, width);
+    let area = 0;
+    for (const [place, [x0, d0]] of points.entries()) {
+      const next = points[place + 1];
+      if (!next || x0 >= end) break;
+      const right = Math.min(next[0], end);
+      area += ((d0 + depthAt(right)) / 2) * (right - x0);
+    }
+    return area;
+  };
+  return { width, depthAt, areaUpTo, corners: points.map(([place]) => place) };
+}
+
+/** Two straight slopes that meet in the middle. */
+export const twoSlope = (width: number, eave: number, ridge: number): Profile =>
+  straightLines([
+    [0, eave],
+    [width / 2, ridge],
+    [width, eave],
+  ]);
+
+/** One straight slope from the eave to the ridge: half of a double section. */
+export const oneSlope = (width: number, eave: number, ridge: number): Profile =>
+  straightLines([
+    [0, eave],
+    [width, ridge],
+  ]);
+
+/** The same height everywhere. */
+export const level = (width: number, depth: number): Profile => oneSlope(width, depth, depth);
+
+/** Heights measured at places across, with straight lines between. */
+export const measured = (points: readonly (readonly [across: number, depth: number])[]): Profile =>
+  straightLines(points);
+
+/**
+ * A circular arc from eave to eave, the ridge in the middle.
+ * With chord W and rise h the radius is (W²/4 + h²) / 2h; the height at u from the middle is √(r² − u²) − (r − h) + eave.
+ * A rise of 0 is a level cavity; a rise over half the width is more than a half circle, and no roof.
+ */
+export function bowed(width: number, eave: number, ridge: number): Profile {
+  const rise = ridge - eave;
+  if (rise === 0) return level(width, eave);
+  const radius = bowRadius(width, rise);
+  const below = radius - ridge;
+  const fromMiddle = (across: number) => clamp(across, 0, width) - width / 2;
+  /** The area under the arc from the middle to u. */
+  const area = (u: number): number =>
+    (u * Math.sqrt(Math.max(0, radius * radius - u * u)) +
+      radius * radius * Math.asin(clamp(u / radius, -1, 1))) /
+      2 -
+    below * u;
+  return {
+    width,
+    depthAt: (across) => Math.sqrt(Math.max(0, radius * radius - fromMiddle(across) ** 2)) - below,
+    areaUpTo: (across) => area(fromMiddle(across)) - area(-width / 2),
+    corners: [0, width / 2, width],
+  };
+}
+
+/** The radius of a bow from its chord and its rise, in the unit of both. @example bowRadius(168, 12) // => 300 */
+export const bowRadius = (chord: number, rise: number): number => (chord * chord) / 4 / (2 * rise) + rise / 2;
+
+/** The deepest place: between corners every profile here rises or falls all the way, or is an arc with its top at a corner. */
+export function deepest(profile: Profile): { readonly across: number; readonly depth: number } {
+  let best = { across: 0, depth: profile.depthAt(0) };
+  for (const across of profile.corners) {
+    const depth = profile.depthAt(across);
+    if (depth > best.depth) best = { across, depth };
+  }
+  return best;
+}
+
+/**
+ * Area of what lies on the ceiling to a given height, where the roof leaves room for it: the integral of the smaller of the two.
+ * Old insulation of one thickness fills the shallow eave to the roof, and no more.
+ */
+export function areaBelow(profile: Profile, height: number): number {
+  if (height <= 0) return 0;
+  let area = 0;
+  for (const [place, left] of profile.corners.entries()) {
+    const right = profile.corners[place + 1];
+    if (right === undefined) break;
+    const [a, b] = [profile.depthAt(left), profile.depthAt(right)];
+    const whole = profile.areaUpTo(right) - profile.areaUpTo(left);
+    if (a >= height && b >= height) area += height * (right - left);
+    else if (a <= height && b <= height) area += whole;
+    else {
+      const meet = placeOfHeight(profile, height, left, right);
+      const toMeet = profile.areaUpTo(meet) - profile.areaUpTo(left);
+      area += a < height ? toMeet + height * (right - meet) : height * (meet - left) + (whole - toMeet);
+    }
+  }
+  return area;
+}
+
+const HALVINGS = 60;
+
+/** Where between two corners does the profile pass a height? By halving, to the last bit that a number can hold. */
+function placeOfHeight(profile: Profile, height: number, left: number, right: number): number {
+  const rising = profile.depthAt(right) > profile.depthAt(left);
+  let [low, high] = [left, right];
+  for (let step = 0; step < HALVINGS; step++) {
+    const middle = (low + high) / 2;
+    if (profile.depthAt(middle) < height === rising) low = middle;
+    else high = middle;
+  }
+  return (low + high) / 2;
+}

@@ -1,0 +1,234 @@
+import { format } from '../../quantity/format.ts';
+import {
+  amountIn,
+  byMethod,
+  inUnit,
+  minus,
+  named,
+  number,
+  over,
+  plus,
+  type Quantity,
+  times,
+} from '../../quantity/quantity.ts';
+import type { Rulebook } from '../../rulebook/rulebook.ts';
+import { EntriesClash } from '../declare/calculation.ts';
+import type { Values } from '../declare/field.ts';
+import type { sectionFields } from './fields.ts';
+import { areaBelow, bowed, deepest, level, measured, oneSlope, type Profile, twoSlope } from './profile.ts';
+
+export type SectionValues = Values<typeof sectionFields>;
+
+/** The cavity in section, as quantities, with its profile for drawings and for inner loops. */
+export interface Section {
+  readonly profile: Profile;
+  readonly shape: SectionValues['shape'];
+  readonly width: Quantity<'length'>;
+  readonly area: Quantity<'area'>;
+  readonly meanDepth: Quantity<'length'>;
+  readonly deepest: Quantity<'length'>;
+  readonly deepestAt: Quantity<'length'>;
+  readonly depthAt: (across: Quantity<'length'>) => Quantity<'length'>;
+}
+
+const inches = (q: Quantity<'length'>): number => amountIn(q, 'in');
+
+const clash = (field: string, label: string, found: string, expected: string): never => {
+  throw new EntriesClash({ field, label, found, expected });
+};
+
+/** The depth that a shape can't do without. */
+function needed(
+  q: Quantity<'length'> | undefined,
+  field: 'eave' | 'ridge',
+  shape: string,
+): Quantity<'length'> {
+  return q ?? clash(field, `Depth at the ${field}`, 'nothing', `a depth, since the shape is ${shape}`);
+}
+
+/**
+ * How deep is the cavity across the home, and how large is its section?
+ * @throws EntriesClash if a depth is missing, the eave is deeper than the ridge, a bow is more than a half circle, or measured points leave a part of the width out.
+ */
+export function cavitySection(values: SectionValues): Section {
+  const { shape, width } = values;
+  const area = sectionArea(values);
+  const { profile } = area;
+  const most = deepest(profile);
+  const operands = [width, values.eave, values.ridge].filter((q) => q !== undefined);
+  return {
+    profile,
+    shape,
+    width,
+    area: named(inUnit(area.quantity, 'ft2'), 'A', 'Area of the section'),
+    meanDepth: named(inUnit(over(area.quantity, width), 'in'), 'dm', 'Mean depth'),
+    deepest: named(
+      byMethod('deepest place of the section', operands, most.depth, 'in'),
+      'dmax',
+      'Depth at the deepest place',
+    ),
+    deepestAt: named(
+      byMethod('where the section is deepest', operands, most.across, 'in'),
+      'xmax',
+      'Deepest place, from the eave',
+    ),
+    depthAt: (across) =>
+      named(
+        byMethod(
+          `depth of the section at ${format(across, { tape: 8 })}`,
+          [across, ...operands],
+          profile.depthAt(inches(across)),
+          'in',
+        ),
+        'dx',
+        'Depth there',
+      ),
+  };
+}
+
+function sectionArea(values: SectionValues): {
+  readonly profile: Profile;
+  readonly quantity: Quantity<'area'>;
+} {
+  const { shape, width } = values;
+  if (shape === 'measured') {
+    const points = measuredPoints(values);
+    const profile = measured(points.map(({ from_eave, depth }) => [inches(from_eave), inches(depth)]));
+    const operands = points.flatMap(({ from_eave, depth }) => [from_eave, depth]);
+    const quantity = byMethod(
+      'trapezoids between the measured depths',
+      operands,
+      profile.areaUpTo(profile.width),
+      'in2',
+    );
+    return { profile, quantity };
+  }
+  const eave = needed(values.eave, 'eave', shape);
+  if (shape === 'level') return { profile: level(inches(width), inches(eave)), quantity: times(width, eave) };
+
+  const ridge = needed(values.ridge, 'ridge', shape);
+  if (inches(eave) > inches(ridge)) {
+    clash(
+      'eave',
+      'Depth at the eave',
+      `${format(eave)}, deeper than the ridge at ${format(ridge)}`,
+      'an eave no deeper than the ridge; were the two swapped?',
+    );
+  }
+  if (shape === 'bowed') {
+    if (inches(ridge) - inches(eave) > inches(width) / 2) {
+      clash(
+        'ridge',
+        'Depth at the ridge',
+        `a rise of ${format(minus(ridge, eave))} over a width of ${format(width)}`,
+        'a bow of no more than a half circle',
+      );
+    }
+    const profile = bowed(inches(width), inches(eave), inches(ridge));
+    const method = 'W·de + r²/2·(t − sin t), with t = 2·asin(W/2r), r = (W²/4 + h²)/2h, h = dr − de';
+    return {
+      profile,
+      quantity: byMethod(method, [width, eave, ridge], profile.areaUpTo(profile.width), 'in2'),
+    };
+  }
+  const profile = (shape === 'one-slope' ? oneSlope : twoSlope)(inches(width), inches(eave), inches(ridge));
+  return { profile, quantity: over(times(width, plus(eave, ridge)), number(2)) };
+}
+
+function measuredPoints({ points, width }: SectionValues) {
+  const inOrder = [...(points ?? [])].sort((a, b) => inches(a.from_eave) - inches(b.from_eave));
+  const complain = (found: string, expected: string) =>
+    clash('points', 'Depths you measured', found, expected);
+  if (inOrder.length < 2) complain(`${inOrder.length} depths`, 'two or more, since the shape is measured');
+  const [first, last] = [inOrder[0], inOrder.at(-1)];
+  if (!first || inches(first.from_eave) !== 0)
+    complain(
+      `the first at ${first ? format(first.from_eave, { tape: 8 }) : 'no place'}`,
+      'a depth at 0 in, the eave itself',
+    );
+  if (!last || Math.abs(inches(last.from_eave) - inches(width)) > 1 / 16) {
+    complain(
+      `the last at ${last ? format(last.from_eave, { tape: 8 }) : 'no place'}`,
+      `a depth at the other end, ${format(width, { tape: 8 })}`,
+    );
+  }
+  for (const [place, point] of inOrder.entries()) {
+    const next = inOrder[place + 1];
+    if (next && inches(next.from_eave) === inches(point.from_eave))
+      complain(`two depths at ${format(point.from_eave, { tape: 8 })}`, 'one depth a place');
+  }
+  return inOrder;
+}
+
+/** What of the section is left to fill: the section less old insulation, less framing. */
+export interface FreeSection {
+  readonly old: Quantity<'area'>;
+  readonly framing: Quantity<'area'>;
+  readonly free: Quantity<'area'>;
+}
+
+/**
+ * How much of the section is free for new fill?
+ * Framing counts the two chords of each truss, averaged along the home; what of the lower chord lies in the old insulation is
+ * taken off once. Webs are left out: they are few and thin.
+ * @throws EntriesClash if nothing is left to fill.
+ */
+export function freeSection(
+  section: Section,
+  oldDepth: Quantity<'length'> | undefined,
+  trussSpacing: Quantity<'length'> | undefined,
+  rules: Rulebook,
+): FreeSection {
+  const oldInches = oldDepth ? inches(oldDepth) : 0;
+  const old = named(
+    inUnit(
+      byMethod(
+        'old insulation to its depth across the section, less where the roof is lower',
+        oldDepth ? [section.area, oldDepth] : [section.area],
+        areaBelow(section.profile, oldInches),
+        'in2',
+      ),
+      'ft2',
+    ),
+    'Ao',
+    'Area of the old insulation',
+  );
+  const framing = named(
+    framingArea(section, oldDepth, trussSpacing, rules),
+    'Af',
+    'Area of the framing, averaged along the home',
+  );
+  const free = named(minus(minus(section.area, old), framing), 'An', 'Area free for new fill');
+  if (free.amount <= 0) {
+    clash(
+      'old_depth',
+      'Depth of the old insulation',
+      oldDepth ? format(oldDepth) : 'nothing',
+      'less than the cavity holds: no room is left for new fill',
+    );
+  }
+  return { old, framing, free };
+}
+
+function framingArea(
+  section: Section,
+  oldDepth: Quantity<'length'> | undefined,
+  trussSpacing: Quantity<'length'> | undefined,
+  rules: Rulebook,
+): Quantity<'area'> {
+  if (!trussSpacing) return byMethod('no truss spacing given, no framing taken off', [], 0, 'ft2');
+  const chord = rules.value('framing.truss.chord-depth');
+  const member = rules.value('framing.truss.member-width');
+  const lowerAboveOld = Math.max(0, inches(chord) - (oldDepth ? inches(oldDepth) : 0));
+  const chords = named(
+    byMethod(
+      'upper chord, and what of the lower chord stands above the old insulation',
+      oldDepth ? [chord, oldDepth] : [chord],
+      inches(chord) + lowerAboveOld,
+      'in',
+    ),
+    'c',
+    'Depth of the chords in the fill',
+  );
+  return times(times(chords, section.width), over(member, trussSpacing));
+}

@@ -1,0 +1,56 @@
+import {
+  amountIn,
+  byMethod,
+  inUnit,
+  minus,
+  named,
+  type Quantity,
+  times,
+  total,
+} from '../../quantity/quantity.ts';
+import type { FreeSection, Section } from './section.ts';
+
+/** A round space kept open from ceiling to roof, about a flue or the like. */
+export interface KeptOpen {
+  /** How wide the open space is. */
+  readonly across: Quantity<'length'>;
+  /** Its place, from the eave. */
+  readonly at: Quantity<'length'>;
+}
+
+/** The volume of one space kept open, above the old insulation. */
+export function keptOpenVolume(
+  section: Section,
+  { across, at }: KeptOpen,
+  oldDepth: Quantity<'length'> | undefined,
+): Quantity<'volume'> {
+  const radius = amountIn(across, 'in') / 2;
+  const height = Math.max(
+    0,
+    section.profile.depthAt(amountIn(at, 'in')) - (oldDepth ? amountIn(oldDepth, 'in') : 0),
+  );
+  const volume = byMethod(
+    'round column from the old insulation to the roof: π/4 · D² · depth there',
+    [across, at],
+    Math.PI * radius * radius * height,
+    'in3',
+  );
+  return inUnit(volume, 'ft3');
+}
+
+/** How much new fill does a length of the cavity hold, less the spaces kept open in it? */
+export function fillVolume(
+  free: FreeSection,
+  length: Quantity<'length'>,
+  keptOpen: readonly Quantity<'volume'>[],
+): {
+  readonly whole: Quantity<'volume'>;
+  readonly open: Quantity<'volume'> | undefined;
+  readonly net: Quantity<'volume'>;
+} {
+  const whole = named(times(free.free, length), 'Vn', 'Volume free for new fill');
+  if (keptOpen.length === 0)
+    return { whole, open: undefined, net: named(times(free.free, length), 'V', 'Volume to fill') };
+  const open = named(total(keptOpen), 'Vk', 'Volume of the spaces kept open');
+  return { whole, open, net: named(minus(whole, open), 'V', 'Volume to fill') };
+}

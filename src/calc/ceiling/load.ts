@@ -1,0 +1,77 @@
+import type { CautionId } from '../../generated/rule-types.ts';
+import { compare, inUnit, minus, named, over, plus, type Quantity, times } from '../../quantity/quantity.ts';
+import type { Rulebook } from '../../rulebook/rulebook.ts';
+
+export const verdicts = ['carries it', 'does not carry it', 'unrated'] as const;
+export type Verdict = (typeof verdicts)[number];
+
+/** What lies on the ceiling, and whether the board is rated to carry it. */
+export interface CeilingLoad {
+  readonly new: Quantity<'load'>;
+  readonly old: Quantity<'load'> | undefined;
+  readonly total: Quantity<'load'>;
+  readonly limit: Quantity<'load'> | undefined;
+  readonly verdict: Verdict;
+  /** The highest density that passes at this depth; absent without a limit, or where the old insulation alone is too heavy. */
+  readonly highestDensity: Quantity<'density'> | undefined;
+  /** The greatest depth of new fill that passes at this density. */
+  readonly greatestDepth: Quantity<'length'> | undefined;
+  readonly cautions: readonly CautionId[];
+}
+
+/** New fill by its depth and density, or by the weight per area on its label. */
+export type NewFill =
+  | { readonly depth: Quantity<'length'>; readonly density: Quantity<'density'> }
+  | { readonly weight: Quantity<'load'> };
+
+/** How heavy is insulation of a depth and a density on what carries it? */
+const weightOn = (depth: Quantity<'length'>, density: Quantity<'density'>): Quantity<'load'> =>
+  inUnit(times(depth, density), 'lb/ft2');
+
+/**
+ * Does the ceiling carry the fill at its deepest place, with the old insulation added?
+ * The board's limit is the published one for its kind and framing; a board or framing without one is unrated, and nothing is guessed.
+ */
+export function ceilingLoad(
+  board: string,
+  framing: Quantity<'length'>,
+  fill: NewFill,
+  old: { readonly depth: Quantity<'length'>; readonly density: Quantity<'density'> } | undefined,
+  rules: Rulebook,
+): CeilingLoad {
+  const fresh =
+    'weight' in fill
+      ? fill.weight
+      : named(weightOn(fill.depth, fill.density), 'qn', 'Weight of the new fill on the ceiling');
+  const oldLoad =
+    old && named(weightOn(old.depth, old.density), 'qo', 'Weight of the old insulation on the ceiling');
+  const total = named(oldLoad ? plus(fresh, oldLoad) : fresh, 'q', 'Weight on the ceiling');
+  const limit = rules.find('ceiling.board.limit', { board, framing }, 'load')?.low;
+  if (!limit) {
+    return {
+      new: fresh,
+      old: oldLoad,
+      total,
+      limit,
+      verdict: 'unrated',
+      highestDensity: undefined,
+      greatestDepth: undefined,
+      cautions: ['caution.ceiling.unrated'],
+    };
+  }
+  const passes = compare(total, limit) <= 0;
+  const left = named(oldLoad ? minus(limit, oldLoad) : limit, 'ql', 'Weight left for new fill');
+  const room = left.amount > 0 && 'depth' in fill;
+  return {
+    new: fresh,
+    old: oldLoad,
+    total,
+    limit,
+    verdict: passes ? 'carries it' : 'does not carry it',
+    highestDensity: room ? named(over(left, fill.depth), 'ρ most', 'Highest density that passes') : undefined,
+    greatestDepth: room
+      ? named(over(left, fill.density), 'd most', 'Greatest depth of new fill that passes')
+      : undefined,
+    cautions: passes ? ['caution.ceiling.sound-first'] : ['caution.ceiling.overloaded'],
+  };
+}

@@ -1,0 +1,103 @@
+import { format } from '../../quantity/format.ts';
+import { parseQuantity } from '../../quantity/parse.ts';
+import { amountIn, type Quantity, QuantityError } from '../../quantity/quantity.ts';
+import type { UnitOf } from '../../quantity/units.ts';
+import { nearest } from '../../rulebook/nearest.ts';
+import type { Rulebook } from '../../rulebook/rulebook.ts';
+import type { Check } from '../../rulebook/schema.ts';
+import { calculationNamed, calculations } from '../calculations.ts';
+import { answer, type Figure } from '../declare/calculation.ts';
+import { sentence } from '../declare/read-fields.ts';
+
+/** One figure of a check, held against what was computed. */
+export interface Held {
+  readonly figure: string;
+  readonly expected: string;
+  readonly found: string;
+  readonly holds: boolean;
+}
+
+export interface CheckResult {
+  readonly title: string;
+  readonly holds: boolean;
+  readonly figures: readonly Held[];
+  /** Why nothing could be held against anything. */
+  readonly trouble?: string;
+}
+
+const troubled = (check: Check, trouble: string): CheckResult => ({
+  title: check.title,
+  holds: false,
+  figures: [],
+  trouble,
+});
+
+/** Does the calculation give what the check expects, figure by figure, within its tolerance? */
+export function runCheck(check: Check, rules: Rulebook): CheckResult {
+  const declared = calculationNamed(check.calculation);
+  if (!declared) {
+    const names = calculations.map(({ name }) => name);
+    return troubled(
+      check,
+      `found no calculation "${check.calculation}", expected one of ${names.join(', ')}`,
+    );
+  }
+  const read = answer(declared, check.given, rules);
+  if (!read.ok) return troubled(check, read.problems.map(sentence).join(' '));
+  const figures = Object.entries(check.expect).map(([name, expected]) =>
+    hold(name, expected, read.value.figures, check.tolerance),
+  );
+  return { title: check.title, holds: figures.length > 0 && figures.every(({ holds }) => holds), figures };
+}
+
+function hold(
+  name: string,
+  expected: string | number | boolean,
+  figures: Readonly<Record<string, Figure>>,
+  tolerance: string | undefined,
+): Held {
+  const figure = figures[name];
+  const bad = (found: string): Held => ({ figure: name, expected: String(expected), found, holds: false });
+  if (!figure) {
+    const guess = nearest(name, Object.keys(figures));
+    return bad(`no such figure${guess ? `; did you mean "${guess}"?` : ''}`);
+  }
+  if (typeof figure.value === 'string') {
+    return {
+      figure: name,
+      expected: String(expected),
+      found: figure.value,
+      holds: figure.value === expected,
+    };
+  }
+  try {
+    const wanted = parseQuantity(String(expected), { dimension: figure.value.dimension });
+    const found = amountIn(figure.value, wanted.unit as UnitOf<Quantity['dimension']>);
+    const shown = format({ ...figure.value, amount: found, unit: wanted.unit }, { figures: 8 });
+    return {
+      figure: name,
+      expected: String(expected),
+      found: shown,
+      holds: Math.abs(found - wanted.amount) <= allowed(wanted, tolerance),
+    };
+  } catch (error) {
+    if (error instanceof QuantityError) return bad(error.message);
+    throw error;
+  }
+}
+
+/** What floating arithmetic itself may be off, where a check allows nothing. */
+const NOISE = 1e-9;
+
+/** How far the figure may be off, in the unit of the expected one. */
+function allowed(wanted: Quantity, tolerance: string | undefined): number {
+  const noise = NOISE * Math.max(1, Math.abs(wanted.amount));
+  if (tolerance === undefined) return noise;
+  const share = /^([\d.]+)\s*%$/.exec(tolerance.trim());
+  if (share && wanted.unit !== 'percent') return (Number(share[1]) / 100) * Math.abs(wanted.amount) + noise;
+  const given = parseQuantity(tolerance, {
+    dimension: wanted.dimension,
+    assume: wanted.unit as UnitOf<Quantity['dimension']>,
+  });
+  return amountIn(given, wanted.unit as UnitOf<Quantity['dimension']>) + noise;
+}

@@ -1,0 +1,55 @@
+/**
+ * Entries as a readable address: `home.length=66+ft&roof.obstacles.0.what=plumbing+vent`.
+ * It goes into the fragment, so that what a crew typed never reaches a host's log.
+ */
+
+const MOST_PAIRS = 2000;
+const MOST_PLACES = 200;
+const FORBIDDEN = new Set(['__proto__', 'constructor', 'prototype']);
+
+/** Every leaf of nested entries with the way to it; what is empty is left out. */
+function leaves(entries: unknown, way: readonly string[] = []): [string, string][] {
+  if (entries === undefined || entries === null || entries === '') return [];
+  if (typeof entries !== 'object') return [[way.join('.'), String(entries)]];
+  return Object.entries(entries as Record<string, unknown>).flatMap(([key, value]) =>
+    leaves(value, [...way, key]),
+  );
+}
+
+/** @example addressOf({ home: { length: '66 ft' } }) // => 'home.length=66+ft' */
+export const addressOf = (entries: unknown): string => new URLSearchParams(leaves(entries)).toString();
+
+/**
+ * The entries an address holds; undefined where it holds none. Nothing in it is trusted: the entries are read like a file's.
+ * @example entriesIn('home.length=66+ft') // => { home: { length: '66 ft' } }
+ */
+export function entriesIn(address: string): Record<string, unknown> | undefined {
+  const pairs = [...new URLSearchParams(address)].slice(0, MOST_PAIRS);
+  const root: Record<string, unknown> = {};
+  let any = false;
+  for (const [way, value] of pairs) {
+    const keys = way.split('.');
+    if (value === '' || keys.length > 6 || keys.some((key) => key === '' || FORBIDDEN.has(key))) continue;
+    if (put(root, keys, value)) any = true;
+  }
+  return any ? root : undefined;
+}
+
+function put(root: Record<string, unknown>, keys: readonly string[], value: string): boolean {
+  let at: Record<string, unknown> | unknown[] = root;
+  for (const [place, key] of keys.entries()) {
+    const index = Number(key);
+    if (Array.isArray(at) && !(Number.isInteger(index) && index >= 0 && index < MOST_PLACES)) return false;
+    const holder = at as Record<string, unknown>;
+    if (place === keys.length - 1) {
+      holder[key] = value;
+      return true;
+    }
+    const next = keys[place + 1] ?? '';
+    const inside: unknown = Object.hasOwn(holder, key) ? holder[key] : undefined;
+    if (inside === undefined) holder[key] = /^\d+$/.test(next) ? [] : {};
+    else if (typeof inside !== 'object') return false;
+    at = holder[key] as Record<string, unknown> | unknown[];
+  }
+  return false;
+}

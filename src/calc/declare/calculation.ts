@@ -1,0 +1,73 @@
+import type { CautionId } from '../../generated/rule-types.ts';
+import type { FormatOptions } from '../../quantity/format.ts';
+import type { Quantity } from '../../quantity/quantity.ts';
+import type { Rulebook } from '../../rulebook/rulebook.ts';
+import type { Fields, Values } from './field.ts';
+import { type FieldProblem, type Read, readFields } from './read-fields.ts';
+
+/** One figure that comes out: its value, and how it is printed. */
+export interface Figure {
+  readonly label: string;
+  readonly value: Quantity | string;
+  readonly format?: FormatOptions;
+}
+
+/** What a calculation answers. The first figure is the answer; the rest stand under it. */
+export interface Answer {
+  readonly figures: Readonly<Record<string, Figure>>;
+  /** Cautions that this answer trips, the gravest first. */
+  readonly cautions: readonly CautionId[];
+  /** Sentences about this answer that no figure says. */
+  readonly remarks: readonly string[];
+}
+
+/** Entries that read well one by one but can't be true together. */
+export class EntriesClash extends Error {
+  override name = 'EntriesClash';
+  readonly problem: FieldProblem;
+  constructor(problem: FieldProblem) {
+    super(`${problem.label}: found ${problem.found}, expected ${problem.expected}`);
+    this.problem = problem;
+  }
+}
+
+/** A calculation: declared once, it feeds its form, the command line, the checks and its page. */
+export interface Calculation<F extends Fields = Fields> {
+  /** Its name on the command line and in the address. */
+  readonly name: string;
+  readonly title: string;
+  /** The question it answers, as the crew would ask it. */
+  readonly question: string;
+  /** How it works it out, in a few sentences. */
+  readonly method: string;
+  readonly fields: F;
+  /** Entries that show it at work; the page opens with them. */
+  readonly example: Readonly<Record<string, unknown>>;
+  /**
+   * Works it out. Pure.
+   * @throws EntriesClash for entries that can't be true together.
+   */
+  readonly work: (values: Values<F>, rules: Rulebook) => Answer;
+}
+
+/** Declares a calculation, with the types of its values following from its fields. */
+export const calculation = <const F extends Fields>(declared: Calculation<F>): Calculation<F> => declared;
+
+/** A calculation whose field types don't matter to the caller: the form, the command line, the checks. */
+// biome-ignore lint/suspicious/noExplicitAny: a list of calculations with different fields has no narrower type
+export type AnyCalculation = Calculation<any>;
+
+/**
+ * Reads the entries and works the calculation out; problems come back, they are not thrown.
+ * @example answer(ceilingLoad, { board: 'gypsum 1/2 in', ... }, rules).ok // => true
+ */
+export function answer(declared: AnyCalculation, given: unknown, rules: Rulebook): Read<Answer> {
+  const read = readFields(declared.fields, given);
+  if (!read.ok) return read;
+  try {
+    return { ok: true, value: declared.work(read.value, rules) };
+  } catch (error) {
+    if (error instanceof EntriesClash) return { ok: false, problems: [error.problem] };
+    throw error;
+  }
+}

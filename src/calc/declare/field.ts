@@ -1,0 +1,147 @@
+import type { Dimension } from '../../quantity/dimension.ts';
+import type { Quantity } from '../../quantity/quantity.ts';
+import type { UnitOf } from '../../quantity/units.ts';
+
+/**
+ * Inputs are declared once. The form, the command line, the checks, the job file, its JSON Schema and the pages that
+ * describe them are all made from the declaration.
+ */
+interface Described {
+  /** The field's name on the form. */
+  readonly label: string;
+  /** What to measure or choose, one sentence. */
+  readonly hint: string;
+}
+
+export interface QuantityField<D extends Dimension = Dimension> extends Described {
+  readonly kind: 'quantity';
+  readonly dimension: D;
+  /** The letter that stands for it in a working. */
+  readonly symbol: string;
+  /** As a person would write it. */
+  readonly example: string;
+  /** The unit that the form states beside the box: a bare number typed there is given it. Files always write the unit. */
+  readonly beside?: UnitOf<D>;
+  /** Is nought allowed? A negative amount never is. */
+  readonly zero: 'allowed' | 'refused';
+  /** More than this is taken for a slip; with its unit, as written. */
+  readonly most?: string;
+}
+
+export interface ChoiceField<C extends string = string> extends Described {
+  readonly kind: 'choice';
+  readonly choices: readonly C[];
+}
+
+export interface WordsField extends Described {
+  readonly kind: 'words';
+  readonly example: string;
+}
+
+export interface YearField extends Described {
+  readonly kind: 'year';
+  readonly example: string;
+}
+
+export interface ListField<F extends Fields = Fields> extends Described {
+  readonly kind: 'list';
+  /** What one of them is called: "a vent or flue". */
+  readonly one: string;
+  readonly of: F;
+  readonly most: number;
+}
+
+export interface GroupField<F extends Fields = Fields> extends Described {
+  readonly kind: 'group';
+  readonly of: F;
+}
+
+export type Field = QuantityField | ChoiceField | WordsField | YearField | ListField | GroupField;
+
+/** A field that may be left empty. */
+export type Optional<F extends Field> = F & { readonly optional: true };
+
+export type Fields = { readonly [name: string]: Field & { readonly optional?: true } };
+
+type ValueOf<F> =
+  F extends QuantityField<infer D>
+    ? Quantity<D>
+    : F extends ChoiceField<infer C>
+      ? C
+      : F extends WordsField
+        ? string
+        : F extends YearField
+          ? number
+          : F extends ListField<infer G>
+            ? readonly Values<G>[]
+            : F extends GroupField<infer G>
+              ? Values<G>
+              : never;
+
+/** What comes out of a set of fields once it is read: each field's value, an optional one perhaps undefined. */
+export type Values<F extends Fields> = {
+  readonly [N in keyof F]: F[N] extends { readonly optional: true }
+    ? ValueOf<F[N]> | undefined
+    : ValueOf<F[N]>;
+};
+
+export const optional = <F extends Field>(field: F): Optional<F> => ({ ...field, optional: true });
+
+export const quantityField = <D extends Dimension>(
+  field: Omit<QuantityField<D>, 'kind'>,
+): QuantityField<D> => ({
+  kind: 'quantity',
+  ...field,
+});
+
+export const lengthField = (
+  symbol: string,
+  label: string,
+  hint: string,
+  example: string,
+  more: { readonly zero?: 'allowed' | 'refused'; readonly most?: string } = {},
+): QuantityField<'length'> => ({
+  kind: 'quantity',
+  dimension: 'length',
+  symbol,
+  label,
+  hint,
+  example,
+  zero: more.zero ?? 'refused',
+  most: more.most ?? '200 ft',
+});
+
+export const choiceField = <const C extends string>(
+  label: string,
+  hint: string,
+  choices: readonly C[],
+): ChoiceField<C> => ({ kind: 'choice', label, hint, choices });
+
+export const wordsField = (label: string, hint: string, example: string): WordsField => ({
+  kind: 'words',
+  label,
+  hint,
+  example,
+});
+
+export const yearField = (label: string, hint: string, example: string): YearField => ({
+  kind: 'year',
+  label,
+  hint,
+  example,
+});
+
+export const listField = <const F extends Fields>(
+  label: string,
+  hint: string,
+  one: string,
+  of: F,
+  most = 40,
+): ListField<F> => ({ kind: 'list', label, hint, one, of, most });
+
+export const groupField = <const F extends Fields>(label: string, hint: string, of: F): GroupField<F> => ({
+  kind: 'group',
+  label,
+  hint,
+  of,
+});

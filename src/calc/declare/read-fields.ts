@@ -1,0 +1,149 @@
+import type { Dimension } from '../../quantity/dimension.ts';
+import { format } from '../../quantity/format.ts';
+import { ParseError, parseQuantity } from '../../quantity/parse.ts';
+import { compare, type Quantity } from '../../quantity/quantity.ts';
+import { nearest } from '../../rulebook/nearest.ts';
+import type { Field, Fields, QuantityField, Values } from './field.ts';
+
+/** What is wrong with one field, in a sentence: which field, what was found, what is expected. */
+export interface FieldProblem {
+  /** The way to the field: `roof.obstacles.1.along`. */
+  readonly field: string;
+  /** Its name on the form, so that a person finds it. */
+  readonly label: string;
+  readonly found: string;
+  readonly expected: string;
+}
+
+export type Read<T> =
+  | { readonly ok: true; readonly value: T }
+  | { readonly ok: false; readonly problems: readonly FieldProblem[] };
+
+/** A problem as a sentence. @example sentence(problem) // => 'Width (width): found "12", a number with no unit; expected a length such as 13 ft 10 in.' */
+export const sentence = ({ field, label, found, expected }: FieldProblem): string =>
+  `${label} (${field}): found ${found}; expected ${expected}.`;
+
+const EARLIEST_YEAR = 1900;
+const LATEST_YEAR = 2100;
+const MOST_LETTERS = 200;
+
+/**
+ * Reads what a person or a file gave for a set of fields; every problem at once, nothing half read.
+ * An unknown key is a problem that names the nearest key. Text is trimmed; an empty text counts as left out.
+ * @example readFields({ width: lengthField(...) }, { width: '13 ft' }).ok // => true
+ */
+export function readFields<F extends Fields>(fields: F, given: unknown): Read<Values<F>> {
+  const problems: FieldProblem[] = [];
+  const value = readGroup(fields, given, [], 'The entries', problems);
+  return problems.length > 0 ? { ok: false, problems } : { ok: true, value: value as Values<F> };
+}
+
+function readGroup(
+  fields: Fields,
+  given: unknown,
+  path: readonly string[],
+  label: string,
+  problems: FieldProblem[],
+): Record<string, unknown> {
+  if (given === null || typeof given !== 'object' || Array.isArray(given)) {
+    problems.push({
+      field: path.join('.') || '(all)',
+      label,
+      found: shown(given),
+      expected: 'a set of named entries',
+    });
+    return {};
+  }
+  const entries = given as Record<string, unknown>;
+  for (const key of Object.keys(entries)) {
+    if (Object.hasOwn(fields, key)) continue;
+    const guess = nearest(key, Object.keys(fields));
+    problems.push({
+      field: [...path, key].join('.'),
+      label: 'Unknown entry',
+      found: `the unknown key "${clipped(key)}"`,
+      expected: guess ? `"${guess}"` : `one of ${Object.keys(fields).join(', ')}`,
+    });
+  }
+  return Object.fromEntries(
+    Object.entries(fields).map(([name, field]) => {
+      const raw = Object.hasOwn(entries, name) ? entries[name] : undefined;
+      const empty = raw === undefined || raw === null || (typeof raw === 'string' && raw.trim() === '');
+      if (empty && field.kind === 'list') return [name, []];
+      if (empty && field.optional) return [name, undefined];
+      return [name, readOne(field, empty ? undefined : raw, [...path, name], problems)];
+    }),
+  );
+}
+
+function readOne(field: Field, raw: unknown, path: readonly string[], problems: FieldProblem[]): unknown {
+  const complain = (found: string, expected: string): undefined => {
+    problems.push({ field: path.join('.'), label: field.label, found, expected });
+  };
+  switch (field.kind) {
+    case 'group':
+      return readGroup(field.of, raw ?? {}, path, field.label, problems);
+    case 'list': {
+      if (!Array.isArray(raw)) return complain(shown(raw), 'a list');
+      if (raw.length > field.most) return complain(`${raw.length} entries`, `${field.most} at most`);
+      return raw.map((each, place) =>
+        readGroup(field.of, each, [...path, String(place)], field.one, problems),
+      );
+    }
+    case 'choice':
+      if (typeof raw === 'string' && field.choices.includes(raw.trim())) return raw.trim();
+      return complain(shown(raw), `one of: ${field.choices.join('; ')}`);
+    case 'words':
+      if (typeof raw !== 'string') return complain(shown(raw), `words such as "${field.example}"`);
+      return raw.length <= MOST_LETTERS
+        ? raw.trim()
+        : complain(`${raw.length} letters`, `${MOST_LETTERS} at most`);
+    case 'year': {
+      const year =
+        typeof raw === 'number' ? raw : Number(/^\s*\d{4}\s*$/.test(String(raw)) ? raw : Number.NaN);
+      return Number.isInteger(year) && year >= EARLIEST_YEAR && year <= LATEST_YEAR
+        ? year
+        : complain(shown(raw), `a year such as ${field.example}`);
+    }
+    case 'quantity':
+      return readQuantity(field, raw, path, complain);
+  }
+}
+
+function readQuantity(
+  field: QuantityField,
+  raw: unknown,
+  path: readonly string[],
+  complain: (found: string, expected: string) => undefined,
+): Quantity | undefined {
+  if (typeof raw !== 'string') return complain(shown(raw), `text with a unit, such as "${field.example}"`);
+  try {
+    const read = parseQuantity(raw, { dimension: field.dimension, example: field.example });
+    if (read.amount < 0) return complain(`"${raw.trim()}"`, `an amount above 0, such as ${field.example}`);
+    if (read.amount === 0 && field.zero === 'refused') {
+      return complain(`"${raw.trim()}"`, `more than 0, such as ${field.example}`);
+    }
+    if (field.most !== undefined) {
+      const most = parseQuantity<Dimension>(field.most, { dimension: field.dimension });
+      if (compare<Dimension>(read, most) > 0) return complain(`"${raw.trim()}"`, `${format(most)} at most`);
+    }
+    return {
+      ...read,
+      symbol: field.symbol,
+      label: field.label,
+      origin: { from: 'input', field: path.join('.') },
+    };
+  } catch (error) {
+    if (error instanceof ParseError) return complain(error.found, error.expected);
+    throw error;
+  }
+}
+
+const clipped = (text: string): string => (text.length > 40 ? `${text.slice(0, 37)}...` : text);
+
+function shown(value: unknown): string {
+  if (value === undefined || value === null || value === '') return 'nothing';
+  if (Array.isArray(value)) return 'a list';
+  if (typeof value === 'object') return 'a set of entries';
+  return `"${clipped(String(value))}"`;
+}

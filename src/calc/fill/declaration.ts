@@ -1,0 +1,54 @@
+import { calculation, type Figure } from '../declare/calculation.ts';
+import { quantityField } from '../declare/field.ts';
+import { bagsFor, bagsToLoad } from './bags.ts';
+import { fillWords } from './cautions.ts';
+import { materialFields } from './fields.ts';
+import { resistancePerInch } from './resistance.ts';
+
+export const fill = calculation({
+  name: 'fill',
+  title: 'Fill',
+  question: 'How many bags does this space take, and what R does an inch of it give?',
+  method:
+    'Volume times density is the weight; weight over the net weight of a bag is the bags. The truck takes the usual spread more, in whole bags. R per inch is the maker’s, if you give it; for glass fibre it is else our estimate between the published densities, with its uncertainty.',
+  fields: {
+    volume: quantityField({
+      dimension: 'volume',
+      symbol: 'V',
+      label: 'Volume to fill',
+      hint: 'Old insulation, framing and the spaces kept open already taken off.',
+      example: '130 ft3',
+      zero: 'allowed',
+      most: '20000 ft3',
+    }),
+    ...materialFields,
+  },
+  example: { volume: '130 ft3', material: 'glass fibre', density: '1.5 lb/ft3', bag_weight: '30 lb/bag' },
+  work: ({ volume, material, density, bag_weight, label_r_per_inch }, rules) => {
+    const { weight, bags } = bagsFor(volume, density, bag_weight);
+    const resistance = resistancePerInch(material, density, label_r_per_inch, rules);
+    const figures: Record<string, Figure> = {
+      bags: { label: 'Bags', value: bags, format: { figures: 3 } },
+      weight: { label: 'Weight of the new fill', value: weight },
+      bags_to_load: { label: 'Bags to load, with the usual spread', value: bagsToLoad(bags, rules) },
+    };
+    if (resistance) {
+      figures.resistance_per_inch = {
+        label: `R per inch, from ${resistance.from}`,
+        value: resistance.value,
+        format: { figures: 3 },
+      };
+      figures.resistance_low = {
+        label: 'R per inch, at the least',
+        value: resistance.low,
+        format: { figures: 3 },
+      };
+      figures.resistance_high = {
+        label: 'R per inch, at the most',
+        value: resistance.high,
+        format: { figures: 3 },
+      };
+    }
+    return { figures, ...fillWords(material, density, resistance, rules) };
+  },
+});

@@ -1,0 +1,78 @@
+import type { CautionId } from '../../generated/rule-types.ts';
+import { format } from '../../quantity/format.ts';
+import { byMethod, quantity } from '../../quantity/quantity.ts';
+import { calculation, type Figure } from '../declare/calculation.ts';
+import { lengthField } from '../declare/field.ts';
+import { alongFields } from './fields.ts';
+import { layoutProblem } from './roof.ts';
+import { layOut } from './search.ts';
+import { clashSentence, departureSentence } from './words.ts';
+
+const tape = { tape: 8 } as const;
+
+export const layout = calculation({
+  name: 'hole-layout',
+  title: 'Hole layout',
+  question: 'Where along the roof does each hole go?',
+  method:
+    'Every place on the tape, to the eighth of an inch, is weighed: between trusses, off the seams, clear of what comes through the roof, with the first and last hole and the gaps within their ranges. Of all layouts that hold every rule it takes the fewest holes; then the fewest patches over a seam; then the most even gaps; then the least moved from the even places. Where none holds every rule it says which rules clash and offers the least departure.',
+  fields: {
+    length: lengthField('L', 'Length of the roof', 'Along the ridge, from end to end.', '66 ft'),
+    ...alongFields,
+  },
+  example: {
+    length: '66 ft',
+    truss_spacing: '24 in',
+    first_truss: '0 in',
+    seam_spacing: '4 ft',
+    first_seam: '0 in',
+  },
+  work: ({ length, ...along }, rules) => {
+    const found = layOut(layoutProblem(length, along, 'back', rules));
+    const cautions: CautionId[] = ['caution.layout.framing'];
+    if (found.outcome === 'no-room') {
+      return {
+        figures: { outcome: { label: 'Layout', value: 'no room' } },
+        cautions: [...cautions, 'caution.layout.departs'],
+        remarks: [clashSentence(found.clash)],
+      };
+    }
+    const { positions, overSeam, moved, evenPlaces } = found.layout;
+    const holes = quantity(positions.length, 'hole', {
+      from: 'method',
+      method: 'search',
+      operands: [length],
+    });
+    const figures: Record<string, Figure> = {
+      holes: { label: 'Holes', value: holes },
+      outcome: {
+        label: 'Layout',
+        value: found.outcome === 'meets-every-rule' ? 'meets every rule' : 'least departure',
+      },
+    };
+    for (const [place, amount] of positions.entries()) {
+      const value = byMethod('search of every place on the tape', [length], amount, 'in');
+      figures[`hole_${place + 1}`] = {
+        label: `Hole ${place + 1}, from the starting end`,
+        value,
+        format: tape,
+      };
+    }
+    const usual = rules.value('access.roof-holes.usual-move');
+    const far = moved.flatMap((by, place) =>
+      Math.abs(by) > usual.amount
+        ? [
+            `Hole ${place + 1} lies ${format(quantity(Math.abs(by), 'in'), tape)} from its even place at ${format(quantity(evenPlaces[place] ?? 0, 'in'), tape)}.`,
+          ]
+        : [],
+    );
+    if (far.length > 0) cautions.push('caution.layout.moved-far');
+    if (overSeam.some(Boolean)) cautions.push('caution.layout.over-seam');
+    if (found.outcome === 'meets-every-rule') return { figures, cautions, remarks: far };
+    return {
+      figures,
+      cautions: [...cautions, 'caution.layout.departs'],
+      remarks: [clashSentence(found.clash), ...found.departures.map(departureSentence), ...far],
+    };
+  },
+});

@@ -1,0 +1,103 @@
+import { amountIn, type Quantity } from '../../quantity/quantity.ts';
+import type { Rulebook } from '../../rulebook/rulebook.ts';
+import { EntriesClash } from '../declare/calculation.ts';
+import type { Values } from '../declare/field.ts';
+import { type alongFields, hotKinds } from './fields.ts';
+import type { LayoutProblem } from './search.ts';
+
+/** The smallest mark a crew reads off the tape when it marks a hole, in inches. */
+export const TAPE_MARK = 1 / 8;
+
+export type AlongValues = Values<typeof alongFields>;
+type Obstacle = NonNullable<AlongValues['obstacles']>[number];
+
+const inches = (q: Quantity<'length'>): number => amountIn(q, 'in');
+
+/** Places every so far from the first, up to the end of the roof. */
+function everySoFar(
+  spacing: Quantity<'length'> | undefined,
+  first: Quantity<'length'> | undefined,
+  length: number,
+): number[] {
+  if (!spacing) return [];
+  const step = inches(spacing);
+  if (step < 1) {
+    throw new EntriesClash({
+      field: 'truss_spacing',
+      label: 'Spacing',
+      found: `${step} in`,
+      expected: '1 in or more',
+    });
+  }
+  const start = first ? inches(first) : 0;
+  const places: number[] = [];
+  for (let count = 0; start + count * step <= length; count++) places.push(start + count * step);
+  return places;
+}
+
+const measuredOr = (
+  measured: readonly { readonly at: Quantity<'length'> }[] | undefined,
+  regular: number[],
+): number[] =>
+  measured && measured.length > 0 ? measured.map(({ at }) => inches(at)).sort((a, b) => a - b) : regular;
+
+/** Where the trusses stand, in inches from the starting end. */
+export const trussPlaces = (values: AlongValues, length: Quantity<'length'>): number[] =>
+  measuredOr(values.trusses_measured, everySoFar(values.truss_spacing, values.first_truss, inches(length)));
+
+/** Where the seams run, in inches from the starting end. Without a first seam, one lies at the end. */
+export const seamPlaces = (values: AlongValues, length: Quantity<'length'>): number[] =>
+  measuredOr(values.seams_measured, everySoFar(values.seam_spacing, values.first_seam, inches(length)));
+
+/**
+ * The stretch along the roof that an obstacle closes to the middle of a hole: its own half, and half the widest layer of the patch.
+ * A hot flue takes its clearance too, since the membrane can burn. Nothing is closed where it stands on the other side, or far enough down the slope. A round one counts as the square about it.
+ */
+function blockedBy(
+  { what, along, side, from_peak, across }: Obstacle,
+  row: RowOfHoles,
+): LayoutProblem['obstacles'][number] | undefined {
+  if (side !== row.side) return undefined;
+  const reach = inches(across) / 2 + row.widestLayer / 2 + (hotKinds.includes(what) ? row.clearOfFlues : 0);
+  if (Math.abs(inches(from_peak) - row.belowPeak) >= reach) return undefined;
+  return { name: what, from: inches(along) - reach, to: inches(along) + reach };
+}
+
+interface RowOfHoles {
+  readonly side: 'back' | 'front';
+  readonly belowPeak: number;
+  readonly widestLayer: number;
+  readonly clearOfFlues: number;
+}
+
+/** The layout problem of one row of holes, as the search takes it. */
+export function layoutProblem(
+  length: Quantity<'length'>,
+  values: AlongValues,
+  side: 'back' | 'front',
+  rules: Rulebook,
+): LayoutProblem {
+  const range = (id: 'access.roof-holes.first' | 'access.roof-holes.spacing') => {
+    const { low, high } = rules.range(id);
+    return { low: inches(low), high: inches(high) };
+  };
+  const row: RowOfHoles = {
+    side,
+    belowPeak: inches(rules.value('access.roof-holes.below-peak')),
+    widestLayer: inches(rules.value('patch.layers.membrane-side')),
+    clearOfFlues: inches(rules.value('clearance.flue.to-combustibles')),
+  };
+  return {
+    length: inches(length),
+    grid: TAPE_MARK,
+    first: range('access.roof-holes.first'),
+    last: range('access.roof-holes.first'),
+    spacing: range('access.roof-holes.spacing'),
+    holeDiameter: inches(rules.value('access.roof-holes.diameter')),
+    patchSide: inches(rules.value('patch.layers.metal-side')),
+    memberWidth: inches(rules.value('framing.truss.member-width')),
+    trusses: trussPlaces(values, length),
+    seams: seamPlaces(values, length),
+    obstacles: (values.obstacles ?? []).flatMap((obstacle) => blockedBy(obstacle, row) ?? []),
+  };
+}

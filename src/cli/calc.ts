@@ -1,0 +1,88 @@
+import { calculationNamed, calculations } from '../calc/calculations.ts';
+import { type AnyCalculation, answer } from '../calc/declare/calculation.ts';
+import type { Field, Fields } from '../calc/declare/field.ts';
+import { sentence } from '../calc/declare/read-fields.ts';
+import { nearest } from '../rulebook/nearest.ts';
+import { loadProject } from '../rulebook/project.ts';
+import { openRulebook } from '../rulebook/rulebook.ts';
+import { figuresJson } from './figures-json.ts';
+import { BAD_INPUT, InputError, run } from './run.ts';
+
+const HOW =
+  'npm run --silent calc -- NAME field=value ...   (--list names the calculations, NAME alone works its example)';
+
+await run(() => {
+  const [name, ...pairs] = process.argv.slice(2);
+  if (name === undefined || name === '--help') {
+    console.log(HOW);
+    return name === undefined ? BAD_INPUT : 0;
+  }
+  if (name === '--list') {
+    console.log(calculations.map(listed).join('\n\n'));
+    return 0;
+  }
+  const declared = calculationNamed(name);
+  if (!declared) {
+    const guess = nearest(
+      name,
+      calculations.map((each) => each.name),
+    );
+    throw new InputError(
+      `found no calculation "${name}", expected ${guess ? `"${guess}"` : 'one that --list names'}`,
+    );
+  }
+  const given = pairs.length === 0 ? declared.example : entriesFrom(pairs, declared.fields);
+  const { data } = loadProject();
+  const read = answer(declared, given, openRulebook(data));
+  if (!read.ok) throw new InputError(read.problems.map(sentence).join('\n'));
+  const { figures, cautions, remarks } = read.value;
+  console.log(
+    JSON.stringify(
+      { calculation: name, rulebook: data.version, given, figures: figuresJson(figures), cautions, remarks },
+      null,
+      2,
+    ),
+  );
+  return 0;
+});
+
+function listed({ name, question, fields }: AnyCalculation): string {
+  const lines = Object.entries(fields as Fields).map(
+    ([field, it]) => `  ${field}${it.optional ? ' (optional)' : ''}: ${it.label}. ${exampleOf(it)}`,
+  );
+  return [`${name}: ${question}`, ...lines].join('\n');
+}
+
+function exampleOf(field: Field): string {
+  switch (field.kind) {
+    case 'choice':
+      return `One of: ${field.choices.join('; ')}.`;
+    case 'list':
+      return `A list in JSON of ${Object.keys(field.of).join(', ')}.`;
+    case 'group':
+      return `A set in JSON of ${Object.keys(field.of).join(', ')}.`;
+    default:
+      return `Such as ${field.example}.`;
+  }
+}
+
+function entriesFrom(pairs: readonly string[], fields: Fields): Record<string, unknown> {
+  return Object.fromEntries(
+    pairs.map((pair) => {
+      const at = pair.indexOf('=');
+      if (at < 1) throw new InputError(`found "${pair}", expected field=value`);
+      const [field, value] = [pair.slice(0, at), pair.slice(at + 1)];
+      return [field, fields[field]?.kind === 'list' ? jsonOf(field, value) : value];
+    }),
+  );
+}
+
+function jsonOf(field: string, value: string): unknown {
+  try {
+    return JSON.parse(value);
+  } catch {
+    throw new InputError(
+      `${field}: found "${value}", expected a list in JSON, such as [{"at": "8 ft 2 in"}]`,
+    );
+  }
+}

@@ -1,0 +1,28 @@
+import type { Figure } from '../calc/declare/calculation.ts';
+import { format } from '../quantity/format.ts';
+import type { Quantity } from '../quantity/quantity.ts';
+import { rulesBehind, working } from '../quantity/working.ts';
+
+/** A quantity as commands print it: text for people, amount and unit for programs, the rules it rests on, its working. */
+export const quantityJson = (q: Quantity, options: Figure['format'] = {}) => ({
+  text: format(q, options),
+  amount: q.amount,
+  unit: q.unit,
+  rules: rulesBehind(q),
+  working: working(q, options).map(({ symbol, label, symbols, numbers, result }) => ({
+    symbol,
+    label,
+    symbols,
+    numbers,
+    result,
+  })),
+});
+
+/** All figures of an answer as commands print them. */
+export const figuresJson = (figures: Readonly<Record<string, Figure>>) =>
+  Object.fromEntries(
+    Object.entries(figures).map(([name, { label, value, format: options }]) => [
+      name,
+      typeof value === 'string' ? { label, text: value } : { label, ...quantityJson(value, options) },
+    ]),
+  );

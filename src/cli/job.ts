@@ -1,0 +1,38 @@
+import { readFileSync } from 'node:fs';
+import { sentence } from '../calc/declare/read-fields.ts';
+import { readJobFile } from '../job/job-file.ts';
+import { jobSheet } from '../job/sheet.ts';
+import { workJob } from '../job/work.ts';
+import { loadProject } from '../rulebook/project.ts';
+import { openRulebook } from '../rulebook/rulebook.ts';
+import { plannedJson } from './planned-json.ts';
+import { InputError, run } from './run.ts';
+
+const HOW = 'npm run --silent job -- FILE.json [--text]';
+
+await run(() => {
+  const args = process.argv.slice(2);
+  const text = args.includes('--text');
+  const [file, ...rest] = args.filter((arg) => arg !== '--text');
+  if (file === undefined || rest.length > 0)
+    throw new InputError(`found ${args.join(' ') || 'nothing'}, expected ${HOW}`);
+  const job = readJobFile(textOf(file));
+  if (!job.ok) throw new InputError(job.problems.map(sentence).join('\n'));
+  const { data } = loadProject();
+  const plan = workJob(job.value, openRulebook(data));
+  if (!plan.ok) throw new InputError(plan.problems.map(sentence).join('\n'));
+  console.log(
+    text
+      ? jobSheet(plan.value, data.cautions, openRulebook(data))
+      : JSON.stringify(plannedJson(plan.value), null, 2),
+  );
+  return 0;
+});
+
+function textOf(file: string): string {
+  try {
+    return readFileSync(file, 'utf8');
+  } catch {
+    throw new InputError(`found no file "${file}" that can be read, expected a job file`);
+  }
+}

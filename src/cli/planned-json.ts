@@ -1,0 +1,57 @@
+import type { PlannedHole, WorkedJob } from '../job/planned.ts';
+import { quantityJson } from './figures-json.ts';
+
+const tape = { tape: 8 } as const;
+
+const holeJson = (hole: PlannedHole) => ({
+  number: hole.number,
+  along: quantityJson(hole.along, tape),
+  moved: quantityJson(hole.moved, tape),
+  over_seam: hole.overSeam,
+  from: quantityJson(hole.from, tape),
+  to: quantityJson(hole.to, tape),
+  volume: quantityJson(hole.volume),
+  weight: quantityJson(hole.weight),
+  bags: quantityJson(hole.bags, { figures: 3 }),
+});
+
+/** A worked job as the command line prints it. */
+export const plannedJson = (plan: WorkedJob) => ({
+  job: plan.job.name,
+  rulebook: plan.rulebook,
+  ceiling: {
+    verdict: plan.load.verdict,
+    total: quantityJson(plan.load.total, { figures: 3 }),
+    limit: plan.load.limit && quantityJson(plan.load.limit),
+    highest_density: plan.load.highestDensity && quantityJson(plan.load.highestDensity, { figures: 3 }),
+    greatest_depth: plan.load.greatestDepth && quantityJson(plan.load.greatestDepth, { figures: 3 }),
+  },
+  section: {
+    area: quantityJson(plan.section.area),
+    mean_depth: quantityJson(plan.section.meanDepth, tape),
+    deepest: quantityJson(plan.section.deepest, tape),
+    free_area: quantityJson(plan.free.free),
+  },
+  rows: plan.rows.map((row) => ({
+    side: row.side,
+    outcome: row.outcome,
+    clash: row.clash,
+    departures: row.departures,
+    holes: row.holes.map(holeJson),
+    gaps: row.gaps.map((gap) => quantityJson(gap, tape).text),
+  })),
+  totals: {
+    volume: quantityJson(plan.volume),
+    weight: quantityJson(plan.weight),
+    bags: quantityJson(plan.bags, { figures: 3 }),
+    bags_to_load: quantityJson(plan.bagsToLoad),
+  },
+  resistance_per_inch: plan.resistance && {
+    from: plan.resistance.from,
+    ...quantityJson(plan.resistance.value, { figures: 3 }),
+    low: quantityJson(plan.resistance.low, { figures: 3 }).text,
+    high: quantityJson(plan.resistance.high, { figures: 3 }).text,
+  },
+  cautions: plan.cautions,
+  remarks: plan.remarks,
+});

@@ -1,0 +1,64 @@
+/** An element of a drawing; plain data until it is written out. */
+export interface Shape {
+  readonly tag: string;
+  readonly attributes: Readonly<Record<string, string | number>>;
+  readonly children: readonly (Shape | string)[];
+}
+
+export const shape = (
+  tag: string,
+  attributes: Readonly<Record<string, string | number>> = {},
+  ...children: (Shape | string)[]
+): Shape => ({ tag, attributes, children });
+
+const escaped = (text: string): string =>
+  text.replaceAll('&', '&amp;').replaceAll('<', '&lt;').replaceAll('>', '&gt;').replaceAll('"', '&quot;');
+
+/** Two decimals of a drawing unit are finer than any screen or printer shows. */
+const rounded = (value: string | number): string =>
+  typeof value === 'number' ? String(Math.round(value * 100) / 100) : value;
+
+const written = (each: Shape | string): string => {
+  if (typeof each === 'string') return escaped(each);
+  const attributes = Object.entries(each.attributes).map(
+    ([name, value]) => ` ${name}="${escaped(rounded(value))}"`,
+  );
+  return `<${each.tag}${attributes.join('')}>${each.children.map(written).join('')}</${each.tag}>`;
+};
+
+/** What a drawing is: its size, its title, what it shows in words, its elements. */
+export interface Drawing {
+  readonly width: number;
+  readonly height: number;
+  readonly title: string;
+  /** What a reader who can't see it is told. */
+  readonly description: string;
+  readonly shapes: readonly Shape[];
+}
+
+/**
+ * A drawing as SVG text. Ids inside it begin with `name`, so that two drawings can stand on one page.
+ * @example toSvg(drawing, 'plan').startsWith('<svg') // => true
+ */
+export function toSvg({ width, height, title, description, shapes }: Drawing, name: string): string {
+  return written(
+    shape(
+      'svg',
+      {
+        xmlns: 'http://www.w3.org/2000/svg',
+        viewBox: `0 0 ${rounded(width)} ${rounded(height)}`,
+        width,
+        height,
+        role: 'img',
+        'aria-labelledby': `${name}-title ${name}-description`,
+        'font-family': 'system-ui, sans-serif',
+        'font-size': 13,
+        fill: 'none',
+        stroke: 'none',
+      },
+      shape('title', { id: `${name}-title` }, title),
+      shape('desc', { id: `${name}-description` }, description),
+      ...shapes,
+    ),
+  );
+}

@@ -1,0 +1,85 @@
+import type { JSX } from 'preact';
+import { useCallback } from 'preact/hooks';
+import { calculationNamed } from '../../calc/calculations.ts';
+import { type Answer, answer, type Figure } from '../../calc/declare/calculation.ts';
+import { format } from '../../quantity/format.ts';
+import type { Entries } from '../entries.ts';
+import { FieldsForm } from '../form/FieldInput.tsx';
+import { ProblemSummary } from '../form/ProblemSummary.tsx';
+import { Cautions } from '../results/Caution.tsx';
+import { Working } from '../results/Working.tsx';
+import { rules } from '../rules.ts';
+import { useEntries } from '../use-entries.ts';
+
+/** One calculation: its form, its answer, its working. Made from the declaration alone. */
+export function Calculator({ name }: { readonly name: string }): JSX.Element | null {
+  const declared = calculationNamed(name);
+  const work = useCallback(
+    (entries: Entries) =>
+      declared ? answer(declared, entries, rules) : { ok: false as const, problems: [] },
+    [declared],
+  );
+  const state = useEntries<Answer>(`heel-to-ridge ${name}`, declared?.example ?? {}, work);
+  if (!declared) return null;
+  return (
+    <div class="bench">
+      <form class="entries" aria-label={declared.title} onSubmit={(event) => event.preventDefault()}>
+        <FieldsForm
+          fields={declared.fields}
+          entries={state.entries}
+          set={state.set}
+          leave={state.leave}
+          problems={state.problems}
+        />
+        <button type="button" class="plain" onClick={state.reset}>
+          Back to the example
+        </button>
+      </form>
+      <section class="answers" aria-label="Answer" aria-live="polite">
+        {state.problems.length > 0 ? <ProblemSummary problems={state.problems} /> : null}
+        {state.waitingFor ? (
+          <p class="waiting">Figures of before: waiting for {state.waitingFor.label}.</p>
+        ) : null}
+        {state.result ? <AnswerView answer={state.result} /> : null}
+      </section>
+    </div>
+  );
+}
+
+const shown = ({ value, format: options }: Figure): string =>
+  typeof value === 'string' ? value : format(value, options);
+
+function AnswerView({ answer: { figures, cautions, remarks } }: { readonly answer: Answer }): JSX.Element {
+  const [first, ...rest] = Object.entries(figures);
+  return (
+    <>
+      <Cautions ids={cautions.filter((id) => id.startsWith('caution.ceiling'))} />
+      {first ? (
+        <p class="answer">
+          <span class="label">{first[1].label}</span> <output>{shown(first[1])}</output>
+        </p>
+      ) : null}
+      <dl class="figures">
+        {rest.map(([name, figure]) => (
+          <div key={name}>
+            <dt>{figure.label}</dt>
+            <dd>{shown(figure)}</dd>
+          </div>
+        ))}
+      </dl>
+      {remarks.map((remark) => (
+        <p key={remark}>{remark}</p>
+      ))}
+      <Cautions ids={cautions.filter((id) => !id.startsWith('caution.ceiling'))} />
+      <h2>How it is worked out</h2>
+      {Object.entries(figures).map(([name, { label, value, format: options }]) =>
+        typeof value === 'string' || value.origin.from === 'input' || value.origin.from === 'rule' ? null : (
+          <details key={name}>
+            <summary>{label}</summary>
+            <Working of={value} {...(options ? { options } : {})} />
+          </details>
+        ),
+      )}
+    </>
+  );
+}

@@ -1,0 +1,164 @@
+import type { JSX } from 'preact';
+import type { Field, Fields, ListField } from '../../calc/declare/field.ts';
+import type { FieldProblem } from '../../calc/declare/read-fields.ts';
+import { units } from '../../quantity/units.ts';
+import { type Entries, listAt, textAt } from '../entries.ts';
+
+export interface FormState {
+  readonly entries: Entries;
+  readonly set: (way: readonly string[], value: unknown) => void;
+  readonly leave: (way: string) => void;
+  readonly problems: readonly FieldProblem[];
+}
+
+/** The id of a field's box, made from the way to it. */
+export const boxId = (way: string): string => `field-${way.replaceAll('.', '-')}`;
+
+/** A set of fields, each with its box. */
+export const FieldsForm = ({
+  fields,
+  way = [],
+  ...state
+}: FormState & { readonly fields: Fields; readonly way?: readonly string[] }): JSX.Element => (
+  <>
+    {Object.entries(fields).map(([name, field]) => (
+      <FieldInput key={name} field={field} way={[...way, name]} {...state} />
+    ))}
+  </>
+);
+
+/** One field: its name, what to measure, its box, what is wrong with what was typed. */
+export function FieldInput({
+  field,
+  way,
+  ...state
+}: FormState & {
+  readonly field: Field & { readonly optional?: true };
+  readonly way: readonly string[];
+}): JSX.Element {
+  if (field.kind === 'group') {
+    return (
+      <fieldset class="group">
+        <legend>{field.label}</legend>
+        <p class="hint">{field.hint}</p>
+        <FieldsForm fields={field.of} way={way} {...state} />
+      </fieldset>
+    );
+  }
+  if (field.kind === 'list') return <ListInput field={field} way={way} {...state} />;
+
+  const name = way.join('.');
+  const id = boxId(name);
+  const problem = state.problems.find((each) => each.field === name);
+  const describedBy = [`${id}-hint`, problem ? `${id}-problem` : ''].filter(Boolean).join(' ');
+  const value = textAt(state.entries, way);
+  const shared = {
+    id,
+    name,
+    'aria-describedby': describedBy,
+    'aria-invalid': problem ? ('true' as const) : undefined,
+  };
+  return (
+    <div class={problem ? 'field wrong' : 'field'}>
+      <label for={id}>
+        {field.label}
+        {field.optional ? <span class="optional"> (if any)</span> : null}
+      </label>
+      <p class="hint" id={`${id}-hint`}>
+        {field.hint}
+        {field.kind === 'choice' ? null : ` Such as ${field.example}.`}
+      </p>
+      {problem ? (
+        <p class="problem" id={`${id}-problem`}>
+          Found {problem.found}; expected {problem.expected}.
+        </p>
+      ) : null}
+      {field.kind === 'choice' ? (
+        <select {...shared} value={value} onChange={(event) => state.set(way, event.currentTarget.value)}>
+          {field.optional || !field.choices.includes(value) ? (
+            <option value={field.choices.includes(value) ? '' : value}>{value}</option>
+          ) : null}
+          {field.choices.map((choice) => (
+            <option key={choice} value={choice}>
+              {choice}
+            </option>
+          ))}
+        </select>
+      ) : (
+        <span class="box">
+          <input
+            {...shared}
+            type="text"
+            autocomplete="off"
+            spellcheck={false}
+            inputMode={
+              field.kind === 'year'
+                ? 'numeric'
+                : field.kind === 'quantity' && field.beside
+                  ? 'decimal'
+                  : 'text'
+            }
+            maxLength={200}
+            value={value}
+            onInput={(event) => state.set(way, event.currentTarget.value)}
+            onBlur={() => {
+              addUnit(field, way, value, state);
+              state.leave(name);
+            }}
+          />
+          {field.kind === 'quantity' && field.beside ? (
+            <span class="unit">{units[field.beside].sign}</span>
+          ) : null}
+        </span>
+      )}
+    </div>
+  );
+}
+
+/** A bare number is given the unit that its field always has, where it can be read again before it counts. */
+function addUnit(field: Field, way: readonly string[], value: string, state: FormState): void {
+  if (field.kind === 'quantity' && field.beside !== undefined && /^\s*[\d.]+\s*$/.test(value)) {
+    state.set(way, `${value.trim()} ${field.beside}`);
+  }
+}
+
+function ListInput({
+  field,
+  way,
+  ...state
+}: FormState & { readonly field: ListField; readonly way: readonly string[] }): JSX.Element {
+  const rows = listAt(state.entries, way);
+  return (
+    <fieldset class="list">
+      <legend>{field.label}</legend>
+      <p class="hint">{field.hint}</p>
+      {rows.map((_, place) => (
+        <div class="row" key={place}>
+          <FieldsForm fields={field.of} way={[...way, String(place)]} {...state} />
+          <button
+            type="button"
+            onClick={() =>
+              state.set(
+                way,
+                rows.filter((__, other) => other !== place),
+              )
+            }
+          >
+            Take off {field.one} {place + 1}
+          </button>
+        </div>
+      ))}
+      {rows.length < field.most ? (
+        <button type="button" onClick={() => state.set(way, [...rows, blank(field.of)])}>
+          Add {field.one}
+        </button>
+      ) : null}
+    </fieldset>
+  );
+}
+
+/** A new entry of a list: choices at their first, the rest empty. */
+const blank = (fields: Fields): Entries =>
+  Object.fromEntries(
+    Object.entries(fields).map(([name, field]) => [name, field.kind === 'choice' ? field.choices[0] : '']),
+  );

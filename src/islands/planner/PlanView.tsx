@@ -1,0 +1,303 @@
+import type { JSX } from 'preact';
+import { clashSentence, departureSentence } from '../../calc/holes/words.ts';
+import { rulePage } from '../../components/links.ts';
+import { resistanceDrawing } from '../../drawings/resistance-across.ts';
+import { roofPlan } from '../../drawings/roof-plan.ts';
+import { sectionDrawing } from '../../drawings/section.ts';
+import { sectionSheet } from '../../drawings/section-sheet.ts';
+import { calculationRules } from '../../generated/calculation-rules.ts';
+import { heldBy } from '../../job/cautions.ts';
+import type { PlacedCaution, PlannedRow, WorkedJob } from '../../job/planned.ts';
+import { type FormatOptions, format } from '../../quantity/format.ts';
+import type { Quantity } from '../../quantity/quantity.ts';
+import { rulesBehind } from '../../quantity/working.ts';
+import { Cautions } from '../results/Caution.tsx';
+import { Working } from '../results/Working.tsx';
+import { rules } from '../rules.ts';
+import { Sheet } from './Sheet.tsx';
+
+const tape = { tape: 8 } as const;
+const three = { figures: 3 } as const;
+
+/** The plan in a line: holes, bags, ceiling. */
+export function shortAnswer(plan: WorkedJob): string {
+  const holes = plan.rows.reduce((count, row) => count + row.holes.length, 0);
+  const ceiling = plan.load.verdict === 'unrated' ? 'is unrated' : plan.load.verdict;
+  return `${holes} ${holes === 1 ? 'hole' : 'holes'}, ${format(plan.bags, three)}, the ceiling ${ceiling}`;
+}
+
+/** The whole plan: what stops it, the answer, the drawings, each part with its cautions and its working. */
+export function PlanView({ plan }: { readonly plan: WorkedJob }): JSX.Element {
+  const held = heldBy(plan.cautions);
+  const at = (place: PlacedCaution['at']) =>
+    plan.cautions.filter((each) => each.at === place && !held.includes(each)).map(({ id }) => id);
+  return (
+    <>
+      <Cautions ids={held.map(({ id }) => id)} />
+      <p class="answer">
+        <span class="label">{plan.job.name}</span> <output>{shortAnswer(plan)}</output>
+      </p>
+
+      <h2>Before you start</h2>
+      <Cautions ids={at('before')} />
+
+      <h2>Holes</h2>
+      <Cautions ids={at('layout')} />
+      {plan.rows.map((row) => (
+        <RowTrouble key={row.side} row={row} />
+      ))}
+      <Sheet
+        name="roof"
+        caption="Dashed: trusses. Thin: seams. Dash-dot: the ridge, and the ends of each stretch. Squares: the metal patch and the membrane over it. Dashed ring: kept open about a hot flue."
+        wide={roofPlan(plan, rules, 'across the sheet')}
+        narrow={roofPlan(plan, rules, 'down the sheet')}
+      />
+      {plan.rows.map((row) => (
+        <HoleTable key={row.side} row={row} double={plan.rows.length > 1} />
+      ))}
+      <Details title="How the places are found">
+        <p>
+          Every place on the tape, to the eighth of an inch, is weighed. Of all layouts that hold every rule,
+          the plan takes the fewest holes, then the fewest patches over a seam, then the most even gaps, then
+          the least moved from the even places.
+        </p>
+        {plan.rows[0]?.holes[0] ? <RuleList of={[plan.rows[0].holes[0].along]} /> : null}
+      </Details>
+
+      <h2>Fill</h2>
+      <Cautions ids={at('fill')} />
+      <dl class="figures">
+        <FigureRow label="Bags" of={plan.bags} options={three} />
+        <FigureRow label="Bags to load, with the usual spread" of={plan.bagsToLoad} />
+        <FigureRow label="Weight" of={plan.weight} />
+        <FigureRow label="Volume to fill" of={plan.volume} />
+        {plan.resistance ? (
+          <div>
+            <dt>R per inch, from {plan.resistance.from}</dt>
+            <dd>
+              {format(plan.resistance.value, three)}
+              {plan.resistance.from === 'the label'
+                ? null
+                : `, between ${format(plan.resistance.low, three)} and ${format(plan.resistance.high, three)}`}
+            </dd>
+          </div>
+        ) : null}
+      </dl>
+      {plan.remarks.map((remark) => (
+        <p key={remark}>{remark}</p>
+      ))}
+      <Details title="How the bags are worked out">
+        <Working of={plan.bagsToLoad} />
+      </Details>
+      {plan.rows.flatMap((row) =>
+        row.holes.map((hole) => (
+          <Details
+            key={row.side + String(hole.number)}
+            title={`How the bags of hole ${hole.number}${plan.rows.length > 1 ? `, ${row.side} side,` : ''} are worked out`}
+          >
+            <Working of={hole.bags} options={three} />
+          </Details>
+        )),
+      )}
+      {plan.resistance ? (
+        <Details title="How R per inch is worked out">
+          <Working of={plan.resistance.value} options={three} />
+        </Details>
+      ) : null}
+
+      <h2>Ceiling</h2>
+      <Cautions ids={at('ceiling')} />
+      <dl class="figures">
+        <div>
+          <dt>The ceiling</dt>
+          <dd>{plan.load.verdict}</dd>
+        </div>
+        <FigureRow label="Weight on it at the deepest place" of={plan.load.total} options={three} />
+        {plan.load.limit ? <FigureRow label="What the board may carry" of={plan.load.limit} /> : null}
+        {plan.load.highestDensity ? (
+          <FigureRow label="Highest density that passes" of={plan.load.highestDensity} options={three} />
+        ) : null}
+        {plan.load.greatestDepth ? (
+          <FigureRow
+            label="Greatest depth of new fill that passes"
+            of={plan.load.greatestDepth}
+            options={tape}
+          />
+        ) : null}
+      </dl>
+      <Details title="How the load is worked out">
+        <Working of={plan.load.highestDensity ?? plan.load.total} options={three} />
+        {plan.load.highestDensity ? <Working of={plan.load.total} options={three} /> : null}
+      </Details>
+
+      <h2>The cavity</h2>
+      <SectionSheets plan={plan} />
+      <dl class="figures">
+        <FigureRow label="Area of the section" of={plan.section.area} />
+        <FigureRow label="Mean depth" of={plan.section.meanDepth} options={tape} />
+        <FigureRow label="Area free for new fill" of={plan.free.free} />
+      </dl>
+      <Details title="How the section is worked out">
+        <Working of={plan.free.free} />
+      </Details>
+
+      <h2>Every rule behind this plan</h2>
+      <RuleList
+        of={[
+          ...plan.rows.flatMap((row) => row.holes.flatMap((hole) => [hole.along, hole.bags])),
+          plan.bagsToLoad,
+          plan.load.total,
+          ...optional(plan.load.limit),
+          ...optional(plan.resistance?.high),
+        ]}
+      />
+    </>
+  );
+}
+
+const optional = (q: Quantity | undefined): Quantity[] => (q ? [q] : []);
+
+const Details = ({
+  title,
+  children,
+}: {
+  readonly title: string;
+  readonly children: preact.ComponentChildren;
+}): JSX.Element => (
+  <details>
+    <summary>{title}</summary>
+    {children}
+  </details>
+);
+
+const FigureRow = ({
+  label,
+  of,
+  options = {},
+}: {
+  readonly label: string;
+  readonly of: Quantity;
+  readonly options?: FormatOptions;
+}): JSX.Element => (
+  <div>
+    <dt>{label}</dt>
+    <dd>
+      {of.origin.from === 'rule' ? (
+        <a class="rule" href={rulePage(of.origin.rule)}>
+          {format(of, options)}
+        </a>
+      ) : (
+        format(of, options)
+      )}
+    </dd>
+  </div>
+);
+
+/** The rules that some figures rest on, each a link to its page. */
+function RuleList({ of }: { readonly of: readonly Quantity[] }): JSX.Element {
+  return (
+    <ul class="rules">
+      {rulesBehind(...of).map((id) => (
+        <li key={id}>
+          <a href={rulePage(id)}>{calculationRules.rules[id]?.title ?? id}</a>
+        </li>
+      ))}
+    </ul>
+  );
+}
+
+function RowTrouble({ row }: { readonly row: PlannedRow }): JSX.Element | null {
+  if (row.clash.length === 0) return null;
+  return (
+    <div class="trouble">
+      <p>{clashSentence(row.clash)}</p>
+      {row.departures.length > 0 ? (
+        <>
+          <p>The least departure:</p>
+          <ul>
+            {row.departures.map(departureSentence).map((words) => (
+              <li key={words}>{words}</li>
+            ))}
+          </ul>
+        </>
+      ) : (
+        <p>No place is left for a hole.</p>
+      )}
+    </div>
+  );
+}
+
+function HoleTable({
+  row,
+  double,
+}: {
+  readonly row: PlannedRow;
+  readonly double: boolean;
+}): JSX.Element | null {
+  if (row.holes.length === 0) return null;
+  return (
+    <table class="cards">
+      <caption>
+        {double ? `Holes on the ${row.side} side` : 'Holes on the back side'},{' '}
+        {format(rules.value('access.roof-holes.below-peak'))} down the slope from the peak
+      </caption>
+      <thead>
+        <tr>
+          <th scope="col">Hole</th>
+          <th scope="col">From the starting end</th>
+          <th scope="col">To the next</th>
+          <th scope="col">Fills from</th>
+          <th scope="col">to</th>
+          <th scope="col">Bags</th>
+          <th scope="col">Weight</th>
+          <th scope="col">Remarks</th>
+        </tr>
+      </thead>
+      <tbody>
+        {row.holes.map((hole, place) => (
+          <tr key={hole.number}>
+            <th scope="row">{hole.number}</th>
+            <td data-label="From the starting end">{format(hole.along, tape)}</td>
+            <td data-label="To the next">{row.gaps[place] ? format(row.gaps[place], tape) : 'end'}</td>
+            <td data-label="Fills from">{format(hole.from, tape)}</td>
+            <td data-label="to">{format(hole.to, tape)}</td>
+            <td data-label="Bags">{format(hole.bags, three)}</td>
+            <td data-label="Weight">{format(hole.weight, three)}</td>
+            <td data-label="Remarks">{remarksOf(hole).join('; ') || 'none'}</td>
+          </tr>
+        ))}
+      </tbody>
+    </table>
+  );
+}
+
+const remarksOf = (hole: PlannedRow['holes'][number]): string[] => [
+  ...(hole.overSeam ? ['metal patch crosses a seam'] : []),
+  ...(hole.movedFar
+    ? [`moved ${format({ ...hole.moved, amount: Math.abs(hole.moved.amount) }, tape)} from its even place`]
+    : []),
+  ...hole.flues.map((flue) => `${flue.what}: keep ${format(flue.across)} across clear`),
+];
+
+function SectionSheets({ plan }: { readonly plan: WorkedJob }): JSX.Element {
+  const [wide, narrow] = [sectionSheet(plan, 'wide'), sectionSheet(plan, 'narrow')];
+  const [wideR, narrowR] = [resistanceDrawing(plan, rules, wide), resistanceDrawing(plan, rules, narrow)];
+  return (
+    <>
+      <Sheet
+        name="section"
+        caption="To scale."
+        wide={sectionDrawing(plan, wide, 'section-wide')}
+        narrow={sectionDrawing(plan, narrow, 'section-narrow')}
+      />
+      {wideR && narrowR ? (
+        <Sheet
+          name="resistance"
+          caption="Old and new together; films, ceiling and framing left out. Thick: as estimated. Thin: the ends of what is uncertain."
+          wide={wideR}
+          narrow={narrowR}
+        />
+      ) : null}
+    </>
+  );
+}

@@ -1,0 +1,23 @@
+import type { JSX } from 'preact';
+import { type Drawing, toSvg } from '../../drawings/svg.ts';
+
+/** A drawing in two layouts: one for wide screens and paper, one for a phone held upright. The style sheet shows the one that fits. */
+export const Sheet = ({
+  name,
+  caption,
+  wide,
+  narrow,
+}: {
+  readonly name: string;
+  readonly caption: string;
+  readonly wide: Drawing;
+  readonly narrow: Drawing;
+}): JSX.Element => (
+  <figure class="drawing">
+    <div class="wide" dangerouslySetInnerHTML={{ __html: toSvg(wide, `${name}-wide`) }} />
+    <div class="narrow" dangerouslySetInnerHTML={{ __html: toSvg(narrow, `${name}-narrow`) }} />
+    <figcaption>
+      {wide.title}. {caption}
+    </figcaption>
+  </figure>
+);

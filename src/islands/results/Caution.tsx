@@ -1,0 +1,48 @@
+import type { JSX } from 'preact';
+import { rulePage } from '../../components/links.ts';
+import type { CautionId } from '../../generated/rule-types.ts';
+import { cautionPieces } from '../../job/caution-words.ts';
+import { cautions, rules } from '../rules.ts';
+
+const heading = { stop: 'Stop', warn: 'Warning', note: 'Note' } as const;
+
+/** The sentence of a caution, its values linked to their rules. */
+const Words = ({ words }: { readonly words: string }): JSX.Element => (
+  <>
+    {cautionPieces(words, rules).map((piece, place) =>
+      typeof piece === 'string' ? (
+        piece
+      ) : (
+        <a key={place} class="rule" href={rulePage(piece.rule)}>
+          {piece.text}
+        </a>
+      ),
+    )}
+  </>
+);
+
+/** A caution where it concerns: its level as a word, what is the matter, what to do. */
+export function Caution({ id }: { readonly id: CautionId }): JSX.Element | null {
+  const caution = cautions[id];
+  if (!caution) return null;
+  return (
+    <div class={`caution ${caution.level}`} role="note">
+      <p>
+        <strong>{heading[caution.level]}.</strong> <Words words={caution.says} /> <Words words={caution.do} />
+      </p>
+    </div>
+  );
+}
+
+const gravity = { stop: 0, warn: 1, note: 2 } as const;
+
+/** Some cautions, the gravest first. */
+export const Cautions = ({ ids }: { readonly ids: readonly CautionId[] }): JSX.Element => (
+  <>
+    {[...ids]
+      .sort((a, b) => gravity[cautions[a]?.level ?? 'note'] - gravity[cautions[b]?.level ?? 'note'])
+      .map((id) => (
+        <Caution key={id} id={id} />
+      ))}
+  </>
+);

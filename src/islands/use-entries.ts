@@ -1,0 +1,71 @@
+import { useEffect, useMemo, useState } from 'preact/hooks';
+import type { FieldProblem, Read } from '../calc/declare/read-fields.ts';
+import type { Entries } from './entries.ts';
+import { withEntry } from './entries.ts';
+import { forget, keep, kept } from './keeping.ts';
+
+export interface EntriesState<T> {
+  readonly entries: Entries;
+  readonly set: (way: readonly string[], value: unknown) => void;
+  /** Back to the example, with what was kept let go. */
+  readonly reset: () => void;
+  readonly leave: (way: string) => void;
+  /** The newest result that could be worked out, if any ever could. */
+  readonly result: T | undefined;
+  /** Problems of fields that were left; a field still being typed in is not told off. */
+  readonly problems: readonly FieldProblem[];
+  /** The result is of earlier entries, since a field is still being typed in. */
+  readonly waitingFor: FieldProblem | undefined;
+}
+
+/**
+ * The entries of a form, what they work out to, and what is wrong with them. The first picture is always the example, as the page was
+ * built; what was kept takes its place once the page runs.
+ */
+export function useEntries<T>(
+  name: string,
+  example: Entries,
+  work: (entries: Entries) => Read<T>,
+): EntriesState<T> {
+  const [entries, setEntries] = useState<Entries>(example);
+  const [typing, setTyping] = useState<string | undefined>();
+  const [last, setLast] = useState<T | undefined>();
+
+  useEffect(() => {
+    const before = kept(name);
+    if (before) setEntries(before);
+    const fromAddress = () => {
+      const now = kept(name);
+      if (now) setEntries(now);
+    };
+    addEventListener('hashchange', fromAddress);
+    return () => removeEventListener('hashchange', fromAddress);
+  }, [name]);
+
+  const read = useMemo(() => work(entries), [entries, work]);
+  useEffect(() => {
+    if (read.ok) setLast(read.value);
+  }, [read]);
+
+  const all = read.ok ? [] : read.problems;
+  const onlyTyping = typing !== undefined && all.every(({ field }) => field === typing);
+  const result = read.ok ? read.value : onlyTyping ? last : undefined;
+  return {
+    entries,
+    set: (way, value) => {
+      const next = withEntry(entries, way, value);
+      setTyping(typeof value === 'string' ? way.join('.') : undefined);
+      setEntries(next);
+      keep(name, next);
+    },
+    reset: () => {
+      forget(name);
+      setTyping(undefined);
+      setEntries(example);
+    },
+    leave: (way) => setTyping((now) => (now === way ? undefined : now)),
+    result,
+    problems: onlyTyping && result ? [] : all,
+    waitingFor: onlyTyping && result ? all[0] : undefined,
+  };
+}

@@ -1,0 +1,59 @@
+import { sectionFields } from '../calc/cavity/fields.ts';
+import { ceilingFields } from '../calc/ceiling/fields.ts';
+import {
+  choiceField,
+  groupField,
+  lengthField,
+  optional,
+  quantityField,
+  type Values,
+  wordsField,
+  yearField,
+} from '../calc/declare/field.ts';
+import { materialFields } from '../calc/fill/fields.ts';
+import { alongFields } from '../calc/holes/fields.ts';
+
+/** Everything a job file holds, declared once: the planner's form, the file's reader and its JSON Schema are made from it. */
+export const jobFields = {
+  name: wordsField('Job', 'What you call it: a street, a number.', '14 Larkspur Lane'),
+  agency: optional(wordsField('Agency', 'Whose job it is.', 'Harrow Valley Home Repair')),
+  crew: optional(wordsField('Crew', 'Who does it.', 'Blue crew')),
+  home: groupField('The home', 'From the data plate and the tape.', {
+    built: yearField('Year built', 'From the data plate near the electrical panel.', '1979'),
+    sections: choiceField(
+      'Sections',
+      'A double home is worked one section at a time, a row of holes on each.',
+      ['single', 'double'],
+    ),
+    length: lengthField('L', 'Length of the roof', 'Along the ridge, from end to end.', '66 ft'),
+  }),
+  cavity: groupField('The cavity', 'Measured through a fan, a light or the gable.', sectionFields),
+  roof: groupField('The roof, from above', 'Measured from the starting end, along the ridge.', {
+    cover: choiceField('Roof cover', 'What the rain falls on.', ['metal', 'shingles', 'membrane', 'other']),
+    ...alongFields,
+  }),
+  ceiling: groupField('The ceiling', 'What has to carry the fill.', ceilingFields),
+  old: groupField('Old insulation', 'What lies in the cavity now.', {
+    depth: optional(
+      lengthField('do', 'Depth', 'As it lies on the ceiling; nothing where there is none.', '2 in', {
+        zero: 'allowed',
+        most: '6 ft',
+      }),
+    ),
+    density: optional(
+      quantityField({
+        dimension: 'density',
+        beside: 'lb/ft3',
+        symbol: 'ρo',
+        label: 'Density',
+        hint: 'Left empty, the heavier of the lightest published batts.',
+        example: '0.5 lb/ft3',
+        zero: 'refused',
+        most: '8 lb/ft3',
+      }),
+    ),
+  }),
+  fill: groupField('The new fill', 'From the bag label.', materialFields),
+} as const;
+
+export type JobValues = Values<typeof jobFields>;

@@ -1,0 +1,62 @@
+import type { FreeSection, Section } from '../calc/cavity/section.ts';
+import type { CeilingLoad } from '../calc/ceiling/load.ts';
+import type { ResistancePerInch } from '../calc/fill/resistance.ts';
+import type { Departure, RuleName } from '../calc/holes/search.ts';
+import type { CautionId } from '../generated/rule-types.ts';
+import type { Quantity } from '../quantity/quantity.ts';
+import type { FlueSpace } from './flues.ts';
+import type { JobValues } from './job-fields.ts';
+
+/** One hole with the stretch of cavity that is filled through it. */
+export interface PlannedHole {
+  readonly number: number;
+  readonly along: Quantity<'length'>;
+  /** How far it lies from its even place; towards the starting end is negative. */
+  readonly moved: Quantity<'length'>;
+  readonly movedFar: boolean;
+  /** The metal patch would cross a seam, which could not be avoided. */
+  readonly overSeam: boolean;
+  readonly from: Quantity<'length'>;
+  readonly to: Quantity<'length'>;
+  readonly volume: Quantity<'volume'>;
+  readonly weight: Quantity<'weight'>;
+  readonly bags: Quantity<'pieces'>;
+  readonly flues: readonly FlueSpace[];
+}
+
+/** One row of holes along the roof. */
+export interface PlannedRow {
+  readonly side: 'back' | 'front';
+  readonly outcome: 'meets every rule' | 'least departure' | 'no room';
+  readonly holes: readonly PlannedHole[];
+  /** From each hole to the next. */
+  readonly gaps: readonly Quantity<'length'>[];
+  readonly evenPlaces: readonly Quantity<'length'>[];
+  readonly clash: readonly RuleName[];
+  readonly departures: readonly Departure[];
+}
+
+/** A caution with the part of the plan where it stands. */
+export interface PlacedCaution {
+  readonly id: CautionId;
+  readonly at: 'before' | 'layout' | 'fill' | 'ceiling';
+}
+
+/** One job, worked: what pages, drawings, print, the command line and the tests all read. */
+export interface WorkedJob {
+  readonly job: JobValues;
+  readonly rulebook: string;
+  readonly section: Section;
+  readonly free: FreeSection;
+  readonly rows: readonly PlannedRow[];
+  readonly trusses: readonly number[];
+  readonly seams: readonly number[];
+  readonly volume: Quantity<'volume'>;
+  readonly weight: Quantity<'weight'>;
+  readonly bags: Quantity<'pieces'>;
+  readonly bagsToLoad: Quantity<'pieces'>;
+  readonly resistance: ResistancePerInch | undefined;
+  readonly load: CeilingLoad;
+  readonly cautions: readonly PlacedCaution[];
+  readonly remarks: readonly string[];
+}

@@ -1,0 +1,126 @@
+import type { FreeSection, Section } from '../calc/cavity/section.ts';
+import { fillVolume, keptOpenVolume } from '../calc/cavity/volume.ts';
+import { bagsFor } from '../calc/fill/bags.ts';
+import { layoutProblem } from '../calc/holes/roof.ts';
+import { type Layout, type LayoutResult, layOut } from '../calc/holes/search.ts';
+import {
+  amountIn,
+  byMethod,
+  compare,
+  inUnit,
+  minus,
+  named,
+  number,
+  over,
+  plus,
+  type Quantity,
+  quantity,
+} from '../quantity/quantity.ts';
+import type { Rulebook } from '../rulebook/rulebook.ts';
+import type { FlueSpace } from './flues.ts';
+import type { JobValues } from './job-fields.ts';
+import type { PlannedHole, PlannedRow } from './planned.ts';
+
+const outcomes = {
+  'meets-every-rule': 'meets every rule',
+  'least-departure': 'least departure',
+  'no-room': 'no room',
+} as const satisfies Record<LayoutResult['outcome'], PlannedRow['outcome']>;
+
+interface Cavity {
+  readonly section: Section;
+  readonly free: FreeSection;
+}
+
+/** Where do the holes of one side go, and what goes in through each? */
+export function planRow(
+  job: JobValues,
+  side: 'back' | 'front',
+  cavity: Cavity,
+  flues: readonly FlueSpace[],
+  rules: Rulebook,
+): PlannedRow {
+  const { length } = job.home;
+  const found = layOut(layoutProblem(length, job.roof, side, rules));
+  const row = {
+    side,
+    outcome: outcomes[found.outcome],
+    clash: found.outcome === 'meets-every-rule' ? [] : found.clash,
+    departures: found.outcome === 'least-departure' ? found.departures : [],
+  };
+  if (found.outcome === 'no-room') return { ...row, holes: [], gaps: [], evenPlaces: [] };
+  const places = holePlaces(found.layout, length, rules);
+  return {
+    ...row,
+    holes: places.map((along, place) =>
+      plannedHole(job, place, places, found.layout, cavity, flues, rules, along),
+    ),
+    gaps: places.slice(1).map((along, place) => minus(along, places[place] ?? along)),
+    evenPlaces: found.layout.evenPlaces.map((amount) => byMethod('even place', [length], amount, 'in')),
+  };
+}
+
+/** The rules that a hole's place answers to, so that its working names them. */
+function holePlaces(layout: Layout, length: Quantity<'length'>, rules: Rulebook): Quantity<'length'>[] {
+  const first = rules.range('access.roof-holes.first');
+  const spacing = rules.range('access.roof-holes.spacing');
+  const operands = [
+    length,
+    first.low,
+    first.high,
+    spacing.low,
+    spacing.high,
+    rules.value('access.roof-holes.diameter'),
+    rules.value('framing.truss.member-width'),
+    rules.value('patch.layers.metal-side'),
+    rules.value('patch.layers.membrane-side'),
+    rules.value('clearance.flue.to-combustibles'),
+  ];
+  return layout.positions.map((amount, place) =>
+    named(
+      byMethod(
+        'search of every place on the tape: fewest holes, fewest patches over a seam, most even gaps, least moved',
+        operands,
+        amount,
+        'in',
+      ),
+      `x${place + 1}`,
+      `Hole ${place + 1}, from the starting end`,
+    ),
+  );
+}
+
+function plannedHole(
+  job: JobValues,
+  place: number,
+  places: readonly Quantity<'length'>[],
+  layout: Layout,
+  { section, free }: Cavity,
+  flues: readonly FlueSpace[],
+  rules: Rulebook,
+  along: Quantity<'length'>,
+): PlannedHole {
+  const [before, after] = [places[place - 1], places[place + 1]];
+  const middle = (a: Quantity<'length'>, b: Quantity<'length'>) => over(plus(a, b), number(2));
+  const from = before ? middle(before, along) : quantity(0, 'in');
+  const to = after ? middle(along, after) : job.home.length;
+  const here = flues.filter((flue) => compare(flue.along, from) >= 0 && compare(flue.along, to) < 0);
+  const zone = named(inUnit(minus(to, from), 'ft'), 'Lz', 'Length of its stretch');
+  const open = here.map((flue) => keptOpenVolume(section, flue, job.old.depth));
+  const { net } = fillVolume(free, zone, open);
+  const { weight, bags } = bagsFor(net, job.fill.density, job.fill.bag_weight);
+  const moved = quantity(layout.moved[place] ?? 0, 'in');
+  return {
+    number: place + 1,
+    along,
+    moved,
+    movedFar: Math.abs(moved.amount) > amountIn(rules.value('access.roof-holes.usual-move'), 'in'),
+    overSeam: layout.overSeam[place] ?? false,
+    from,
+    to,
+    volume: net,
+    weight,
+    bags,
+    flues: here,
+  };
+}

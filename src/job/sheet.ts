@@ -1,0 +1,60 @@
+import { clashSentence, departureSentence } from '../calc/holes/words.ts';
+import { format } from '../quantity/format.ts';
+import type { CautionWords, Rulebook } from '../rulebook/rulebook.ts';
+import { cautionSentence } from './caution-words.ts';
+import type { PlannedRow, WorkedJob } from './planned.ts';
+
+const tape = { tape: 8 } as const;
+
+/** The worked job as a sheet of plain text, to be read or printed anywhere. */
+export function jobSheet(
+  plan: WorkedJob,
+  cautions: Readonly<Record<string, CautionWords>>,
+  rules: Rulebook,
+): string {
+  const said = (at: WorkedJob['cautions'][number]['at']) =>
+    plan.cautions.filter((each) => each.at === at).map(({ id }) => cautionSentence(cautions[id], rules));
+  const { load } = plan;
+  return [
+    `${plan.job.name}${plan.job.agency ? `, ${plan.job.agency}` : ''}   rulebook ${plan.rulebook}`,
+    '',
+    ...said('ceiling'),
+    `CEILING: ${load.verdict}`,
+    `  on it at the deepest place ${format(load.total, { figures: 3 })}${load.limit ? `, it may carry ${format(load.limit)}` : ''}`,
+    ...(load.highestDensity && load.greatestDepth
+      ? [
+          `  passes up to ${format(load.highestDensity, { figures: 3 })}, or to ${format(load.greatestDepth, { tape: 8 })} of new fill`,
+        ]
+      : []),
+    '',
+    'BEFORE YOU START',
+    ...said('before'),
+    '',
+    'HOLES',
+    ...said('layout'),
+    ...plan.rows.flatMap(rowLines),
+    '',
+    'FILL',
+    ...said('fill'),
+    `  ${format(plan.weight)} in ${format(plan.bags, { figures: 3 })}; load ${format(plan.bagsToLoad)}`,
+    ...(plan.resistance
+      ? [
+          `  ${format(plan.resistance.value, { figures: 3 })}, between ${format(plan.resistance.low, { figures: 3 })} and ${format(plan.resistance.high, { figures: 3 })}, from ${plan.resistance.from}`,
+        ]
+      : []),
+    ...plan.remarks.map((remark) => `  ${remark}`),
+  ].join('\n');
+}
+
+function rowLines(row: PlannedRow): string[] {
+  const heading = `  ${row.side} side: ${row.holes.length} holes, ${row.outcome}`;
+  const trouble =
+    row.clash.length > 0
+      ? [`  ${clashSentence(row.clash)}`, ...row.departures.map((each) => `  ${departureSentence(each)}`)]
+      : [];
+  const holes = row.holes.map(
+    (hole) =>
+      `  ${String(hole.number).padStart(2)}  at ${format(hole.along, tape).padEnd(16)} fills ${format(hole.from, tape)} to ${format(hole.to, tape)}: ${format(hole.bags, { figures: 3 })}, ${format(hole.weight)}${hole.overSeam ? ', patch over a seam' : ''}${hole.movedFar ? `, ${format(hole.moved, tape)} from its even place` : ''}`,
+  );
+  return [heading, ...trouble, ...holes];
+}

@@ -1,0 +1,112 @@
+import { cavitySection, freeSection } from '../calc/cavity/section.ts';
+import { fillVolume, keptOpenVolume } from '../calc/cavity/volume.ts';
+import { ceilingLoad } from '../calc/ceiling/load.ts';
+import { EntriesClash } from '../calc/declare/calculation.ts';
+import type { FieldProblem, Read } from '../calc/declare/read-fields.ts';
+import { bagsFor, bagsToLoad } from '../calc/fill/bags.ts';
+import { fillWords } from '../calc/fill/cautions.ts';
+import { resistancePerInch } from '../calc/fill/resistance.ts';
+import { seamPlaces, trussPlaces } from '../calc/holes/roof.ts';
+import { amountIn, inUnit, minus, named, number, type Quantity, times } from '../quantity/quantity.ts';
+import type { Rulebook } from '../rulebook/rulebook.ts';
+import { cautionsFor } from './cautions.ts';
+import { flueSpaces } from './flues.ts';
+import type { JobValues } from './job-fields.ts';
+import type { WorkedJob } from './planned.ts';
+import { planRow } from './rows.ts';
+
+/**
+ * Works a whole job: where each hole goes, how many bags each takes, what the ceiling carries, which cautions apply.
+ * Pure: the same job and rulebook give the same plan. Entries that can't be true together come back as problems.
+ * @example workJob(job, rules).ok // => true
+ */
+export function workJob(job: JobValues, rules: Rulebook): Read<WorkedJob> {
+  try {
+    return { ok: true, value: worked(job, rules) };
+  } catch (error) {
+    if (error instanceof EntriesClash) return { ok: false, problems: [inJob(error.problem)] };
+    throw error;
+  }
+}
+
+/** The calculations name a field by its own name; the job file has it inside a group. */
+const groupOf: Readonly<Record<string, string>> = {
+  eave: 'cavity',
+  ridge: 'cavity',
+  points: 'cavity',
+  shape: 'cavity',
+  old_depth: 'old',
+  truss_spacing: 'roof',
+};
+
+function inJob(problem: FieldProblem): FieldProblem {
+  const group = groupOf[problem.field];
+  const name = problem.field === 'old_depth' ? 'depth' : problem.field;
+  return group ? { ...problem, field: `${group}.${name}` } : problem;
+}
+
+function worked(job: JobValues, rules: Rulebook): WorkedJob {
+  const double = job.home.sections === 'double';
+  if (double && (job.cavity.shape === 'two-slope' || job.cavity.shape === 'bowed')) {
+    throw new EntriesClash({
+      field: 'shape',
+      label: 'Shape of the roof',
+      found: `${job.cavity.shape} for a double home`,
+      expected: 'one half of it: one-slope, level or measured, from eave to marriage line',
+    });
+  }
+  const section = cavitySection(job.cavity);
+  const free = freeSection(section, job.old.depth, job.roof.truss_spacing, rules);
+  const flues = flueSpaces(job, rules);
+  const sides = double ? (['back', 'front'] as const) : (['back'] as const);
+  const onSide = (side: 'back' | 'front') => (double ? flues.filter((flue) => flue.side === side) : flues);
+  const rows = sides.map((side) => planRow(job, side, { section, free }, onSide(side), rules));
+
+  const open = flues.map((flue) => keptOpenVolume(section, flue, job.old.depth));
+  const length = named(
+    double ? times(job.home.length, number(2)) : job.home.length,
+    'L',
+    double ? 'Length, both sections' : 'Length of the roof',
+  );
+  const { net } = fillVolume(free, inUnit(length, 'ft'), open);
+  const { weight, bags } = bagsFor(net, job.fill.density, job.fill.bag_weight);
+  const resistance = resistancePerInch(job.fill.material, job.fill.density, job.fill.label_r_per_inch, rules);
+  const words = fillWords(job.fill.material, job.fill.density, resistance, rules);
+  const load = ceilingLoad(
+    job.ceiling.board,
+    job.ceiling.framing,
+    { depth: deepestNewFill(job, section), density: job.fill.density },
+    oldInsulation(job, rules),
+    rules,
+  );
+
+  return {
+    job,
+    rulebook: rules.version,
+    section,
+    free,
+    rows,
+    trusses: trussPlaces(job.roof, job.home.length),
+    seams: seamPlaces(job.roof, job.home.length),
+    volume: net,
+    weight,
+    bags,
+    bagsToLoad: bagsToLoad(bags, rules),
+    resistance,
+    load,
+    cautions: cautionsFor(job, rows, load, words.cautions, flues.length > 0, rules),
+    remarks: words.remarks,
+  };
+}
+
+/** The new fill at the deepest place: what is left above the old insulation there. */
+function deepestNewFill(job: JobValues, section: WorkedJob['section']): Quantity<'length'> {
+  const { depth } = job.old;
+  if (!depth || amountIn(depth, 'in') === 0) return section.deepest;
+  return named(minus(section.deepest, depth), 'dn', 'New fill at the deepest place');
+}
+
+function oldInsulation(job: JobValues, rules: Rulebook) {
+  const { depth, density } = job.old;
+  return depth && { depth, density: density ?? rules.range('thermal.batt.light-density').high };
+}

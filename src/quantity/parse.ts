@@ -1,0 +1,119 @@
+import type { Dimension } from './dimension.ts';
+import { type Quantity, QuantityError, quantity } from './quantity.ts';
+import { type UnitName, type UnitOf, units, unitWritten } from './units.ts';
+
+/** What was written can't be read as the quantity asked for; says what was found and what is expected. */
+export class ParseError extends QuantityError {
+  override name = 'ParseError';
+  readonly found: string;
+  readonly expected: string;
+  constructor(found: string, expected: string) {
+    super(`found ${found}, expected ${expected}`);
+    this.found = found;
+    this.expected = expected;
+  }
+}
+
+export interface Asked<D extends Dimension> {
+  readonly dimension: D;
+  /** The unit of a number written without one; where absent, a unit must be written. */
+  readonly assume?: UnitOf<D>;
+  /** An example for the error message, as a person would write it. */
+  readonly example?: string;
+}
+
+const vulgarFractions: Readonly<Record<string, string>> = {
+  '½': '1/2',
+  '¼': '1/4',
+  '¾': '3/4',
+  '⅛': '1/8',
+  '⅜': '3/8',
+  '⅝': '5/8',
+  '⅞': '7/8',
+};
+
+/** An unsigned number as people write it: 12, 2.5, .5, 1/2, 10 1/2, 10-1/2. */
+const NUMBER = String.raw`(?:\d+[ -]+\d+\/\d+|\d+\/\d+|\d+\.?\d*|\.\d+)`;
+const FEET = String.raw`(?:feet|foot|ft\.?|'|′|’)`;
+const INCHES = String.raw`(?:inches|inch|ins|in\.?|"|″|”|'')`;
+const feetAndInches = new RegExp(`^(${NUMBER})\\s*${FEET}\\s*[-,]?\\s*(${NUMBER})\\s*${INCHES}?$`, 'i');
+const numberAndUnit = new RegExp(`^(${NUMBER})\\s*(.*)$`);
+const groupedByComma = /\d,\d/;
+
+/** The value of an unsigned number as matched by NUMBER; undefined where a fraction has no size (1/0). */
+function amountOf(text: string): number | undefined {
+  const fraction = /^(?:(\d+)[ -]+)?(\d+)\/(\d+)$/.exec(text);
+  if (!fraction) return Number(text);
+  const [, whole = '0', over, under] = fraction;
+  return Number(under) === 0 ? undefined : Number(whole) + Number(over) / Number(under);
+}
+
+const MOST_CHARACTERS = 60;
+
+/**
+ * What quantity did somebody write?
+ * Understands `13 ft 10 in`, `13' 10 1/2"`, `3 1/2 in`, `10½ in`, `1.5 lb/ft3`, `-2 in`, and `2.5` where a unit is assumed.
+ * Odd cases: nothing written, a comma between digits (1,500 may mean 1500 or 1.5), a fraction over 0, a unit of another
+ * kind, a missing unit and more than 60 characters are each refused; inches in a feet-and-inches reading stay below 12.
+ * @throws ParseError with what was found and what is expected.
+ * @example parseQuantity('13 ft 10 in', { dimension: 'length' }).amount // => 166
+ */
+export function parseQuantity<D extends Dimension>(written: string, asked: Asked<D>): Quantity<D> {
+  const expected = expectation(asked);
+  const text = [...written]
+    .map((character) => (vulgarFractions[character] ? ` ${vulgarFractions[character]}` : character))
+    .join('')
+    .replace(/[\s\u00a0\u202f]+/g, ' ')
+    .trim();
+  if (text === '') throw new ParseError('nothing', expected);
+  if (text.length > MOST_CHARACTERS) throw new ParseError(`${text.length} characters`, expected);
+  if (groupedByComma.test(text)) {
+    throw new ParseError(
+      `"${written.trim()}", which could mean two things`,
+      `${expected}, with no comma in the number: 1500 or 1.5`,
+    );
+  }
+  const negative = /^[-−]/.test(text);
+  const unsigned = text.replace(/^[-−+]\s*/, '');
+  const sign = negative ? -1 : 1;
+  const refuse = (): never => {
+    throw new ParseError(`"${written.trim()}"`, expected);
+  };
+
+  const tape = feetAndInches.exec(unsigned);
+  if (tape && asked.dimension === 'length') {
+    const feet = amountOf(tape[1] ?? '');
+    const inches = amountOf(tape[2] ?? '');
+    if (feet === undefined || inches === undefined) return refuse();
+    if (inches >= 12) throw new ParseError(`"${written.trim()}"`, 'less than 12 in after the feet');
+    return made(sign * (feet * 12 + inches), 'in', asked);
+  }
+
+  const [, digits, after] = numberAndUnit.exec(unsigned) ?? refuse();
+  const amount = amountOf(digits ?? '');
+  if (amount === undefined || !Number.isFinite(amount)) return refuse();
+  const unitText = (after ?? '').trim();
+  if (unitText === '') {
+    const unit = asked.assume ?? (asked.dimension === 'number' ? '1' : undefined);
+    if (!unit) throw new ParseError(`"${written.trim()}", a number with no unit`, expected);
+    return made(sign * amount, unit as UnitName, asked);
+  }
+  const unit = unitWritten(unitText);
+  if (!unit) throw new ParseError(`"${written.trim()}" with the unknown unit "${unitText}"`, expected);
+  if (units[unit].dimension !== asked.dimension) {
+    throw new ParseError(`"${written.trim()}" (${units[unit].dimension})`, expected);
+  }
+  return made(sign * amount, unit, asked);
+}
+
+const made = <D extends Dimension>(amount: number, unit: UnitName, asked: Asked<D>): Quantity<D> => {
+  if (units[unit].dimension !== asked.dimension)
+    throw new ParseError(`${amount} ${unit}`, expectation(asked));
+  return quantity(amount, unit) as Quantity as Quantity<D>;
+};
+
+function expectation<D extends Dimension>(asked: Asked<D>): string {
+  const article = /^[aeiou]/.test(asked.dimension) ? 'an' : 'a';
+  const kind = asked.dimension === 'pieces' ? 'a count' : `${article} ${asked.dimension}`;
+  return asked.example ? `${kind} such as ${asked.example}` : kind;
+}

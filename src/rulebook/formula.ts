@@ -1,0 +1,53 @@
+import type { Dimension } from '../quantity/dimension.ts';
+import { amountIn, minus, number, over, plus, type Quantity, quantity, times } from '../quantity/quantity.ts';
+import { isUnitName, type UnitName, type UnitOf } from '../quantity/units.ts';
+import type { Formula, RawRule } from './schema.ts';
+
+/** Every rule a formula takes a value from. @example rulesIn({ add: [{ rule: 'a.b' }, 2] }) // => ['a.b'] */
+export function rulesIn(formula: Formula): string[] {
+  if (typeof formula === 'number') return [];
+  if ('rule' in formula) return [formula.rule];
+  return Object.values(formula).flatMap((parts: Formula[]) => parts.flatMap(rulesIn));
+}
+
+/** A formula that can't be worked out: it leads back to itself, or to a rule without one value. */
+export class FormulaError extends Error {
+  override name = 'FormulaError';
+}
+
+/**
+ * The number a derived rule comes to, in its own unit.
+ * @throws FormulaError if the formula turns in a circle, or takes a value from a rule that has none such.
+ */
+export function workOut(
+  id: string,
+  rules: ReadonlyMap<string, RawRule>,
+  chain: readonly string[] = [],
+): number {
+  if (chain.includes(id)) throw new FormulaError(`a circle: ${[...chain, id].join(' -> ')}`);
+  const value = rules.get(id)?.value;
+  if (value?.kind !== 'exact') throw new FormulaError(`"${id}", which has no formula`);
+  if (value.formula === undefined) return value.number ?? Number.NaN;
+  const result = evaluate(value.formula, rules, [...chain, id]);
+  return amountIn(result, value.unit as UnitOf<Dimension>);
+}
+
+function evaluate(formula: Formula, rules: ReadonlyMap<string, RawRule>, chain: readonly string[]): Quantity {
+  if (typeof formula === 'number') return number(formula);
+  const each = (part: Formula): Quantity => evaluate(part, rules, chain);
+  if ('rule' in formula) {
+    const value = rules.get(formula.rule)?.value;
+    if (!value) throw new FormulaError(`"${formula.rule}", which is no rule`);
+    if (value.kind === 'one-of' || value.kind === 'table')
+      throw new FormulaError(`"${formula.rule}", a ${value.kind}`);
+    if (!isUnitName(value.unit))
+      throw new FormulaError(`"${formula.rule}" in the unknown unit "${value.unit}"`);
+    const unit: UnitName = value.unit;
+    if (value.kind === 'between') return quantity(formula.part === 'high' ? value.high : value.low, unit);
+    return quantity(value.kind === 'exact' ? workOut(formula.rule, rules, chain) : value.number, unit);
+  }
+  if ('add' in formula) return formula.add.map(each).reduce((a, b) => plus(a, b));
+  if ('times' in formula) return formula.times.map(each).reduce((a, b) => times(a, b));
+  const [a, b] = 'subtract' in formula ? formula.subtract : formula.divide;
+  return 'subtract' in formula ? minus(each(a), each(b)) : over(each(a), each(b));
+}

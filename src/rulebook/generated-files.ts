@@ -1,0 +1,16 @@
+import { calculationRulesModule, ruleTypesModule } from './generate.ts';
+import type { References } from './references.ts';
+import type { RulebookData } from './rulebook.ts';
+
+/** Folders whose code runs in the reader's browser and asks for rules there. */
+const askingFolders = ['src/calc/', 'src/job/', 'src/drawings/', 'src/islands/'];
+
+/** Every file that is written from the rulebook, with its text. */
+export function generatedFiles(data: RulebookData, references: References): [file: string, text: string][] {
+  const asked = (id: string) =>
+    (references.get(id) ?? []).some((file) => askingFolders.some((folder) => file.startsWith(folder)));
+  return [
+    ['src/generated/rule-types.ts', ruleTypesModule(data)],
+    ['src/generated/calculation-rules.ts', calculationRulesModule(data, asked)],
+  ];
+}

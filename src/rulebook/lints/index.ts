@@ -1,0 +1,29 @@
+import { bareQuantity } from './bare-quantity.ts';
+import { dateInFuture } from './date-in-future.ts';
+import { derivedValue } from './derived-value.ts';
+import { duplicateId } from './duplicate-id.ts';
+import type { Lint } from './lint.ts';
+import { rangeUpsideDown } from './range-upside-down.ts';
+import { ruleNeverUsed } from './rule-never-used.ts';
+import { tableGapOrOverlap } from './table-gap-or-overlap.ts';
+import { tableShape } from './table-shape.ts';
+import { unknownRule } from './unknown-rule.ts';
+import { unknownSource } from './unknown-source.ts';
+import { unknownUnit } from './unknown-unit.ts';
+import { unusedSource } from './unused-source.ts';
+
+/** Every question asked of the rule files. A new lint is a file beside these and a line here. */
+export const lints: readonly Lint[] = [
+  duplicateId,
+  unknownUnit,
+  unknownSource,
+  unusedSource,
+  unknownRule,
+  rangeUpsideDown,
+  tableShape,
+  tableGapOrOverlap,
+  dateInFuture,
+  derivedValue,
+  bareQuantity,
+  ruleNeverUsed,
+];

@@ -1,0 +1,20 @@
+import { problemAt } from '../rule-files.ts';
+import type { Lint } from './lint.ts';
+
+/** Is every rule and every caution used by a calculation, a page, a drawing or another rule? */
+export const ruleNeverUsed: Lint = {
+  name: 'rule-never-used',
+  look: ({ rules, cautions }, { used }) =>
+    [...rules, ...cautions]
+      .filter(({ id }) => !used.has(id))
+      .map((entry) => ({
+        ...problemAt(
+          entry,
+          [],
+          `"${entry.id}", used by nothing`,
+          'a page, calculation, drawing or rule that uses it',
+          'rule-never-used',
+        ),
+        ...entry.file.placeOfKey(entry.path),
+      })),
+};

@@ -1,0 +1,43 @@
+import { rulesIn } from '../formula.ts';
+import { nearest } from '../nearest.ts';
+import { placeholdersIn } from '../placeholders.ts';
+import { problemAt } from '../rule-files.ts';
+import type { Lint } from './lint.ts';
+
+/** Does every id that a rule or caution refers to belong to a rule? */
+export const unknownRule: Lint = {
+  name: 'unknown-rule',
+  look: ({ rules, cautions }) => {
+    const known = rules.map(({ id }) => id);
+    const fromRules = rules.flatMap((entry) => {
+      const { source, value } = entry.entry;
+      return [
+        ...(source.kind === 'derived'
+          ? source.from.map((id, place) => ({ entry, path: ['source', 'from', place], id }))
+          : []),
+        ...(value.kind === 'exact' && value.formula !== undefined
+          ? rulesIn(value.formula).map((id) => ({ entry, path: ['value', 'formula'], id }))
+          : []),
+      ];
+    });
+    const fromCautions = cautions.flatMap((entry) => [
+      ...(entry.entry.rules ?? []).map((id, place) => ({ entry, path: ['rules', place], id })),
+      ...(['says', 'do'] as const).flatMap((key) =>
+        placeholdersIn(entry.entry[key]).map(({ rule }) => ({ entry, path: [key], id: rule })),
+      ),
+    ]);
+    return [...fromRules, ...fromCautions].flatMap(({ entry, path, id }) => {
+      if (known.includes(id)) return [];
+      const guess = nearest(id, known);
+      return [
+        problemAt(
+          entry,
+          path,
+          `the rule "${id}"`,
+          guess ? `the id of a rule; did you mean "${guess}"?` : 'the id of a rule',
+          'unknown-rule',
+        ),
+      ];
+    });
+  },
+};

@@ -1,0 +1,26 @@
+import { problemAt } from '../rule-files.ts';
+import type { Lint } from './lint.ts';
+
+/** Is every document in sources.yaml cited by something? */
+export const unusedSource: Lint = {
+  name: 'unused-source',
+  look: ({ rules, cautions, checks, documents }) => {
+    const sources = [
+      ...rules.map(({ entry }) => entry.source),
+      ...cautions.map(({ entry }) => entry.source),
+      ...checks.map(({ entry }) => entry.from),
+    ];
+    const cited = new Set(sources.flatMap((source) => (source.kind === 'document' ? [source.document] : [])));
+    return documents
+      .filter(({ id }) => !cited.has(id))
+      .map((document) =>
+        problemAt(
+          document,
+          [],
+          `the document "${document.id}", cited by nothing`,
+          'a rule, caution or check that cites it',
+          'unused-source',
+        ),
+      );
+  },
+};

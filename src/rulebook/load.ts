@@ -1,0 +1,62 @@
+import { workOut } from './formula.ts';
+import { lints as everyLint } from './lints/index.ts';
+import type { Lint, LintContext } from './lints/lint.ts';
+import { DataError, type Problem } from './problem.ts';
+import { type Entry, type RuleFiles, readRuleFiles } from './rule-files.ts';
+import type { LoadedCaution, Rule, RulebookData } from './rulebook.ts';
+import type { RawRule } from './schema.ts';
+
+/** Asks every lint of files that could all be read; where one could not, its own mistakes are told first. */
+export function problemsOf(
+  files: RuleFiles,
+  context: LintContext,
+  lints: readonly Lint[] = everyLint,
+): Problem[] {
+  return [...files.problems, ...lints.flatMap((lint) => lint.look(files, context))];
+}
+
+/**
+ * Loads a rulebook folder: reads, checks, works out the derived values.
+ * @throws DataError with every mistake at once, as `file:line:column  found ...  expected ...  (check)`.
+ */
+export function loadRulebook(
+  folder: string,
+  context: LintContext,
+  lints: readonly Lint[] = everyLint,
+): { readonly data: RulebookData; readonly files: RuleFiles } {
+  const files = readRuleFiles(folder);
+  const problems = problemsOf(files, context, lints);
+  if (problems.length > 0) throw new DataError(problems);
+  return { data: resolve(files), files };
+}
+
+/** The rulebook of files that passed every lint. */
+export function resolve(files: RuleFiles): RulebookData {
+  const raw = new Map(files.rules.map(({ id, entry }) => [id, entry]));
+  return {
+    version: files.version,
+    rules: Object.fromEntries(files.rules.map((entry) => [entry.id, resolvedRule(entry, raw)])),
+    documents: Object.fromEntries(files.documents.map(({ id, entry }) => [id, entry])),
+    cautions: Object.fromEntries(
+      files.cautions.map((entry): [string, LoadedCaution] => [
+        entry.id,
+        { ...entry.entry, ...placed(entry) },
+      ]),
+    ),
+  };
+}
+
+const placed = ({ id, file, path }: Entry<unknown>) => ({
+  id,
+  file: file.name,
+  line: file.placeOfKey(path).line,
+});
+
+function resolvedRule(entry: Entry<RawRule>, raw: ReadonlyMap<string, RawRule>): Rule {
+  const { value } = entry.entry;
+  const worked =
+    value.kind === 'exact' && value.formula !== undefined
+      ? { ...value, number: workOut(entry.id, raw) }
+      : value;
+  return { ...entry.entry, value: worked, ...placed(entry) };
+}

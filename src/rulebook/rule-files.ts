@@ -1,0 +1,149 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { join, relative, sep } from 'node:path';
+import type { z } from 'zod';
+import type { Problem } from './problem.ts';
+import {
+  type Caution,
+  type Check,
+  cautionSchema,
+  checkSchema,
+  documentSchema,
+  type RawRule,
+  ruleSchema,
+  type SourceDocument,
+} from './schema.ts';
+import { readYaml, type YamlFile } from './yaml-file.ts';
+import { explainIssue } from './zod-issue.ts';
+
+/** An entry of a rule file, with the means to say where each part of it stands. */
+export interface Entry<T> {
+  readonly id: string;
+  readonly entry: T;
+  readonly file: YamlFile;
+  /** The path of the entry inside its file. */
+  readonly path: readonly PropertyKey[];
+}
+
+/** All files of a rulebook folder, each entry checked against its schema; what failed stands in `problems`. */
+export interface RuleFiles {
+  readonly version: string;
+  readonly rules: readonly Entry<RawRule>[];
+  readonly documents: readonly Entry<SourceDocument>[];
+  readonly cautions: readonly Entry<Caution>[];
+  readonly checks: readonly Entry<Check>[];
+  readonly problems: readonly Problem[];
+}
+
+const VERSION = /^\d{4}\.\d+$/;
+
+function yamlFilesIn(folder: string): string[] {
+  return readdirSync(folder, { recursive: true, encoding: 'utf8' })
+    .filter((name) => name.endsWith('.yaml') && !name.startsWith(`local${sep}`))
+    .sort();
+}
+
+/** The problem of one part of an entry. */
+export const problemAt = (
+  { file, path }: Entry<unknown>,
+  within: readonly PropertyKey[],
+  found: string,
+  expected: string,
+  check: string,
+): Problem => ({ file: file.name, ...file.placeOf([...path, ...within]), found, expected, check });
+
+/**
+ * Reads every YAML file of a rulebook folder. Nothing is thrown for a mistake in a file: it is reported, with all the others.
+ * A rule's id is its file's path and its key: `spacing` in `access/roof-holes.yaml` is `access.roof-holes.spacing`.
+ */
+export function readRuleFiles(folder: string): RuleFiles {
+  const problems: Problem[] = [];
+  const rules: Entry<RawRule>[] = [];
+  const documents: Entry<SourceDocument>[] = [];
+  const cautions: Entry<Caution>[] = [];
+  const checks: Entry<Check>[] = [];
+  let version = '';
+
+  for (const name of yamlFilesIn(folder)) {
+    const shown = relative(process.cwd(), join(folder, name)) || name;
+    const file = readYaml(shown, readFileSync(join(folder, name), 'utf8'));
+    problems.push(...file.problems);
+    if (file.problems.length > 0) continue;
+    const parts = name.replace(/\.yaml$/, '').split(sep);
+    const [topic = ''] = parts;
+    const collect = <T>(schema: z.ZodType<T>, into: Entry<T>[], idOf: (key: PropertyKey) => string) =>
+      problems.push(...entriesOf(file, schema, into, idOf));
+    if (name === 'rulebook.yaml') {
+      version = String((file.value as { version?: unknown } | null)?.version ?? '');
+      if (!VERSION.test(version)) {
+        problems.push({
+          file: shown,
+          ...file.placeOf(['version']),
+          found: `version ${JSON.stringify(version)}`,
+          expected: 'year and number in quotes, such as "2026.1"',
+          check: 'version',
+        });
+      }
+    } else if (name === 'sources.yaml') collect(documentSchema, documents, String);
+    else if (topic === 'checks')
+      collect(checkSchema, checks, (key) => `${parts.slice(1).join('.')}.${Number(key) + 1}`);
+    else if (topic === 'cautions')
+      collect(cautionSchema, cautions, (key) => ['caution', ...parts.slice(1), key].join('.'));
+    else collect(ruleSchema, rules, (key) => [...parts, key].join('.'));
+  }
+  if (version === '') {
+    problems.push({
+      file: join(folder, 'rulebook.yaml'),
+      line: 1,
+      column: 1,
+      found: 'no version',
+      expected: 'version: "2026.1"',
+      check: 'version',
+    });
+  }
+  return { version, rules, documents, cautions, checks, problems };
+}
+
+/** Reads a folder of check files alone: a reviewer's own, say. */
+export function readCheckFiles(folder: string): {
+  readonly checks: readonly Entry<Check>[];
+  readonly problems: readonly Problem[];
+} {
+  const checks: Entry<Check>[] = [];
+  const problems: Problem[] = [];
+  for (const name of yamlFilesIn(folder)) {
+    const file = readYaml(
+      relative(process.cwd(), join(folder, name)),
+      readFileSync(join(folder, name), 'utf8'),
+    );
+    problems.push(...file.problems);
+    if (file.problems.length > 0) continue;
+    problems.push(
+      ...entriesOf(file, checkSchema, checks, (key) => `${name.replace(/\.yaml$/, '')}.${Number(key) + 1}`),
+    );
+  }
+  return { checks, problems };
+}
+
+function entriesOf<T>(
+  file: YamlFile,
+  schema: z.ZodType<T>,
+  into: Entry<T>[],
+  idOf: (key: PropertyKey) => string,
+): Problem[] {
+  const { value } = file;
+  if (value === null || typeof value !== 'object') {
+    return [
+      { file: file.name, line: 1, column: 1, found: 'nothing to read', expected: 'entries', check: 'shape' },
+    ];
+  }
+  const keys: PropertyKey[] = Array.isArray(value) ? value.map((_, place) => place) : Object.keys(value);
+  return keys.flatMap((key) => {
+    const raw = (value as Record<PropertyKey, unknown>)[key];
+    const parsed = schema.safeParse(raw);
+    if (parsed.success) {
+      into.push({ id: idOf(key), entry: parsed.data, file, path: [key] });
+      return [];
+    }
+    return parsed.error.issues.map((issue) => explainIssue(issue, raw, file, [key]));
+  });
+}

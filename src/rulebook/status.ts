@@ -1,0 +1,41 @@
+import type { RuleSource, SourceDocument } from './schema.ts';
+
+/** How much a value's source is worth, in a word that stands beside it everywhere. */
+export type Status = 'read' | 'reprint' | 'not read' | 'practice' | 'memory' | 'derived';
+
+export const statusOf = (source: RuleSource): Status =>
+  source.kind === 'document' ? (source.read === 'not-read' ? 'not read' : source.read) : source.kind;
+
+/** What each status word means, to a reader. */
+export const statusMeaning: Readonly<Record<Status, string>> = {
+  read: 'The number was read in the text of the named document.',
+  reprint: 'The number was read in a reprint or an extract of the named document.',
+  'not read': 'The number is cited by others; the document itself was not read.',
+  practice: 'Common practice of the trade, with no published source.',
+  memory: 'Recalled, and not checked against any text. Check it before you rely on it.',
+  derived: 'Worked out by us from other values; the working is shown.',
+};
+
+/** The source in a line: document, edition, clause; or the status word where there is no document. */
+export function sourceLine(source: RuleSource, documents: Readonly<Record<string, SourceDocument>>): string {
+  if (source.kind !== 'document') {
+    return {
+      practice: 'common practice, no source',
+      memory: 'from memory, not checked',
+      derived: 'worked out by us',
+    }[source.kind];
+  }
+  const document = documents[source.document];
+  return document ? `${document.document} (${document.edition}), ${source.clause}` : source.document;
+}
+
+/** Every kind of source, in the order they are counted. */
+export const sourceKinds = ['regulation', 'standard', 'handbook', 'practice', 'memory', 'derived'] as const;
+export type SourceKind = (typeof sourceKinds)[number];
+
+/** Regulation, standard or handbook as the document says, else practice, memory or derived. */
+export const sourceKindOf = (
+  source: RuleSource,
+  documents: Readonly<Record<string, SourceDocument>>,
+): SourceKind =>
+  source.kind === 'document' ? (documents[source.document]?.kind ?? 'handbook') : source.kind;

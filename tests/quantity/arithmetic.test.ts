@@ -1,0 +1,169 @@
+import fc from 'fast-check';
+import { describe, expect, expectTypeOf, test } from 'vitest';
+import {
+  amountIn,
+  byMethod,
+  compare,
+  input,
+  inUnit,
+  larger,
+  logarithm,
+  minus,
+  number,
+  over,
+  plus,
+  type Quantity,
+  QuantityError,
+  quantity,
+  roundedUp,
+  smaller,
+  times,
+  total,
+} from '../../src/quantity/quantity.ts';
+
+/** By hand, from 12 in to the foot and 1728 in3 to the cubic foot. */
+const byHand: readonly [what: string, got: Quantity, amount: number, unit: string][] = [
+  ['1 ft + 6 in is 1.5 ft', plus(quantity(1, 'ft'), quantity(6, 'in')), 1.5, 'ft'],
+  ['1 ft − 6 in is 0.5 ft', minus(quantity(1, 'ft'), quantity(6, 'in')), 0.5, 'ft'],
+  ['2 ft × 3 ft is 6 ft2', times(quantity(2, 'ft'), quantity(3, 'ft')), 6, 'ft2'],
+  ['18 in × 2 ft is 3 ft2', times(quantity(18, 'in'), quantity(2, 'ft')), 3, 'ft2'],
+  ['6 ft2 ÷ 2 ft is 36 in', over(quantity(6, 'ft2'), quantity(2, 'ft')), 36, 'in'],
+  ['10 ft3 × 1.5 lb/ft3 is 15 lb', times(quantity(10, 'ft3'), quantity(1.5, 'lb/ft3')), 15, 'lb'],
+  ['45 lb ÷ 30 lb a bag is 1.5 bags', over(quantity(45, 'lb'), quantity(30, 'lb/bag')), 1.5, 'bag'],
+  ['12 in × 1.5 lb/ft3 is 1.5 lb/ft2', times(quantity(12, 'in'), quantity(1.5, 'lb/ft3')), 1.5, 'lb/ft2'],
+  [
+    '10 in × R-3 per in is R-30',
+    times(quantity(10, 'in'), quantity(3, 'h ft2 F/(Btu in)')),
+    30,
+    'h ft2 F/Btu',
+  ],
+  ['1 ÷ R-4 is U 0.25', over(number(1), quantity(4, 'h ft2 F/Btu')), 0.25, 'Btu/(h ft2 F)'],
+  ['10 % of 50 lb is 5 lb', times(quantity(50, 'lb'), quantity(10, 'percent')), 5, 'lb'],
+  ['1 + 10 % is 1.1', plus(number(1), quantity(10, 'percent')), 1.1, '1'],
+  ['the smaller of 1 ft and 6 in is 0.5 ft', smaller(quantity(1, 'ft'), quantity(6, 'in')), 0.5, 'ft'],
+  ['the larger of 1 ft and 30 in is 2.5 ft', larger(quantity(1, 'ft'), quantity(30, 'in')), 2.5, 'ft'],
+  ['6.2 bags rounded up are 7', roundedUp(quantity(6.2, 'bag'), quantity(1, 'bag')), 7, 'bag'],
+  ['7 bags and a trillionth stay 7', roundedUp(quantity(7 + 1e-12, 'bag'), quantity(1, 'bag')), 7, 'bag'],
+  ['0 bags stay 0', roundedUp(quantity(0, 'bag'), quantity(1, 'bag')), 0, 'bag'],
+  [
+    '1 ft, 6 in and 1 ft make 2.5 ft',
+    total([quantity(1, 'ft'), quantity(6, 'in'), quantity(1, 'ft')]),
+    2.5,
+    'ft',
+  ],
+  ['ln 1 is 0', logarithm(number(1)), 0, '1'],
+];
+
+describe('arithmetic carries the unit', () => {
+  test.each(byHand)('%s', (_, got, amount, unit) => {
+    expect(got.unit).toBe(unit);
+    expect(got.amount).toBeCloseTo(amount, 12);
+  });
+
+  test('12 in and 1 ft compare as equal', () => {
+    expect(compare(quantity(12, 'in'), quantity(1, 'ft'))).toBe(0);
+  });
+
+  test('a conversion keeps the name and the origin', () => {
+    const length = inUnit(input(24, 'in', 'home.length', { symbol: 'L' }), 'ft');
+    expect(length).toMatchObject({
+      amount: 2,
+      unit: 'ft',
+      symbol: 'L',
+      origin: { from: 'input', field: 'home.length' },
+    });
+  });
+
+  test('an eighth of an inch is exact in feet and back, for every mark of a 200 ft tape', () => {
+    for (let mark = 0; mark <= 200 * 12 * 8; mark++) {
+      const inches = mark / 8;
+      expect(amountIn(plus(quantity(0, 'in'), quantity(inches, 'in')), 'in')).toBe(inches);
+    }
+  });
+});
+
+describe('dimensions are checked', () => {
+  test('what the types can see, the type check refuses', () => {
+    const feet = quantity(1, 'ft');
+    const pounds = quantity(1, 'lb');
+    // @ts-expect-error feet and pounds don't add
+    expect(() => plus(feet, pounds)).toThrow(QuantityError);
+    // @ts-expect-error a length is not counted in pounds
+    expect(() => amountIn(feet, 'lb')).toThrow(QuantityError);
+    expectTypeOf(times(feet, feet)).toEqualTypeOf<Quantity<'area'>>();
+    expectTypeOf(over(quantity(1, 'lb/ft2'), feet)).toEqualTypeOf<Quantity<'density'>>();
+    expectTypeOf(over(feet, feet)).toEqualTypeOf<Quantity<'number'>>();
+  });
+
+  const clear: readonly [string, () => unknown, RegExp][] = [
+    [
+      'adding feet to pounds names both',
+      () => plus(quantity(1, 'ft') as Quantity, quantity(2, 'lb') as Quantity),
+      /1 ft \(length\).*2 lb \(weight\)/,
+    ],
+    [
+      'comparing an area with a length names both',
+      () => compare(quantity(1, 'ft2') as Quantity, quantity(2, 'ft') as Quantity),
+      /area.*length/,
+    ],
+    [
+      'multiplying pounds by pounds is measured by nothing',
+      () => times(quantity(1, 'lb'), quantity(2, 'lb')),
+      /nothing here is measured that way/,
+    ],
+    ['dividing by nought is refused', () => over(quantity(1, 'lb'), quantity(0, 'lb/bag')), /other than 0/],
+    ['NaN is no amount', () => quantity(Number.NaN, 'ft'), /finite/],
+    ['infinity is no amount', () => quantity(Number.POSITIVE_INFINITY, 'ft'), /finite/],
+    ['a logarithm of 0 is refused', () => logarithm(number(0)), /above 0/],
+    ['nothing can be added up', () => total([]), /nothing to add up/],
+    [
+      'rounding to a step of 0 is refused',
+      () => roundedUp(quantity(1, 'bag'), quantity(0, 'bag')),
+      /above 0/,
+    ],
+    ['a method that gives NaN is refused', () => byMethod('x', [], Number.NaN, 'in'), /finite/],
+  ];
+  test.each(clear)('%s', (_, attempt, message) => {
+    expect(attempt).toThrow(message);
+  });
+});
+
+const lengths = fc
+  .double({ min: -1e4, max: 1e4, noNaN: true })
+  .chain((amount) =>
+    fc.constantFrom('in', 'ft', 'mm', 'cm', 'm').map((unit) => quantity(amount, unit as 'in')),
+  );
+
+describe('arithmetic keeps its laws, whatever the units', () => {
+  const near = (a: number, b: number) => Math.abs(a - b) <= 1e-9 * Math.max(1, Math.abs(a), Math.abs(b));
+
+  test('a + b is b + a', () => {
+    fc.assert(
+      fc.property(lengths, lengths, (a, b) => near(amountIn(plus(a, b), 'in'), amountIn(plus(b, a), 'in'))),
+    );
+  });
+  test('a + b − b is a', () => {
+    fc.assert(
+      fc.property(
+        lengths,
+        lengths,
+        (a, b) => Math.abs(amountIn(minus(plus(a, b), b), 'in') - amountIn(a, 'in')) < 1e-6,
+      ),
+    );
+  });
+  test('a × b is b × a', () => {
+    fc.assert(
+      fc.property(lengths, lengths, (a, b) =>
+        near(amountIn(times(a, b), 'in2'), amountIn(times(b, a), 'in2')),
+      ),
+    );
+  });
+  test('the smaller is at most the larger, and both are one of the two', () => {
+    fc.assert(
+      fc.property(lengths, lengths, (a, b) => {
+        const [low, high] = [amountIn(smaller(a, b), 'in'), amountIn(larger(a, b), 'in')];
+        return low <= high + 1e-9 && near(low + high, amountIn(a, 'in') + amountIn(b, 'in'));
+      }),
+    );
+  });
+});

@@ -1,0 +1,100 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { formatTape } from '../../src/quantity/format.ts';
+import { ParseError, parseQuantity } from '../../src/quantity/parse.ts';
+import { amountIn, quantity } from '../../src/quantity/quantity.ts';
+
+/** By hand. */
+const lengths: readonly [written: string, inches: number][] = [
+  ['13 ft 10 in', 166],
+  ['13\' 10 1/2"', 166.5],
+  ['13\'10"', 166],
+  ['13’ 10″', 166],
+  ['13 ft 10', 166],
+  ['13 feet, 10 inches', 166],
+  ['3 1/2 in', 3.5],
+  ['3-1/2 in', 3.5],
+  ['3½ in', 3.5],
+  ['½ in', 0.5],
+  ['1/8 in', 0.125],
+  ['.5 in', 0.5],
+  ['2.5 ft', 30],
+  ['66 ft', 792],
+  ['0 in', 0],
+  ['-3 in', -3],
+  ['−3 in', -3],
+  ['  7   in ', 7],
+  ['25.4 mm', 1],
+  ['2.54 cm', 1],
+];
+
+describe('a length is read as people write it', () => {
+  test.each(lengths)('%s', (written, inches) => {
+    expect(amountIn(parseQuantity(written, { dimension: 'length' }), 'in')).toBeCloseTo(inches, 12);
+  });
+});
+
+const refused: readonly [written: string, message: RegExp][] = [
+  ['', /found nothing/],
+  ['   ', /found nothing/],
+  ['2.5', /no unit.*such as 13 ft 10 in/],
+  ['1,500 in', /could mean two things.*1500 or 1\.5/],
+  ['1,5 in', /could mean two things/],
+  ['13 lb', /13 lb" \(weight\)/],
+  ['13 furlongs', /unknown unit "furlongs"/],
+  ['13 ft 12 in', /less than 12 in/],
+  ['1/0 in', /found "1\/0 in"/],
+  ['ft', /found "ft"/],
+  ['NaN in', /found "NaN in"/],
+  ['Infinity ft', /found/],
+  ['1e3 in', /unknown unit "e3 in"/],
+  ['1 2 3 in', /unknown unit/],
+  ['--3 in', /found/],
+  ['<script>alert(1)</script>', /found/],
+  [`${'9'.repeat(70)} in`, /73 characters/],
+];
+
+describe('what could be mistaken is refused, with what was found and what is expected', () => {
+  test.each(refused)('"%s"', (written, message) => {
+    const attempt = () => parseQuantity(written, { dimension: 'length', example: '13 ft 10 in' });
+    expect(attempt).toThrow(ParseError);
+    expect(attempt).toThrow(message);
+  });
+
+  test('a number without a unit is read where the field states one', () => {
+    expect(parseQuantity('2.5', { dimension: 'length', assume: 'ft' })).toMatchObject({
+      amount: 2.5,
+      unit: 'ft',
+    });
+  });
+  test('a pure number needs no unit', () => {
+    expect(parseQuantity('0.75', { dimension: 'number' }).amount).toBe(0.75);
+  });
+  test('a percentage is a number', () => {
+    expect(amountIn(parseQuantity('10 %', { dimension: 'number' }), '1')).toBeCloseTo(0.1, 12);
+  });
+});
+
+describe('reading never surprises', () => {
+  test('whatever is written, it is read as a finite amount or refused with a ParseError', () => {
+    fc.assert(
+      fc.property(fc.oneof(fc.string(), fc.stringMatching(/^[-\d ./'"½ftin,]{0,20}$/)), (written) => {
+        try {
+          return Number.isFinite(parseQuantity(written, { dimension: 'length' }).amount);
+        } catch (error) {
+          return error instanceof ParseError;
+        }
+      }),
+      { numRuns: 5000 },
+    );
+  });
+  test('a tape reading that is printed is read back as the same mark', () => {
+    fc.assert(
+      fc.property(fc.integer({ min: 0, max: 200 * 12 * 16 }), (marks) => {
+        const printed = formatTape(quantity(marks / 16, 'in'), 16);
+        return amountIn(parseQuantity(printed, { dimension: 'length' }), 'in') === marks / 16;
+      }),
+      { numRuns: 3000 },
+    );
+  });
+});
