@@ -38,7 +38,7 @@ export interface Drawing {
 
 /**
  * A drawing as SVG text. Ids inside it begin with `name`, so that two drawings can stand on one page.
- * @example toSvg(drawing, 'plan').startsWith('<svg') // => true
+ * @example toSvg({ width: 9, height: 9, title: 'A', description: 'B', shapes: [] }, 'plan').startsWith('<svg') // => true
  */
 export function toSvg({ width, height, title, description, shapes }: Drawing, name: string): string {
   return written(

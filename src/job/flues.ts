@@ -35,8 +35,10 @@ export function flueSpaces(job: JobValues, rules: Rulebook): FlueSpace[] {
 function fromEave({ from_peak, side }: Obstacle, job: JobValues): Quantity<'length'> {
   const width = amountIn(job.cavity.width, 'in');
   const down = amountIn(from_peak, 'in');
-  const ridgeAt = job.cavity.shape === 'one-slope' ? width : width / 2;
-  const across = side === 'back' || job.cavity.shape === 'one-slope' ? ridgeAt - down : ridgeAt + down;
+  // Half of a double home, and a single slope, rise from the eave to the far end.
+  const oneSided = job.home.sections === 'double' || job.cavity.shape === 'one-slope';
+  const ridgeAt = oneSided ? width : width / 2;
+  const across = side === 'back' || oneSided ? ridgeAt - down : ridgeAt + down;
   return byMethod(
     'place across, from the eave',
     [job.cavity.width, from_peak],

@@ -104,7 +104,9 @@ function plannedHole(
   const middle = (a: Quantity<'length'>, b: Quantity<'length'>) => over(plus(a, b), number(2));
   const from = before ? middle(before, along) : quantity(0, 'in');
   const to = after ? middle(along, after) : job.home.length;
-  const here = flues.filter((flue) => compare(flue.along, from) >= 0 && compare(flue.along, to) < 0);
+  const here = flues.filter(
+    (flue) => compare(flue.along, from) >= 0 && (!after || compare(flue.along, to) < 0),
+  );
   const zone = named(inUnit(minus(to, from), 'ft'), 'Lz', 'Length of its stretch');
   const open = here.map((flue) => keptOpenVolume(section, flue, job.old.depth));
   const { net } = fillVolume(free, zone, open);

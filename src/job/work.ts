@@ -30,20 +30,22 @@ export function workJob(job: JobValues, rules: Rulebook): Read<WorkedJob> {
 }
 
 /** The calculations name a field by its own name; the job file has it inside a group. */
-const groupOf: Readonly<Record<string, string>> = {
-  eave: 'cavity',
-  ridge: 'cavity',
-  points: 'cavity',
-  shape: 'cavity',
-  old_depth: 'old',
-  truss_spacing: 'roof',
+const wayInJob: Readonly<Record<string, string>> = {
+  eave: 'cavity.eave',
+  ridge: 'cavity.ridge',
+  points: 'cavity.points',
+  shape: 'cavity.shape',
+  old_depth: 'old.depth',
+  kept_open: 'roof.obstacles',
+  obstacles: 'roof.obstacles',
+  truss_spacing: 'roof.truss_spacing',
+  seam_spacing: 'roof.seam_spacing',
 };
 
-function inJob(problem: FieldProblem): FieldProblem {
-  const group = groupOf[problem.field];
-  const name = problem.field === 'old_depth' ? 'depth' : problem.field;
-  return group ? { ...problem, field: `${group}.${name}` } : problem;
-}
+const inJob = (problem: FieldProblem): FieldProblem => ({
+  ...problem,
+  field: wayInJob[problem.field] ?? problem.field,
+});
 
 function worked(job: JobValues, rules: Rulebook): WorkedJob {
   const double = job.home.sections === 'double';

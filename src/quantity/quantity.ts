@@ -226,7 +226,7 @@ export function roundedUp<D extends Dimension>(a: Quantity<D>, step: Quantity<No
 /**
  * One named step of a longer method: the method computes with plain numbers, and hands over amount, unit and
  * what it was worked from.
- * @example byMethod('half the width', [width], 83, 'in').origin.from // => 'method'
+ * @example byMethod('half the width', [quantity(166, 'in')], 83, 'in').origin.from // => 'method'
  */
 export const byMethod = <U extends UnitName>(
   method: string,

@@ -52,7 +52,7 @@ function ancestry(q: Quantity): Quantity[] {
 
 /**
  * Which rules does this quantity rest on? Ids in the order of their first use, each once.
- * @example rulesBehind(bags) // => ['fill.density.usual', 'fill.bag.weight']
+ * @example rulesBehind(quantity(2, 'in', { from: 'rule', rule: 'access.hose.diameter' })) // => ['access.hose.diameter']
  */
 export function rulesBehind(...quantities: readonly Quantity[]): string[] {
   const ids = quantities.flatMap(ancestry).flatMap((q) => (q.origin.from === 'rule' ? [q.origin.rule] : []));
@@ -113,7 +113,7 @@ const byNumber: Leaf = plainText;
 /**
  * How was this quantity worked out? One line for each named step, in the order of the work; the last line is the quantity.
  * An input or a rule value has no working: the list is empty.
- * @example working(named(times(a, b), 'A', 'Area')).at(-1)?.symbols // => 'a × b'
+ * @example working(times(quantity(2, 'ft'), quantity(3, 'ft'))).at(-1)?.result // => '6 ft²'
  */
 export function working(q: Quantity, options: FormatOptions = {}): WorkingLine[] {
   return ancestry(q)

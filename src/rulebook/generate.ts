@@ -7,7 +7,7 @@ const HEADER = '// Written by "npm run generate" from the files in rules/. Not t
 
 const dimensionOf = (unit: string): string => (isUnitName(unit) ? units[unit].dimension : 'number');
 
-const quoted = (text: string): string => `'${text.replaceAll("'", "\\'")}'`;
+const quoted = (text: string): string => JSON.stringify(text);
 
 function typeOf(value: RuleValue): string {
   switch (value.kind) {

@@ -1,6 +1,6 @@
 /**
  * Which of these names did somebody most likely mean? Undefined where none is near.
- * Counts the letters to change, add or drop (Levenshtein); at most a third of the name may differ.
+ * Counts the letters to change, add or drop (Levenshtein); two of them may differ, or a third of the name, but never all.
  * @example nearest('widht', ['width', 'length']) // => 'width'
  */
 export function nearest(written: string, names: readonly string[]): string | undefined {
@@ -9,7 +9,8 @@ export function nearest(written: string, names: readonly string[]): string | und
     const changes = changesBetween(written.toLowerCase(), name.toLowerCase());
     if (!best || changes < best.changes) best = { name, changes };
   }
-  return best && best.changes <= Math.max(2, best.name.length / 3) ? best.name : undefined;
+  if (!best || best.changes >= Math.max(written.length, best.name.length)) return undefined;
+  return best.changes <= Math.max(2, best.name.length / 3) ? best.name : undefined;
 }
 
 function changesBetween(a: string, b: string): number {

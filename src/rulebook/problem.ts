@@ -8,7 +8,7 @@ export interface Problem {
   readonly check: string;
 }
 
-/** A problem on one line. @example formatProblem(problem) // => 'rules/a/b.yaml:3:5  found "foot"  expected a unit from the list  (unknown-unit)' */
+/** A problem on one line. @example formatProblem({ file: 'a.yaml', line: 3, column: 5, found: '"foot"', expected: 'a unit', check: 'unknown-unit' }) // => 'a.yaml:3:5  found "foot"  expected a unit  (unknown-unit)' */
 export const formatProblem = ({ file, line, column, found, expected, check }: Problem): string =>
   `${file}:${line}:${column}  found ${found}  expected ${expected}  (${check})`;
 

@@ -13,7 +13,7 @@ import {
   type SourceDocument,
 } from './schema.ts';
 import { readYaml, type YamlFile } from './yaml-file.ts';
-import { explainIssue } from './zod-issue.ts';
+import { explainIssues, namingKnownKeys } from './zod-issue.ts';
 
 /** An entry of a rule file, with the means to say where each part of it stands. */
 export interface Entry<T> {
@@ -51,6 +51,14 @@ export const problemAt = (
   check: string,
 ): Problem => ({ file: file.name, ...file.placeOf([...path, ...within]), found, expected, check });
 
+/** The problem of an entry as a whole, at its key. */
+export const problemAtKey = (
+  { file, path }: Entry<unknown>,
+  found: string,
+  expected: string,
+  check: string,
+): Problem => ({ file: file.name, ...file.placeOfKey(path), found, expected, check });
+
 /**
  * Reads every YAML file of a rulebook folder. Nothing is thrown for a mistake in a file: it is reported, with all the others.
  * A rule's id is its file's path and its key: `spacing` in `access/roof-holes.yaml` is `access.roof-holes.spacing`.
@@ -62,8 +70,9 @@ export function readRuleFiles(folder: string): RuleFiles {
   const cautions: Entry<Caution>[] = [];
   const checks: Entry<Check>[] = [];
   let version = '';
+  const names = yamlFilesIn(folder);
 
-  for (const name of yamlFilesIn(folder)) {
+  for (const name of names) {
     const shown = relative(process.cwd(), join(folder, name)) || name;
     const file = readYaml(shown, readFileSync(join(folder, name), 'utf8'));
     problems.push(...file.problems);
@@ -73,16 +82,17 @@ export function readRuleFiles(folder: string): RuleFiles {
     const collect = <T>(schema: z.ZodType<T>, into: Entry<T>[], idOf: (key: PropertyKey) => string) =>
       problems.push(...entriesOf(file, schema, into, idOf));
     if (name === 'rulebook.yaml') {
-      version = String((file.value as { version?: unknown } | null)?.version ?? '');
-      if (!VERSION.test(version)) {
+      const given = (file.value as { version?: unknown } | null)?.version;
+      // Without its quotes 2026.10 would be read as the number 2026.1.
+      if (typeof given === 'string' && VERSION.test(given)) version = given;
+      else
         problems.push({
           file: shown,
           ...file.placeOf(['version']),
-          found: `version ${JSON.stringify(version)}`,
+          found: given === undefined ? 'no version' : `version ${JSON.stringify(given)}`,
           expected: 'year and number in quotes, such as "2026.1"',
           check: 'version',
         });
-      }
     } else if (name === 'sources.yaml') collect(documentSchema, documents, String);
     else if (topic === 'checks')
       collect(checkSchema, checks, (key) => `${parts.slice(1).join('.')}.${Number(key) + 1}`);
@@ -90,13 +100,13 @@ export function readRuleFiles(folder: string): RuleFiles {
       collect(cautionSchema, cautions, (key) => ['caution', ...parts.slice(1), key].join('.'));
     else collect(ruleSchema, rules, (key) => [...parts, key].join('.'));
   }
-  if (version === '') {
+  if (!names.includes('rulebook.yaml')) {
     problems.push({
-      file: join(folder, 'rulebook.yaml'),
+      file: relative(process.cwd(), join(folder, 'rulebook.yaml')),
       line: 1,
       column: 1,
-      found: 'no version',
-      expected: 'version: "2026.1"',
+      found: 'no such file',
+      expected: 'one with version: "2026.1"',
       check: 'version',
     });
   }
@@ -139,11 +149,11 @@ function entriesOf<T>(
   const keys: PropertyKey[] = Array.isArray(value) ? value.map((_, place) => place) : Object.keys(value);
   return keys.flatMap((key) => {
     const raw = (value as Record<PropertyKey, unknown>)[key];
-    const parsed = schema.safeParse(raw);
+    const parsed = schema.safeParse(raw, { error: namingKnownKeys });
     if (parsed.success) {
       into.push({ id: idOf(key), entry: parsed.data, file, path: [key] });
       return [];
     }
-    return parsed.error.issues.map((issue) => explainIssue(issue, raw, file, [key]));
+    return explainIssues(parsed.error.issues, raw, file, [key]);
   });
 }

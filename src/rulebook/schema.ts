@@ -104,7 +104,10 @@ export const valueSchema = z.discriminatedUnion('kind', [
     /** One of a list of words. */
     kind: z.literal('one-of'),
     /** The words, each once. */
-    choices: z.array(words).min(1),
+    choices: z
+      .array(words)
+      .min(1)
+      .refine((all) => new Set(all).size === all.length, 'each word once'),
   }),
   z.strictObject({
     /** A table looked up by one or more of its columns. */

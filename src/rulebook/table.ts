@@ -14,7 +14,7 @@ const SAME = 1e-9;
 /**
  * Which cell of a table answers the keys? Undefined where no row does: nothing is guessed beyond the table's ends.
  * Key columns are taken from left to right; `straight-line` must be the last of them.
- * @example findRow(limits, { board: 'gypsum 1/2 in', framing: 16 }, 'load') // => 2.2
+ * @example findRow({ kind: 'table', columns: [{ name: 'framing', key: 'at-most' }, { name: 'load' }], rows: [[16, 2.2], [24, 1.3]] }, { framing: 19 }, 'load') // => 1.3
  */
 export function findRow(
   table: TableValue,

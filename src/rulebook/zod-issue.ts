@@ -1,12 +1,17 @@
-import type { z } from 'zod';
+import { z } from 'zod';
 import { nearest } from './nearest.ts';
 import type { Problem } from './problem.ts';
 import type { YamlFile } from './yaml-file.ts';
 
 type Issue = z.core.$ZodIssue;
 
+/** Makes a schema's complaint of an unknown key name the keys it knows, so that the one that was meant can be named. */
+export const namingKnownKeys: z.core.$ZodErrorMap = (issue) =>
+  issue.code === 'unrecognized_keys' && issue.inst instanceof z.ZodObject
+    ? Object.keys(issue.inst.shape).join(' ')
+    : undefined;
+
 const shown = (value: unknown): string => {
-  if (value === undefined) return 'nothing';
   const text = JSON.stringify(value) ?? String(value);
   return text.length > 60 ? `${text.slice(0, 57)}...` : text;
 };
@@ -14,13 +19,38 @@ const shown = (value: unknown): string => {
 const valueAt = (value: unknown, path: readonly PropertyKey[]): unknown =>
   path.reduce<unknown>((each, key) => (each as Record<PropertyKey, unknown> | undefined)?.[key], value);
 
-/** Says a schema's complaint in the words of this project, at the line it is about. */
-export function explainIssue(
-  issue: Issue,
+const kinds: Readonly<Record<string, string>> = {
+  object: 'a set of keys',
+  record: 'a set of keys',
+  array: 'a list',
+  tuple: 'a list',
+  string: 'text',
+  number: 'a number',
+};
+
+/** Says a schema's complaints in the words of this project, each at the line it is about. */
+export function explainIssues(
+  issues: readonly Issue[],
   raw: unknown,
   file: YamlFile,
   base: readonly PropertyKey[],
-): Problem {
+): Problem[] {
+  // A misspelt key is one mistake: it is not told a second time as the key that is missing.
+  const meant = new Set(
+    issues.flatMap((issue) =>
+      issue.code === 'unrecognized_keys'
+        ? issue.keys.map((key) => [...issue.path, nearest(key, knownKeys(issue))].join('.'))
+        : [],
+    ),
+  );
+  return issues
+    .filter(({ path }) => valueAt(raw, path) !== undefined || !meant.has(path.join('.')))
+    .flatMap((issue) => explainIssue(issue, raw, file, base));
+}
+
+const knownKeys = ({ message }: Issue): string[] => message.split(' ');
+
+function explainIssue(issue: Issue, raw: unknown, file: YamlFile, base: readonly PropertyKey[]): Problem[] {
   // A union that failed in every branch: the branch that got furthest is the one that was meant.
   if (issue.code === 'invalid_union' && issue.errors.length > 0) {
     const branches = issue.errors.filter((branch) => branch.length > 0);
@@ -30,34 +60,44 @@ export function explainIssue(
     }
   }
   const path = [...base, ...issue.path];
+  if (issue.code === 'unrecognized_keys') {
+    return issue.keys.map((key) => ({
+      file: file.name,
+      ...file.placeOfKey([...path, key]),
+      found: `the unknown key "${key}"`,
+      expected: keyMeant(key, knownKeys(issue)),
+      check: 'shape',
+    }));
+  }
   const value = valueAt(raw, issue.path);
-  const problem = (found: string, expected: string, place = file.placeOf(path)): Problem => ({
-    file: file.name,
-    ...place,
-    found,
-    expected,
-    check: 'shape',
-  });
-  const where = issue.path.length > 0 ? `${issue.path.join('.')} ` : '';
+  const where = issue.path.join('.');
+  const found = value === undefined ? `no "${where}"` : `${where === '' ? '' : `${where} `}${shown(value)}`;
+  return [{ file: file.name, ...file.placeOf(path), found, expected: expectation(issue), check: 'shape' }];
+}
+
+function keyMeant(key: string, known: readonly string[]): string {
+  const guess = nearest(key, known);
+  return guess ? `a key of the schema; did you mean "${guess}"?` : `one of ${known.join(', ')}`;
+}
+
+function expectation(issue: Issue): string {
   switch (issue.code) {
-    case 'unrecognized_keys': {
-      const [key = ''] = issue.keys;
-      const known = Object.keys((valueAt(raw, issue.path) ?? {}) as object).filter(
-        (each) => !issue.keys.includes(each),
-      );
-      const guess = nearest(key, known);
-      return problem(
-        `the unknown key "${key}"`,
-        guess ? `the schema's keys; did you mean "${guess}"?` : "the schema's keys",
-        file.placeOfKey([...path, key]),
-      );
-    }
     case 'invalid_value':
-      return problem(`${where}${shown(value)}`, `one of ${issue.values.map(String).join(', ')}`);
+      return `one of ${issue.values.map(String).join(', ')}`;
+    case 'invalid_union':
+      return 'options' in issue && Array.isArray(issue.options)
+        ? `one of ${issue.options.join(', ')}`
+        : 'one of the forms of the schema';
     case 'invalid_type':
-      return problem(`${where}${shown(value)}`, `a ${issue.expected}`);
+      return kinds[issue.expected] ?? `a ${issue.expected}`;
+    case 'too_small':
+      return issue.origin === 'string' ? 'words, not an empty text' : `${issue.minimum} or more`;
+    case 'invalid_format':
+      return issue.format === 'date'
+        ? 'a day such as 2026-11-25'
+        : issue.message.replace(/^Invalid string: ?/, '');
     default:
-      return problem(`${where}${shown(value)}`, issue.message.replace(/^Invalid (input|string): ?/, ''));
+      return issue.message;
   }
 }
 

@@ -68,27 +68,33 @@ export const measured = (points: readonly (readonly [across: number, depth: numb
 
 /**
  * A circular arc from eave to eave, the ridge in the middle.
- * With chord W and rise h the radius is (W²/4 + h²) / 2h; the height at u from the middle is √(r² − u²) − (r − h) + eave.
+ * With chord W and rise h the radius is (W²/4 + h²) / 2h; at u from the middle the arc has fallen by u² / (r + √(r² − u²)), which is
+ * r − √(r² − u²) without its cancelling where the bow is flat.
  * A rise of 0 is a level cavity; a rise over half the width is more than a half circle, and no roof.
  */
 export function bowed(width: number, eave: number, ridge: number): Profile {
-  const rise = ridge - eave;
-  if (rise === 0) return level(width, eave);
-  const radius = bowRadius(width, rise);
-  const below = radius - ridge;
+  const radius = bowRadius(width, ridge - eave);
+  if (radius === Number.POSITIVE_INFINITY) return level(width, eave);
   const fromMiddle = (across: number) => clamp(across, 0, width) - width / 2;
+  const fallen = (u: number): number => (u * u) / (radius + Math.sqrt(Math.max(0, radius * radius - u * u)));
   /** The area under the arc from the middle to u. */
-  const area = (u: number): number =>
-    (u * Math.sqrt(Math.max(0, radius * radius - u * u)) +
-      radius * radius * Math.asin(clamp(u / radius, -1, 1))) /
-      2 -
-    below * u;
+  const area = (u: number): number => ridge * u - radius * u * areaFallen(clamp(u / radius, -1, 1));
   return {
     width,
-    depthAt: (across) => Math.sqrt(Math.max(0, radius * radius - fromMiddle(across) ** 2)) - below,
+    depthAt: (across) => Math.max(eave, ridge - fallen(fromMiddle(across))),
     areaUpTo: (across) => area(fromMiddle(across)) - area(-width / 2),
     corners: [0, width / 2, width],
   };
+}
+
+/**
+ * What lies between a circle of radius 1 and its tangent, from the point of touch to t, over t: 1 − (√(1 − t²) + asin(t)/t) / 2.
+ * Near the point of touch the first terms of its series stand in, since the closed form then loses its figures to cancelling.
+ */
+function areaFallen(t: number): number {
+  const square = t * t;
+  if (square < 4e-4) return square * (1 / 6 + square * (1 / 40 + square * (1 / 112 + (square * 5) / 1152)));
+  return 1 - (Math.sqrt(1 - square) + Math.asin(t) / t) / 2;
 }
 
 /** The radius of a bow from its chord and its rise, in the unit of both. @example bowRadius(168, 12) // => 300 */

@@ -160,6 +160,9 @@ function measuredPoints({ points, width }: SectionValues) {
   return inOrder;
 }
 
+/** Less of the section than this share is a rounding error, and no room. */
+const NO_ROOM = 1e-9;
+
 /** What of the section is left to fill: the section less old insulation, less framing. */
 export interface FreeSection {
   readonly old: Quantity<'area'>;
@@ -199,7 +202,7 @@ export function freeSection(
     'Area of the framing, averaged along the home',
   );
   const free = named(minus(minus(section.area, old), framing), 'An', 'Area free for new fill');
-  if (free.amount <= 0) {
+  if (free.amount <= NO_ROOM * section.area.amount) {
     clash(
       'old_depth',
       'Depth of the old insulation',

@@ -1,6 +1,8 @@
+import { format } from '../../quantity/format.ts';
 import {
   amountIn,
   byMethod,
+  compare,
   inUnit,
   minus,
   named,
@@ -8,6 +10,7 @@ import {
   times,
   total,
 } from '../../quantity/quantity.ts';
+import { EntriesClash } from '../declare/calculation.ts';
 import type { FreeSection, Section } from './section.ts';
 
 /** A round space kept open from ceiling to roof, about a flue or the like. */
@@ -38,7 +41,10 @@ export function keptOpenVolume(
   return inUnit(volume, 'ft3');
 }
 
-/** How much new fill does a length of the cavity hold, less the spaces kept open in it? */
+/**
+ * How much new fill does a length of the cavity hold, less the spaces kept open in it?
+ * @throws EntriesClash if those spaces leave nothing to fill.
+ */
 export function fillVolume(
   free: FreeSection,
   length: Quantity<'length'>,
@@ -52,5 +58,13 @@ export function fillVolume(
   if (keptOpen.length === 0)
     return { whole, open: undefined, net: named(times(free.free, length), 'V', 'Volume to fill') };
   const open = named(total(keptOpen), 'Vk', 'Volume of the spaces kept open');
+  if (compare(open, whole) >= 0) {
+    throw new EntriesClash({
+      field: 'kept_open',
+      label: 'Spaces kept open',
+      found: `${format(open)} of them in a cavity of ${format(whole)}`,
+      expected: 'less than the cavity holds',
+    });
+  }
   return { whole, open, net: named(minus(whole, open), 'V', 'Volume to fill') };
 }

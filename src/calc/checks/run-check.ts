@@ -81,7 +81,8 @@ function hold(
       holds: Math.abs(found - wanted.amount) <= allowed(wanted, tolerance),
     };
   } catch (error) {
-    if (error instanceof QuantityError) return bad(error.message);
+    // The expected value or the tolerance can't be read, or measures something else: its own sentence begins with "found".
+    if (error instanceof QuantityError) return bad(error.message.replace(/^found /, ''));
     throw error;
   }
 }

@@ -59,7 +59,7 @@ export type AnyCalculation = Calculation<any>;
 
 /**
  * Reads the entries and works the calculation out; problems come back, they are not thrown.
- * @example answer(ceilingLoad, { board: 'gypsum 1/2 in', ... }, rules).ok // => true
+ * @example answer(calculationNamed('fill'), { volume: '130 ft3' }, rules).ok // => false
  */
 export function answer(declared: AnyCalculation, given: unknown, rules: Rulebook): Read<Answer> {
   const read = readFields(declared.fields, given);

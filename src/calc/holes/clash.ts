@@ -1,40 +1,34 @@
-import { placesOf } from './places.ts';
-import type { LayoutProblem, RuleName } from './problem.ts';
-import { fewestHoles } from './reach.ts';
+import { onTheTape } from './allowed-positions.ts';
+import { fewestHoles } from './fewest-holes.ts';
+import { type LayoutProblem, type RuleName, ruleNames } from './problem.ts';
 
-/** Rules are dropped in this order, so that a clash among distances is told as one, and not blamed on a truss. */
-const dropFirst: readonly RuleName[] = ['obstacles', 'seams', 'trusses', 'first', 'last', 'spacing'];
-
-/** The problem with some of its rules alone; patches still never overlap. */
-function withRules(problem: LayoutProblem, kept: ReadonlySet<RuleName>): LayoutProblem {
-  const anywhere = { low: 0, high: problem.length };
-  return {
-    ...problem,
-    first: kept.has('first') ? problem.first : anywhere,
-    last: kept.has('last') ? problem.last : anywhere,
-    spacing: kept.has('spacing')
-      ? problem.spacing
-      : { low: problem.patchSide, high: Math.max(problem.length, problem.patchSide) },
-    trusses: kept.has('trusses') ? problem.trusses : [],
-    seams: kept.has('seams') ? problem.seams : [],
-    obstacles: kept.has('obstacles') ? problem.obstacles : [],
-  };
-}
-
-/** Can a layout hold these rules at once? */
-export const holdTogether = (problem: LayoutProblem, kept: ReadonlySet<RuleName>): boolean =>
-  fewestHoles(placesOf(withRules(problem, kept))) !== undefined;
+/** The order in which rules are let off: what stands on the roof first, so that a bare roof clashes by its length alone. */
+const letOffFirst: readonly RuleName[] = ['obstacles', 'seams', 'trusses', 'first', 'last', 'spacing'];
 
 /**
- * Which rules can't hold together? A set from which none can be taken without the rest holding: each rule in turn is left out for good
- * if the rest still clash. Empty where even no rule at all leaves room: the roof is shorter than a hole.
+ * Which rules can't hold together?
+ * Every one of them is needed for the clash: let any one off and the rest hold. Lets one rule off after another and takes it
+ * back only where the rest then hold; since letting a rule off never does harm, what is left can't be thinned further.
+ * @example clashingRules(bareRoof(20)) // => ['first', 'last', 'spacing']
  */
-export function clashOf(problem: LayoutProblem, among: readonly RuleName[]): RuleName[] {
-  const kept = new Set<RuleName>(among);
-  for (const rule of dropFirst) {
-    if (!kept.has(rule)) continue;
-    kept.delete(rule);
-    if (holdTogether(problem, kept)) kept.add(rule);
+export function clashingRules(problem: LayoutProblem): RuleName[] {
+  return thinned(ruleNames, (kept) => fewestHoles(onTheTape(problem, kept)) === undefined);
+}
+
+/**
+ * Which of trusses, seams and obstacles leave no place for any hole?
+ * @example rulesLeavingNoRoom({ ...bareRoof(1), seams: [6] }) // => ['seams']
+ */
+export function rulesLeavingNoRoom(problem: LayoutProblem): RuleName[] {
+  const hard: readonly RuleName[] = ['trusses', 'seams', 'obstacles'];
+  return thinned(hard, (kept) => onTheTape(problem, kept).allowed.length === 0);
+}
+
+function thinned(rules: readonly RuleName[], clash: (kept: ReadonlySet<RuleName>) => boolean): RuleName[] {
+  const kept = new Set(rules);
+  for (const rule of letOffFirst) {
+    if (!kept.delete(rule)) continue;
+    if (!clash(kept)) kept.add(rule);
   }
-  return among.filter((rule) => kept.has(rule));
+  return ruleNames.filter((rule) => kept.has(rule));
 }

@@ -1,131 +1,106 @@
+import type { Tape } from './allowed-positions.ts';
+import {
+  type BendingRules,
+  bendingRules,
+  type Costs,
+  departureFrom,
+  fromLast,
+  fromStart,
+  standsWithin,
+  throughNext,
+} from './departure.ts';
 import { evenPlaces } from './even-places.ts';
-import type { Intervals } from './intervals.ts';
-import { atLeast, type Places } from './places.ts';
-import type { LayoutProblem, Range } from './problem.ts';
-import { leastAhead } from './sliding.ts';
+import { fewestDeparting } from './fewest-departing.ts';
+import { countOf } from './intervals.ts';
+import type { LayoutProblem } from './problem.ts';
+
+/** Where one hole may lie, in marks, and which of those marks put its patch over a seam. */
+interface Places {
+  readonly marks: Int32Array;
+  readonly overSeam: Uint8Array;
+}
 
 /**
- * The weights of the three aims in one number: an inch of departure outweighs any number of patches over a seam, and one of those
- * outweighs any movement. Departures differ by a grid step or not at all, so nothing is lost in the sum.
+ * Where no layout holds every rule, which one departs least from the first, the last and the spacing?
+ * Of equal departures: the fewest holes, the fewest patches over a seam, the least movement from the even places, and the places
+ * nearest the start. Trusses, seams, obstacles and the width of the patch hold as ever. Answers in marks.
+ * @throws RangeError where the tape has no place for a hole.
+ * @example leastDeparture(bareRoof(20), onTheTape(bareRoof(20), new Set(ruleNames))) // => [10 * 12 * 8]
  */
-const PER_INCH_OF_DEPARTURE = 1e9;
-const PER_PATCH_OVER_SEAM = 1e5;
-/** Sums nearer than this are the same: above the last figure of the largest sum, below any real difference. */
-const SAME_SUM = 2e-3;
-const SAME_DEPARTURE = 1e-6;
-
-/** How far a value lies outside a range, in its own unit. */
-export const departure = (value: number, { low, high }: Range): number =>
-  Math.max(low - value, value - high, 0);
-
-/**
- * The layout with the least total departure from the distances of the first and last hole and the gaps; then the fewest holes, the
- * fewest patches over a seam, the least movement, the nearest to the starting end. Trusses, seams and obstacles are never departed from,
- * and patches never overlap. The answer is in grid steps; undefined where there is no place for a hole at all.
- */
-export function leastDeparture(problem: LayoutProblem, places: Places): readonly number[] | undefined {
-  if (places.all.length === 0) return undefined;
-  const holes = bestNumber(problem, places);
-  return bestWith(problem, places, holes);
+export function leastDeparture(problem: LayoutProblem, tape: Tape): number[] {
+  if (tape.allowed.length === 0) throw new RangeError('allowed: found no mark, expected a place for a hole');
+  const rules = bendingRules(problem);
+  const places = placesOn(tape);
+  const { holes, departure } = fewestDeparting(rules, places.marks);
+  const even = evenPlaces(problem, holes).map((place) => place / problem.grid);
+  const stands = even.map((_, hole) => {
+    const [from, to] = standsWithin(departure, rules, places.marks, holes - 1 - hole, hole);
+    return { marks: places.marks.subarray(from, to), overSeam: places.overSeam.subarray(from, to) };
+  });
+  return cheapest(rules, stands, even);
 }
 
-const count = ({ length, grid }: LayoutProblem): number => Math.floor(length / grid + 1e-9) + 1;
-
-/** Marks the places of a set with a value each, the rest with infinity. */
-function marked(size: number, set: Intervals, value: (place: number) => number): Float64Array {
-  const result = new Float64Array(size).fill(Number.POSITIVE_INFINITY);
-  for (const [first, last] of set)
-    for (let place = first; place <= Math.min(last, size - 1); place++) result[place] = value(place);
-  return result;
-}
-
-/** For each place, the least of "what comes after, and what the gap to it departs", by whether the gap is short, right or long. */
-function overGap(
-  values: Float64Array,
-  { spacing, grid, patchSide }: LayoutProblem,
-  perInch: number,
-): Float64Array {
-  const nearest = atLeast(patchSide, grid);
-  const [low, high] = [spacing.low / grid, spacing.high / grid];
-  const [shortest, longest] = [Math.max(nearest, Math.ceil(low - 1e-9)), Math.floor(high + 1e-9)];
-  const perStep = perInch * grid;
-  const size = values.length;
-  const right = leastAhead(values, shortest, longest);
-  const short = leastAhead(
-    values.map((value, place) => value - place * perStep),
-    nearest,
-    shortest - 1,
-  );
-  const long = leastAhead(
-    values.map((value, place) => value + place * perStep),
-    Math.max(nearest, longest + 1),
-    size,
-  );
-  return right.map((value, place) =>
-    Math.min(
-      value,
-      (short[place] ?? 0) + (place + low) * perStep,
-      (long[place] ?? 0) - (place + high) * perStep,
-    ),
-  );
-}
-
-/** The number of holes with the least departure; the fewer where two depart alike. */
-function bestNumber(problem: LayoutProblem, places: Places): number {
-  const { grid, length, first, last } = problem;
-  const size = count(problem);
-  const open = marked(size, places.all, () => 0);
-  let toGo = marked(size, places.all, (place) => departure(length - place * grid, last));
-  let best = { holes: 1, by: Number.POSITIVE_INFINITY };
-  const most = Math.ceil(length / Math.max(problem.spacing.low, problem.patchSide)) + 2;
-  for (let holes = 1; holes <= most; holes++) {
-    let by = Number.POSITIVE_INFINITY;
-    for (const [place, value] of toGo.entries()) by = Math.min(by, value + departure(place * grid, first));
-    if (by < best.by - SAME_DEPARTURE) best = { holes, by };
-    toGo = overGap(toGo, problem, 1).map((value, place) => value + (open[place] ?? 0));
+function placesOn({ allowed, overSeam }: Tape): Places {
+  const marks = new Int32Array(countOf(allowed));
+  const over = new Uint8Array(marks.length);
+  let count = 0;
+  let seam = 0;
+  for (let at = 0; at < allowed.length; at += 2) {
+    const end = allowed[at + 1] as number;
+    for (let mark = allowed[at] as number; mark <= end; mark++) {
+      while (seam < overSeam.length && (overSeam[seam + 1] as number) < mark) seam += 2;
+      over[count] = seam < overSeam.length && (overSeam[seam] as number) <= mark ? 1 : 0;
+      marks[count++] = mark;
+    }
   }
-  return best.holes;
+  return { marks, overSeam: over };
 }
 
-function bestWith(problem: LayoutProblem, places: Places, holes: number): readonly number[] {
-  const { grid, length, first, last } = problem;
-  const size = count(problem);
-  const even = evenPlaces(problem, holes);
-  const over = marked(size, places.over, () => PER_PATCH_OVER_SEAM);
-  const own = (hole: number) =>
-    marked(size, places.all, (place) => {
-      const patch = Number.isFinite(over[place]) ? PER_PATCH_OVER_SEAM : 0;
-      const ends =
-        (hole === 0 ? departure(place * grid, first) : 0) +
-        (hole === holes - 1 ? departure(length - place * grid, last) : 0);
-      return ends * PER_INCH_OF_DEPARTURE + patch + Math.abs(place * grid - (even[hole] ?? 0));
-    });
-  const toGo: Float64Array[] = [];
-  for (let hole = holes - 1; hole >= 0; hole--) {
-    const after = toGo[hole + 1];
-    const mine = own(hole);
-    toGo[hole] = after ? overGapAdded(mine, after, problem) : mine;
+function cheapest(rules: BendingRules, stands: readonly Places[], even: readonly number[]): number[] {
+  const costs: Costs[] = [];
+  for (let hole = stands.length - 1; hole >= 0; hole--) {
+    const { marks, overSeam } = stands[hole] as Places;
+    const next = stands[hole + 1];
+    const here = next ? throughNext(rules, marks, next.marks, costs[0] as Costs) : fromLast(rules, marks);
+    for (const [at, mark] of marks.entries()) {
+      here.patches[at] = (here.patches[at] as number) + (overSeam[at] as number);
+      here.movement[at] = (here.movement[at] as number) + Math.abs(mark - (even[hole] as number));
+    }
+    costs.unshift(here);
   }
-  const steps: number[] = [];
-  for (const values of toGo) {
-    const before = steps.at(-1);
-    const sums = values.map((value, place) =>
-      before === undefined ? value : value + gapCost(place - before, problem),
+  return nearestTheStart(rules, stands, costs, even);
+}
+
+/** Of the best layouts, within a tie, the first in the order of the tape. */
+function nearestTheStart(
+  rules: BendingRules,
+  stands: readonly Places[],
+  toFarEnd: readonly Costs[],
+  even: readonly number[],
+): number[] {
+  const { first, spacing, patch, tie } = rules;
+  const { costs, best } = fromStart(rules, (stands[0] as Places).marks, toFarEnd[0] as Costs);
+  let departureLeft = costs.departure[best] as number;
+  let patchesLeft = costs.patches[best] as number;
+  let movementLeft = costs.movement[best] as number;
+  const layout: number[] = [];
+  for (const [hole, { marks, overSeam }] of stands.entries()) {
+    const { departure, patches, movement } = toFarEnd[hole] as Costs;
+    const before = layout.at(-1);
+    const departing = (mark: number) =>
+      before === undefined ? departureFrom(first, mark) : departureFrom(spacing, mark - before);
+    const at = marks.findIndex(
+      (mark, here) =>
+        (before === undefined || mark - before >= patch) &&
+        departing(mark) + (departure[here] as number) <= departureLeft + tie &&
+        patches[here] === patchesLeft &&
+        (movement[here] as number) <= movementLeft + tie,
     );
-    const least = sums.reduce((a, b) => Math.min(a, b), Number.POSITIVE_INFINITY);
-    steps.push(sums.findIndex((sum) => sum <= least + SAME_SUM));
+    const mark = marks[at] as number;
+    departureLeft -= departing(mark);
+    patchesLeft -= overSeam[at] as number;
+    movementLeft -= Math.abs(mark - (even[hole] as number));
+    layout.push(mark);
   }
-  return steps;
-}
-
-const overGapAdded = (mine: Float64Array, after: Float64Array, problem: LayoutProblem): Float64Array => {
-  const ahead = overGap(after, problem, PER_INCH_OF_DEPARTURE);
-  return mine.map((value, place) => value + (ahead[place] ?? Number.POSITIVE_INFINITY));
-};
-
-/** What a gap of so many steps costs; infinite where two patches would overlap. */
-function gapCost(steps: number, { grid, patchSide, spacing }: LayoutProblem): number {
-  return steps < atLeast(patchSide, grid)
-    ? Number.POSITIVE_INFINITY
-    : departure(steps * grid, spacing) * PER_INCH_OF_DEPARTURE;
+  return layout;
 }

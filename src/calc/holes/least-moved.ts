@@ -1,129 +1,168 @@
-import type { Interval } from './intervals.ts';
-import type { Places } from './places.ts';
-import { canPlace } from './reach.ts';
-import { leastAhead } from './sliding.ts';
+import { entering, type Gap, leaving, passable, type Stand } from './fewest-over-seams.ts';
+import { countOf, type Stretches } from './intervals.ts';
+import { endsOf } from './most-even.ts';
 
-/** Two movements this near to each other, in inches, count as the same; then the layout nearer the starting end is taken. */
-export const SAME = 1e-7;
-
-interface Candidate {
-  readonly cost: number;
-  readonly steps: readonly number[];
+/** Movement of one hole and of every later one, by the mark of that hole. In marks. */
+interface Movement {
+  readonly lowest: number;
+  readonly at: Float64Array;
 }
 
-/** Does one layout come before another: less moved, or as much and nearer the starting end? */
-function comesBefore(a: Candidate, b: Candidate): boolean {
-  if (Math.abs(a.cost - b.cost) > SAME) return a.cost < b.cost;
-  const place = a.steps.findIndex((step, hole) => step !== b.steps[hole]);
-  return place >= 0 && (a.steps[place] ?? 0) < (b.steps[place] ?? 0);
+/** The layouts that keep to one gap, and the least movement that each mark of each hole still leads to. */
+interface Passage {
+  readonly gap: Gap;
+  readonly stands: readonly Stand[];
+  readonly least: number;
+  readonly fromHere: readonly Movement[];
 }
 
 /**
- * Of all layouts with that many holes, that many patches over a seam and that spread of gaps: the one least moved from the even
- * places, in all. Every smallest gap is tried in turn; for each the best is found from the far end by dynamic programming.
- * The answer is in grid steps.
+ * Of the layouts that keep to one of these gaps, which moves the holes least from their even places?
+ * Places and `tie` are in marks, the answer too. Layouts within `tie` of the least movement count as equal; of those the one whose
+ * first hole lies nearest the start is taken, then its second, and so on.
  */
 export function leastMoved(
-  places: Places,
+  stands: readonly Stand[],
+  gaps: readonly Gap[],
   even: readonly number[],
-  grid: number,
-  overSeam: number,
-  spread: number,
-): readonly number[] {
-  let best: Candidate | undefined;
-  for (let least = places.gap[0]; least + spread <= places.gap[1]; least++) {
-    const gap: Interval = [least, least + spread];
-    if (!canPlace(places, even.length, gap, overSeam)) continue;
-    const found = bestWithGap(places, even, grid, overSeam, gap);
-    if (found && (!best || comesBefore(found, best))) best = found;
+  tie: number,
+): number[] {
+  const forcedBy = (gap: Gap) => movementForced(gap, even);
+  let least = Number.POSITIVE_INFINITY;
+  let best: Passage[] = [];
+  for (const gap of [...gaps].sort((a, b) => forcedBy(a) - forcedBy(b))) {
+    if (forcedBy(gap) > least + tie) break;
+    const kept = passable(stands, gap);
+    if (!kept) continue;
+    const passage = movementThrough(kept, gap, even);
+    if (passage.least > least + tie) continue;
+    least = Math.min(least, passage.least);
+    best = [...best.filter((other) => other.least <= least + tie), passage];
   }
-  return best?.steps ?? [];
+  const [nearest = [], ...others] = best.map((passage) => nearestTheStart(passage, even, least + tie));
+  return others.reduce((a, b) => (before(b, a) ? b : a), nearest);
 }
 
-/** The stretch of places that a hole can have at all, given the gaps. */
-function stretchOf(places: Places, hole: number, holes: number, gap: Interval): Interval {
-  const left = holes - 1 - hole;
-  return [
-    Math.max(places.first[0] + hole * gap[0], places.last[0] - left * gap[1], 0),
-    Math.min(places.first[1] + hole * gap[1], places.last[1] - left * gap[0]),
-  ];
-}
-
-function bestWithGap(
-  places: Places,
-  even: readonly number[],
-  grid: number,
-  overSeam: number,
-  gap: Interval,
-): Candidate | undefined {
+/**
+ * How much movement does a gap alone force, with no truss or seam in the way?
+ * Where every gap has to be one mark longer or shorter than the even one, the holes drift off their even places by one more mark
+ * each; the least sum is had by fixing the middle hole: 1 + 1 + 2 + 2 ..., a quarter of the square of the number of holes.
+ */
+function movementForced({ least, most }: Gap, even: readonly number[]): number {
   const holes = even.length;
-  const stretches = even.map((_, hole) => stretchOf(places, hole, holes, gap));
-  // toGo[hole][count][place]: the least movement of this hole and all after it, with at most `count` patches over a seam among them.
-  const toGo: Float64Array[][] = [];
-  for (let hole = holes - 1; hole >= 0; hole--) {
-    const [from, to] = stretches[hole] ?? [0, -1];
-    if (to < from) return undefined;
-    const next = stretches[hole + 1];
-    const after = toGo[hole + 1]?.map((values) =>
-      leastAhead(shifted(values, next ?? [0, -1], from, to + gap[1]), gap[0], gap[1]),
-    );
-    toGo[hole] = Array.from({ length: overSeam + 1 }, (_, count) => {
-      const values = new Float64Array(to - from + 1).fill(Number.POSITIVE_INFINITY);
-      const fill = (allowed: Places['all'], rest: Float64Array | undefined | 'none') => {
-        if (rest === undefined) return;
-        for (const [first, last] of allowed) {
-          for (let place = Math.max(first, from); place <= Math.min(last, to); place++) {
-            values[place - from] =
-              Math.abs(place * grid - (even[hole] ?? 0)) +
-              (rest === 'none' ? 0 : (rest[place - from] ?? Number.POSITIVE_INFINITY));
-          }
-        }
-      };
-      fill(places.clear, after ? after[count] : 'none');
-      if (count > 0) fill(places.over, after ? after[count - 1] : 'none');
-      return values;
+  if (holes < 2) return 0;
+  const gap = ((even[holes - 1] as number) - (even[0] as number)) / (holes - 1);
+  return Math.max(least - gap, gap - most, 0) * Math.floor(holes ** 2 / 4);
+}
+
+function movementThrough(stands: readonly Stand[], gap: Gap, even: readonly number[]): Passage {
+  const fromHere: Movement[] = [];
+  for (let hole = stands.length - 1; hole >= 0; hole--) {
+    const stand = stands[hole] as Stand;
+    const next = stands[hole + 1];
+    const place = even[hole] as number;
+    const { low, high } = endsOf(stand);
+    const here = { lowest: low, at: new Float64Array(high - low + 1) };
+    for (let patches = 0; patches < stand.clear.length; patches++) {
+      const marks = leaving(stand, patches);
+      if (next) addLeastOfNext(here, marks, fromHere[0] as Movement, entering(next, patches), gap);
+      eachMark(marks, (mark) => {
+        here.at[mark - low] = (here.at[mark - low] as number) + Math.abs(mark - place);
+      });
+    }
+    fromHere.unshift(here);
+  }
+  return { gap, stands, least: leastOf(stands[0] as Stand, fromHere[0] as Movement), fromHere };
+}
+
+/**
+ * Adds to each mark the least movement of the next hole's marks within its gap. The window only ever moves on, so marks that a
+ * later and better one has overtaken never come back: the queue keeps the rest, the best of them in front.
+ */
+function addLeastOfNext(
+  here: Movement,
+  marks: Stretches,
+  next: Movement,
+  nextMarks: Stretches,
+  gap: Gap,
+): void {
+  const queue = new Int32Array(countOf(nextMarks));
+  const from = (mark: number) => next.at[mark - next.lowest] as number;
+  let front = 0;
+  let back = 0;
+  let run = 0;
+  let coming = nextMarks[0] ?? Number.POSITIVE_INFINITY;
+  eachMark(marks, (mark) => {
+    while (coming <= mark + gap.most) {
+      while (back > front && from(queue[back - 1] as number) >= from(coming)) back--;
+      queue[back++] = coming;
+      if (coming < (nextMarks[run + 1] as number)) {
+        coming++;
+      } else {
+        run += 2;
+        coming = nextMarks[run] ?? Number.POSITIVE_INFINITY;
+      }
+    }
+    // Only marks that lead on to the last hole are kept, so the window is never empty.
+    while ((queue[front] as number) < mark + gap.least) front++;
+    here.at[mark - here.lowest] = from(queue[front] as number);
+  });
+}
+
+function leastOf({ clear, over }: Stand, { lowest, at }: Movement): number {
+  let least = Number.POSITIVE_INFINITY;
+  for (const marks of [...clear, ...over]) {
+    eachMark(marks, (mark) => {
+      least = Math.min(least, at[mark - lowest] as number);
     });
   }
-  return readOff(toGo, stretches, places, overSeam, gap);
+  return least;
 }
 
-/** Values of one stretch, laid onto another that begins elsewhere; what lies outside is infinite. */
-function shifted(values: Float64Array, [from]: Interval, newFrom: number, newTo: number): Float64Array {
-  const result = new Float64Array(Math.max(0, newTo - newFrom + 1)).fill(Number.POSITIVE_INFINITY);
-  for (let place = 0; place < values.length; place++) {
-    const at = place + from - newFrom;
-    if (at >= 0 && at < result.length) result[at] = values[place] ?? Number.POSITIVE_INFINITY;
+/** Of the layouts whose movement stays within `allowed`, the first in the order of the tape. */
+function nearestTheStart(
+  { stands, gap, fromHere }: Passage,
+  even: readonly number[],
+  allowed: number,
+): number[] {
+  const layout: number[] = [];
+  let patches = 0;
+  let left = allowed;
+  for (const [hole, stand] of stands.entries()) {
+    const before = layout.at(-1);
+    const { lowest, at } = fromHere[hole] as Movement;
+    const from = before === undefined ? 0 : before + gap.least;
+    const to = before === undefined ? Number.POSITIVE_INFINITY : before + gap.most;
+    const affordable = (mark: number) => mark <= to && (at[mark - lowest] as number) <= left;
+    const clear = firstMark(stand.clear[patches] ?? [], from, affordable);
+    const over = firstMark(stand.over[patches] ?? [], from, affordable);
+    const mark = Math.min(clear, over);
+    if (over < clear) patches++;
+    left -= Math.abs(mark - (even[hole] as number));
+    layout.push(mark);
   }
-  return result;
+  return layout;
 }
 
-/** Walks from the starting end, taking each time the nearest place that still leads to the least movement. */
-function readOff(
-  toGo: readonly Float64Array[][],
-  stretches: readonly Interval[],
-  places: Places,
-  overSeam: number,
-  gap: Interval,
-): Candidate | undefined {
-  const steps: number[] = [];
-  let count = overSeam;
-  let cost = Number.POSITIVE_INFINITY;
-  for (const [hole, [from]] of stretches.entries()) {
-    const values = toGo[hole]?.[count] ?? new Float64Array();
-    const before = steps.at(-1);
-    const first = before === undefined ? 0 : Math.max(0, before + gap[0] - from);
-    const last =
-      before === undefined ? values.length - 1 : Math.min(values.length - 1, before + gap[1] - from);
-    let least = Number.POSITIVE_INFINITY;
-    for (let place = first; place <= last; place++)
-      least = Math.min(least, values[place] ?? Number.POSITIVE_INFINITY);
-    if (!Number.isFinite(least)) return undefined;
-    if (hole === 0) cost = least;
-    let place = first;
-    while ((values[place] ?? Number.POSITIVE_INFINITY) > least + SAME) place++;
-    const taken = place + from;
-    steps.push(taken);
-    if (places.over.some(([start, end]) => start <= taken && taken <= end)) count--;
+function firstMark(marks: Stretches, from: number, holds: (mark: number) => boolean): number {
+  for (let at = 0; at < marks.length; at += 2) {
+    const end = marks[at + 1] as number;
+    for (let mark = Math.max(marks[at] as number, from); mark <= end; mark++) if (holds(mark)) return mark;
   }
-  return { cost, steps };
+  return Number.POSITIVE_INFINITY;
+}
+
+function eachMark(marks: Stretches, visit: (mark: number) => void): void {
+  for (let at = 0; at < marks.length; at += 2) {
+    const end = marks[at + 1] as number;
+    for (let mark = marks[at] as number; mark <= end; mark++) visit(mark);
+  }
+}
+
+function before(a: readonly number[], b: readonly number[]): boolean {
+  for (const [at, mark] of a.entries()) {
+    const other = b[at] as number;
+    if (mark !== other) return mark < other;
+  }
+  return false;
 }

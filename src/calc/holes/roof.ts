@@ -1,3 +1,4 @@
+import { format } from '../../quantity/format.ts';
 import { amountIn, type Quantity } from '../../quantity/quantity.ts';
 import type { Rulebook } from '../../rulebook/rulebook.ts';
 import { EntriesClash } from '../declare/calculation.ts';
@@ -13,20 +14,24 @@ type Obstacle = NonNullable<AlongValues['obstacles']>[number];
 
 const inches = (q: Quantity<'length'>): number => amountIn(q, 'in');
 
+/** Nothing on a roof stands closer than this; a smaller spacing is a slip, and would make more places than the search takes. */
+const CLOSEST = 2;
+
 /** Places every so far from the first, up to the end of the roof. */
 function everySoFar(
+  field: 'truss_spacing' | 'seam_spacing',
   spacing: Quantity<'length'> | undefined,
   first: Quantity<'length'> | undefined,
   length: number,
 ): number[] {
   if (!spacing) return [];
   const step = inches(spacing);
-  if (step < 1) {
+  if (step < CLOSEST) {
     throw new EntriesClash({
-      field: 'truss_spacing',
-      label: 'Spacing',
-      found: `${step} in`,
-      expected: '1 in or more',
+      field,
+      label: spacing.label ?? 'Spacing',
+      found: format(spacing),
+      expected: `${CLOSEST} in or more`,
     });
   }
   const start = first ? inches(first) : 0;
@@ -43,15 +48,22 @@ const measuredOr = (
 
 /** Where the trusses stand, in inches from the starting end. */
 export const trussPlaces = (values: AlongValues, length: Quantity<'length'>): number[] =>
-  measuredOr(values.trusses_measured, everySoFar(values.truss_spacing, values.first_truss, inches(length)));
+  measuredOr(
+    values.trusses_measured,
+    everySoFar('truss_spacing', values.truss_spacing, values.first_truss, inches(length)),
+  );
 
 /** Where the seams run, in inches from the starting end. Without a first seam, one lies at the end. */
 export const seamPlaces = (values: AlongValues, length: Quantity<'length'>): number[] =>
-  measuredOr(values.seams_measured, everySoFar(values.seam_spacing, values.first_seam, inches(length)));
+  measuredOr(
+    values.seams_measured,
+    everySoFar('seam_spacing', values.seam_spacing, values.first_seam, inches(length)),
+  );
 
 /**
  * The stretch along the roof that an obstacle closes to the middle of a hole: its own half, and half the widest layer of the patch.
- * A hot flue takes its clearance too, since the membrane can burn. Nothing is closed where it stands on the other side, or far enough down the slope. A round one counts as the square about it.
+ * A hot flue takes its clearance too, since the membrane can burn. Nothing is closed where it stands on the other side, or far
+ * enough down the slope. A round one counts as the square about it.
  */
 function blockedBy(
   { what, along, side, from_peak, across }: Obstacle,
@@ -70,13 +82,34 @@ interface RowOfHoles {
   readonly clearOfFlues: number;
 }
 
-/** The layout problem of one row of holes, as the search takes it. */
+/**
+ * The layout problem of one row of holes, as the search takes it.
+ * @throws EntriesClash for a spacing that no roof has, and for something that stands beyond the end of the roof.
+ */
 export function layoutProblem(
   length: Quantity<'length'>,
   values: AlongValues,
   side: 'back' | 'front',
   rules: Rulebook,
 ): LayoutProblem {
+  const beyond = (values.obstacles ?? []).find(({ along }) => inches(along) > inches(length));
+  if (beyond) {
+    throw new EntriesClash({
+      field: 'obstacles',
+      label: 'Vents, flues and skylights',
+      found: `a ${beyond.what} at ${format(beyond.along, { tape: 8 })}`,
+      expected: `a place on the roof, which is ${format(length, { tape: 8 })} long`,
+    });
+  }
+  const diameter = rules.value('access.roof-holes.diameter');
+  if (inches(length) < inches(diameter)) {
+    throw new EntriesClash({
+      field: 'length',
+      label: 'Length of the roof',
+      found: format(length),
+      expected: `more than a hole of ${format(diameter)}`,
+    });
+  }
   const range = (id: 'access.roof-holes.first' | 'access.roof-holes.spacing') => {
     const { low, high } = rules.range(id);
     return { low: inches(low), high: inches(high) };
@@ -93,7 +126,7 @@ export function layoutProblem(
     first: range('access.roof-holes.first'),
     last: range('access.roof-holes.first'),
     spacing: range('access.roof-holes.spacing'),
-    holeDiameter: inches(rules.value('access.roof-holes.diameter')),
+    holeDiameter: inches(diameter),
     patchSide: inches(rules.value('patch.layers.metal-side')),
     memberWidth: inches(rules.value('framing.truss.member-width')),
     trusses: trussPlaces(values, length),

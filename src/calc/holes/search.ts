@@ -1,84 +1,121 @@
-import { clashOf } from './clash.ts';
+import { onTheTape, type Tape } from './allowed-positions.ts';
+import { clashingRules, rulesLeavingNoRoom } from './clash.ts';
+import { departureFrom } from './departure.ts';
 import { evenPlaces } from './even-places.ts';
-import { departure, leastDeparture } from './least-departure.ts';
+import { fewestHoles } from './fewest-holes.ts';
+import { fewestOverSeams } from './fewest-over-seams.ts';
+import { isWithin } from './intervals.ts';
+import { leastDeparture } from './least-departure.ts';
 import { leastMoved } from './least-moved.ts';
-import { placesOf } from './places.ts';
-import {
-  checkProblem,
-  type Departure,
-  type Layout,
-  type LayoutProblem,
-  type LayoutResult,
-  ruleNames,
-} from './problem.ts';
-import { fewestHoles, fewestOverSeam, mostEven } from './reach.ts';
+import { TIE } from './marks.ts';
+import { mostEvenGaps } from './most-even.ts';
+import { checkProblem, type LayoutProblem, type Range, type RuleName, ruleNames } from './problem.ts';
 
-export type { Departure, Layout, LayoutProblem, LayoutResult, RuleName } from './problem.ts';
+export type { Blocked, LayoutProblem, Range, RuleName } from './problem.ts';
+
+/** Where the holes go. Everything is in inches; lists run from the first hole to the last, places from the start of the roof. */
+export interface Layout {
+  readonly positions: readonly number[];
+  /** Where the holes would lie if nothing stood in the way. */
+  readonly evenPlaces: readonly number[];
+  /** From the even place to the hole; negative towards the start. */
+  readonly moved: readonly number[];
+  /** Whether the patch lies over a seam. */
+  readonly overSeam: readonly boolean[];
+  /** From each hole to the next: one fewer than holes. */
+  readonly gaps: readonly number[];
+  /** The longest gap less the shortest; 0 with fewer than two gaps. */
+  readonly spread: number;
+}
+
+interface Departs {
+  /** In inches. */
+  readonly found: number;
+  readonly allowed: Range;
+  /** How far it lies outside what is allowed, in inches. */
+  readonly by: number;
+}
+
+/** One rule that a layout does not hold, and where. Holes are counted from 0. */
+export type Departure =
+  | (Departs & { readonly rule: 'first' | 'last'; readonly hole: number })
+  | (Departs & { readonly rule: 'spacing'; readonly between: readonly [number, number] });
+
+/** `clash`: rules that can't all hold, though they would if any one of them were let off. */
+export type LayoutResult =
+  | { readonly outcome: 'meets-every-rule'; readonly layout: Layout }
+  | {
+      readonly outcome: 'least-departure';
+      readonly clash: readonly RuleName[];
+      readonly layout: Layout;
+      readonly departures: readonly Departure[];
+    }
+  | { readonly outcome: 'no-room'; readonly clash: readonly RuleName[] };
 
 /**
- * Where along the roof does each hole go? Exact over every place of the grid: fewest holes; then fewest patches over a seam; then the
- * most even gaps; then the least moved, in all, from the even places; then the nearest to the starting end. Inches throughout.
- * Where no layout holds every rule: the rules that clash, and the layout that departs least.
- * @throws RangeError for a problem that makes no sense, naming the field.
- * @example layOut(bareRoofOf66Feet).outcome // => 'meets-every-rule'
+ * Where along the roof does each hole go?
+ *
+ * Looks at every mark of the tape; the answer is the best there is. Of the layouts that hold every rule: the fewest holes, then
+ * the fewest patches over a seam, then the most even gaps, then the least movement from the even places, then the places nearest
+ * the start, from the first hole on. Where no layout holds every rule: the rules that clash, and the layout that departs least
+ * from the first, the last and the spacing, trusses, seams and obstacles still held. All in inches.
+ *
+ * Sums within a billionth of an inch count as equal, or the noise of adding them would choose between equals.
+ * @throws RangeError naming the field, what was found and what is expected: see `checkProblem` and, for a grid too coarse, `onTheTape`.
+ * @example layOut(bareRoof(66)).layout.positions // => [79.25, 237.625, 396, 554.375, 712.75]
  */
 export function layOut(problem: LayoutProblem): LayoutResult {
   checkProblem(problem);
-  const places = placesOf(problem);
-  const holes = fewestHoles(places);
-  if (holes !== undefined) {
-    const overSeam = fewestOverSeam(places, holes);
-    const spread = mostEven(places, holes, overSeam);
-    const steps = leastMoved(places, evenPlaces(problem, holes), problem.grid, overSeam, spread);
-    return { outcome: 'meets-every-rule', layout: layoutOf(problem, steps) };
+  const tape = onTheTape(problem, new Set(ruleNames));
+  if (tape.allowed.length === 0) return { outcome: 'no-room', clash: rulesLeavingNoRoom(problem) };
+  const holes = fewestHoles(tape);
+  if (holes === undefined) {
+    const layout = layoutAt(leastDeparture(problem, tape), problem, tape);
+    return {
+      outcome: 'least-departure',
+      clash: clashingRules(problem),
+      layout,
+      departures: departuresOf(layout, problem),
+    };
   }
-  const steps = leastDeparture(problem, places);
-  if (!steps) return { outcome: 'no-room', clash: clashOf(problem, ['trusses', 'seams', 'obstacles']) };
-  const layout = layoutOf(problem, steps);
-  return {
-    outcome: 'least-departure',
-    clash: clashOf(problem, ruleNames),
-    layout,
-    departures: departuresOf(problem, layout),
-  };
+  const stands = fewestOverSeams(tape, holes);
+  const gaps = mostEvenGaps(stands, { least: tape.leastGap, most: tape.mostGap });
+  const even = evenPlaces(problem, holes).map((place) => place / problem.grid);
+  const marks = leastMoved(stands, gaps, even, TIE / problem.grid);
+  return { outcome: 'meets-every-rule', layout: layoutAt(marks, problem, tape) };
 }
 
-function layoutOf(problem: LayoutProblem, steps: readonly number[]): Layout {
-  const positions = steps.map((step) => step * problem.grid);
-  const even = evenPlaces(problem, positions.length);
-  const gaps = positions.slice(1).map((position, hole) => position - (positions[hole] ?? 0));
+function layoutAt(marks: readonly number[], problem: LayoutProblem, { overSeam }: Tape): Layout {
+  const { grid } = problem;
+  const positions = marks.map((mark) => mark * grid);
+  const even = evenPlaces(problem, marks.length);
+  const gaps = marks.slice(1).map((mark, hole) => mark - (marks[hole] as number));
   return {
     positions,
     evenPlaces: even,
-    moved: positions.map((position, hole) => position - (even[hole] ?? 0)),
-    overSeam: positions.map((position) =>
-      problem.seams.some((seam) => Math.abs(position - seam) < problem.patchSide / 2 - 1e-9),
-    ),
-    gaps,
-    spread: gaps.length === 0 ? 0 : Math.max(...gaps) - Math.min(...gaps),
+    moved: positions.map((position, hole) => position - (even[hole] as number)),
+    overSeam: marks.map((mark) => isWithin(overSeam, mark)),
+    gaps: gaps.map((gap) => gap * grid),
+    spread: gaps.length < 2 ? 0 : (Math.max(...gaps) - Math.min(...gaps)) * grid,
   };
 }
 
-/** A departure smaller than this is the noise of floating arithmetic. */
-const NOISE = 1e-9;
-
 function departuresOf(
-  { first, last, spacing, length }: LayoutProblem,
   { positions, gaps }: Layout,
+  { length, first, last, spacing }: LayoutProblem,
 ): Departure[] {
-  const [start = 0, end = 0] = [positions[0], positions.at(-1)];
+  const lastHole = positions.length - 1;
+  const departs = (allowed: Range, found: number): Departs => ({
+    found,
+    allowed,
+    by: departureFrom(allowed, found),
+  });
   const all: Departure[] = [
-    { rule: 'first', found: start, allowed: first, by: departure(start, first) },
+    { rule: 'first', hole: 0, ...departs(first, positions[0] as number) },
     ...gaps.map(
-      (gap, hole): Departure => ({
-        rule: 'spacing',
-        between: [hole, hole + 1],
-        found: gap,
-        allowed: spacing,
-        by: departure(gap, spacing),
-      }),
+      (gap, hole): Departure => ({ rule: 'spacing', between: [hole, hole + 1], ...departs(spacing, gap) }),
     ),
-    { rule: 'last', found: length - end, allowed: last, by: departure(length - end, last) },
+    { rule: 'last', hole: lastHole, ...departs(last, length - (positions[lastHole] as number)) },
   ];
-  return all.filter(({ by }) => by > NOISE);
+  return all.filter(({ by }) => by > TIE);
 }

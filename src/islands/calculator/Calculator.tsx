@@ -2,6 +2,7 @@ import type { JSX } from 'preact';
 import { useCallback } from 'preact/hooks';
 import { calculationNamed } from '../../calc/calculations.ts';
 import { type Answer, answer, type Figure } from '../../calc/declare/calculation.ts';
+import { rulePage } from '../../components/links.ts';
 import { format } from '../../quantity/format.ts';
 import type { Entries } from '../entries.ts';
 import { FieldsForm } from '../form/FieldInput.tsx';
@@ -49,6 +50,16 @@ export function Calculator({ name }: { readonly name: string }): JSX.Element | n
 const shown = ({ value, format: options }: Figure): string =>
   typeof value === 'string' ? value : format(value, options);
 
+/** A figure that is a rule's own value leads to the rule. */
+const FigureText = (figure: Figure): JSX.Element =>
+  typeof figure.value !== 'string' && figure.value.origin.from === 'rule' ? (
+    <a class="rule" href={rulePage(figure.value.origin.rule)}>
+      {shown(figure)}
+    </a>
+  ) : (
+    <>{shown(figure)}</>
+  );
+
 function AnswerView({ answer: { figures, cautions, remarks } }: { readonly answer: Answer }): JSX.Element {
   const [first, ...rest] = Object.entries(figures);
   return (
@@ -63,7 +74,9 @@ function AnswerView({ answer: { figures, cautions, remarks } }: { readonly answe
         {rest.map(([name, figure]) => (
           <div key={name}>
             <dt>{figure.label}</dt>
-            <dd>{shown(figure)}</dd>
+            <dd>
+              <FigureText {...figure} />
+            </dd>
           </div>
         ))}
       </dl>

@@ -37,7 +37,10 @@ export const derivedValue: Lint = {
             NAME,
           ),
         ];
-      const unlisted = rulesIn(formula).find((id) => !source.from.includes(id));
+      const asked = rulesIn(formula);
+      // An id of no rule is told by the lint for that, once.
+      if (asked.some((id) => !byId.has(id))) return [];
+      const unlisted = asked.find((id) => !source.from.includes(id));
       if (unlisted)
         return [
           problemAt(

@@ -1,4 +1,4 @@
-import { problemAt } from '../rule-files.ts';
+import { problemAtKey } from '../rule-files.ts';
 import type { Lint } from './lint.ts';
 
 /** Is every rule and every caution used by a calculation, a page, a drawing or another rule? */
@@ -7,14 +7,12 @@ export const ruleNeverUsed: Lint = {
   look: ({ rules, cautions }, { used }) =>
     [...rules, ...cautions]
       .filter(({ id }) => !used.has(id))
-      .map((entry) => ({
-        ...problemAt(
+      .map((entry) =>
+        problemAtKey(
           entry,
-          [],
           `"${entry.id}", used by nothing`,
           'a page, calculation, drawing or rule that uses it',
           'rule-never-used',
         ),
-        ...entry.file.placeOfKey(entry.path),
-      })),
+      ),
 };

@@ -37,10 +37,13 @@ function lookAlong(rule: Entry<RawRule>, table: TableValue, column: Column, plac
     rows.slice(1).flatMap((row, index) => {
       const before = rows[index];
       if (!before) return [];
-      const bad = (expected: string) => [
-        problemAt(rule, ['value', 'rows', row.at, place], `${row.text} after ${before.text}`, expected, NAME),
+      const bad = (expected: string, found = `${row.text} after ${before.text}`) => [
+        problemAt(rule, ['value', 'rows', row.at, place], found, expected, NAME),
       ];
-      if (column.key === 'word') return row.text === before.text ? bad('each word once') : [];
+      if (column.key === 'word')
+        return rows.slice(0, index + 1).some(({ text }) => text === row.text)
+          ? bad('each word once', `${row.text} a second time`)
+          : [];
       if (column.key === 'band') {
         if (row.low < before.high) return bad('no overlap, bands in rising order');
         return row.low > before.high && column.gaps === undefined

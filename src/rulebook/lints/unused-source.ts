@@ -1,4 +1,4 @@
-import { problemAt } from '../rule-files.ts';
+import { problemAtKey } from '../rule-files.ts';
 import type { Lint } from './lint.ts';
 
 /** Is every document in sources.yaml cited by something? */
@@ -14,9 +14,8 @@ export const unusedSource: Lint = {
     return documents
       .filter(({ id }) => !cited.has(id))
       .map((document) =>
-        problemAt(
+        problemAtKey(
           document,
-          [],
           `the document "${document.id}", cited by nothing`,
           'a rule, caution or check that cites it',
           'unused-source',

@@ -1,0 +1,180 @@
+import { describe, expect, test } from 'vitest';
+import { type CheckResult, runCheck } from '../../src/calc/checks/run-check.ts';
+import { loadProject } from '../../src/rulebook/project.ts';
+import { openRulebook } from '../../src/rulebook/rulebook.ts';
+import type { Check } from '../../src/rulebook/schema.ts';
+
+const { data, files } = loadProject();
+const rules = openRulebook(data);
+
+describe('what is published and what was worked by hand comes out', () => {
+  test.each(files.checks.map(({ id, entry }) => ({ id, title: entry.title, check: entry })))(
+    '$title ($id)',
+    ({ check }) => {
+      const { trouble, figures, holds } = runCheck(check, rules);
+      expect({ trouble, missed: figures.filter((each) => !each.holds) }).toEqual({
+        trouble: undefined,
+        missed: [],
+      });
+      expect(figures).toHaveLength(Object.keys(check.expect).length);
+      expect(holds).toBe(true);
+    },
+  );
+
+  test('every check names its document, or shows its working by hand', () => {
+    for (const { entry } of files.checks) {
+      if (entry.from.kind === 'hand') expect(entry.from.working.length, entry.title).toBeGreaterThan(20);
+      else expect(data.documents[entry.from.document], entry.title).toBeDefined();
+    }
+  });
+});
+
+/** A check that holds; by hand: 130 x 1.5 = 195 lb, over 30 = 6.5 bags. */
+const sound: Check = {
+  title: 'A space of 130 ft3',
+  calculation: 'fill',
+  given: { material: 'glass fibre', volume: '130 ft3', density: '1.5 lb/ft3', bag_weight: '30 lb/bag' },
+  expect: { weight: '195 lb', bags: '6.5 bag' },
+  from: { kind: 'hand', working: '130 x 1.5 = 195 lb. 195/30 = 6.5.' },
+};
+const ceiling: Check = {
+  ...sound,
+  calculation: 'ceiling-load',
+  given: { board: 'gypsum 1/2 in', framing: '16 in', weight: '1 lb/ft2' },
+  expect: { verdict: 'carries it' },
+};
+
+/** Everything a failing check says, on one line. */
+const told = ({ trouble, figures }: CheckResult): string =>
+  [
+    trouble ?? '',
+    ...figures
+      .filter(({ holds }) => !holds)
+      .map((each) => `${each.figure}: found ${each.found}, expected ${each.expected}`),
+  ]
+    .filter(Boolean)
+    .join('; ');
+
+const failing: readonly [title: string, check: Check, says: RegExp][] = [
+  [
+    'a value that does not come out',
+    { ...sound, expect: { weight: '196 lb' } },
+    /^weight: found 195 lb, expected 196 lb$/,
+  ],
+  [
+    'one wrong value among right ones',
+    { ...sound, expect: { weight: '195 lb', bags: '7 bag' } },
+    /^bags: found 6\.5 bags, expected 7 bag$/,
+  ],
+  [
+    'a value in another unit, a little off',
+    { ...sound, expect: { weight: '88.4 kg' } },
+    /^weight: found 88\.45\d* kg, expected 88\.4 kg$/,
+  ],
+  [
+    'a value off by a little more than its tolerance',
+    { ...sound, expect: { weight: '196 lb' }, tolerance: '0.9 lb' },
+    /^weight: found 195 lb/,
+  ],
+  [
+    'a value off by a little more than its share',
+    { ...sound, expect: { weight: '200 lb' }, tolerance: '2.4 %' },
+    /^weight: found 195 lb/,
+  ],
+  [
+    'a tolerance that can’t be read',
+    { ...sound, tolerance: 'about' },
+    /^weight: found "about", expected a weight/,
+  ],
+  [
+    'a figure that there is not',
+    { ...sound, expect: { wieght: '195 lb' } },
+    /^wieght: found no such figure; did you mean "weight"\?/,
+  ],
+  [
+    'a figure that is like none',
+    { ...sound, expect: { temperature: '20 lb' } },
+    /^temperature: found no such figure, /,
+  ],
+  [
+    'a value that measures something else',
+    { ...sound, expect: { weight: '195 ft' } },
+    /^weight: found "195 ft" \(length\), expected a weight/,
+  ],
+  ['a value without its unit', { ...sound, expect: { weight: 195 } }, /no unit/],
+  [
+    'the wrong word',
+    { ...ceiling, expect: { verdict: 'does not carry it' } },
+    /^verdict: found carries it, expected does not carry it$/,
+  ],
+  [
+    'a truth for a word',
+    { ...ceiling, expect: { verdict: true } },
+    /^verdict: found carries it, expected true$/,
+  ],
+  [
+    'a calculation that there is not',
+    { ...sound, calculation: 'filling' },
+    /^found no calculation "filling", expected one of cavity-section, hole-layout, fill, ceiling-load, /,
+  ],
+  [
+    'an entry that can’t be read',
+    { ...sound, given: { ...sound.given, density: '1.5' } },
+    /^Density wanted \(density\): found "1\.5", a number with no unit; expected /,
+  ],
+  [
+    'an entry that there is not',
+    { ...sound, given: { ...sound.given, volum: '1 ft3' } },
+    /^Unknown entry \(volum\): found the unknown key "volum"; expected "volume"\.$/,
+  ],
+  [
+    'an entry that is left out',
+    { ...sound, given: { volume: '130 ft3' } },
+    /Material \(material\): found nothing.*Density wanted.*Net weight of a bag/,
+  ],
+  [
+    'entries that clash',
+    { ...ceiling, given: { ...ceiling.given, depth: '3 in' } },
+    /^Depth of the new fill \(depth\): found a weight per area beside/,
+  ],
+];
+
+describe('a check can fail, and says why', () => {
+  test('the check that the failing ones are made from holds', () => {
+    expect(runCheck(sound, rules).holds).toBe(true);
+    expect(runCheck(ceiling, rules).holds).toBe(true);
+  });
+
+  test.each(failing)('%s', (_, check, says) => {
+    const result = runCheck(check, rules);
+    expect(result.holds).toBe(false);
+    expect(told(result)).toMatch(says);
+  });
+
+  test('a check that expects nothing does not hold', () => {
+    expect(runCheck({ ...sound, expect: {} }, rules).holds).toBe(false);
+  });
+});
+
+/** By hand: 195 lb is 5 lb, which is 2.5 %, below 200 lb. */
+const allowed: readonly [tolerance: string | undefined, expected: string, holds: boolean][] = [
+  ['5 lb', '200 lb', true],
+  ['5', '200 lb', true],
+  ['4.99 lb', '200 lb', false],
+  ['2.5 %', '200 lb', true],
+  ['2.49 %', '200 lb', false],
+  ['0 lb', '195 lb', true],
+  [undefined, '195 lb', true],
+  [undefined, '195.0001 lb', false],
+];
+
+describe('a tolerance is an amount or a share of what is expected', () => {
+  test.each(allowed)('%s about %s', (tolerance, expected, holds) => {
+    const check = {
+      ...sound,
+      expect: { weight: expected },
+      ...(tolerance === undefined ? {} : { tolerance }),
+    };
+    expect(runCheck(check, rules).holds).toBe(holds);
+  });
+});

@@ -1,0 +1,83 @@
+import { describe, expect, test } from 'vitest';
+import { type LayoutProblem, layOut } from '../../../src/calc/holes/search.ts';
+import { bareRoof, every } from './roofs.ts';
+
+/** The same numbers between 0 and 1 every time. */
+function numbers(seed: number): () => number {
+  let state = seed;
+  return () => {
+    state = (state * 1_664_525 + 1_013_904_223) % 2 ** 32;
+    return state / 2 ** 32;
+  };
+}
+
+interface Crowd {
+  readonly feet: number;
+  readonly grid: number;
+  readonly trusses: number;
+  readonly seams: number;
+  readonly obstacles: number;
+}
+
+function crowded({ feet, grid, trusses, seams, obstacles }: Crowd, seed: number): LayoutProblem {
+  const next = numbers(seed);
+  const roof = bareRoof(feet);
+  return {
+    ...roof,
+    grid,
+    trusses: every(trusses, Math.floor(8 * trusses * next()) / 8, roof.length),
+    seams: every(seams, Math.floor(8 * seams * next()) / 8, roof.length),
+    obstacles: Array.from({ length: obstacles }, () => {
+      const middle = next() * roof.length;
+      const reach = 8 + 20 * next();
+      return { from: middle - reach, to: middle + reach, name: 'vent' };
+    }),
+  };
+}
+
+/** The shortest of a few runs, in milliseconds: what the search takes, without what else the computer was at. */
+function quickest(roof: LayoutProblem): number {
+  let best = Number.POSITIVE_INFINITY;
+  for (let run = 0; run < 7; run++) {
+    const start = performance.now();
+    layOut(roof);
+    best = Math.min(best, performance.now() - start);
+  }
+  return best;
+}
+
+const slowestOf = (roofs: readonly LayoutProblem[]): number => Math.max(...roofs.map(quickest));
+const seeds = Array.from({ length: 20 }, (_, seed) => seed + 1);
+
+describe('the search is quick enough to follow typing', () => {
+  test('within 5 ms on twenty roofs of 80 ft with 40 trusses, 20 seams and 6 obstacles', () => {
+    const crowd = { feet: 80, grid: 1 / 8, trusses: 24, seams: 48, obstacles: 6 };
+    expect(slowestOf(seeds.map((seed) => crowded(crowd, seed)))).toBeLessThan(5);
+  });
+
+  test.each([
+    { title: 'seams every 2 ft', seams: 24 },
+    { title: 'seams so close that every patch lies over one', seams: 9 },
+    { title: 'seams that put most patches over one', seams: 12.3 },
+  ])('within 50 ms on hostile roofs of 200 ft to the sixteenth, $title', ({ seams }) => {
+    const crowd = { feet: 200, grid: 1 / 16, trusses: 16, seams, obstacles: 20 };
+    expect(slowestOf(seeds.map((seed) => crowded(crowd, seed)))).toBeLessThan(50);
+  });
+
+  test('within 50 ms where the most marks are left and the ranges clash', () => {
+    const bare = { ...bareRoof(200), grid: 1 / 16 };
+    const gone = [{ from: 700, to: 1500, name: 'solar array' }];
+    const roofs = [
+      bare,
+      {
+        ...bare,
+        spacing: { low: 150, high: 150 },
+        first: { low: 80, high: 80 },
+        last: { low: 80, high: 80 },
+      },
+      { ...bare, obstacles: gone },
+      { ...bare, spacing: { low: 60, high: 127 }, obstacles: gone },
+    ];
+    expect(slowestOf(roofs)).toBeLessThan(50);
+  });
+});

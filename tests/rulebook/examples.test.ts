@@ -1,0 +1,62 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { describe, expect, test } from 'vitest';
+import { calculationNamed } from '../../src/calc/calculations.ts';
+import { onTheTape } from '../../src/calc/holes/allowed-positions.ts';
+import { ruleNames } from '../../src/calc/holes/problem.ts';
+import { readJobFile } from '../../src/job/job-file.ts';
+import * as dimension from '../../src/quantity/dimension.ts';
+import * as quantity from '../../src/quantity/quantity.ts';
+import * as units from '../../src/quantity/units.ts';
+import { loadProject } from '../../src/rulebook/project.ts';
+import { openRulebook } from '../../src/rulebook/rulebook.ts';
+import { bareRoof } from '../calc/holes/roofs.ts';
+
+const { data } = loadProject();
+const exampleJob = readJobFile(readFileSync('public/example-job.json', 'utf8'));
+
+/** What an example may take as given, besides what its own module exports: quantities, the rulebook, the example job. */
+const given = {
+  ...quantity,
+  ...dimension,
+  ...units,
+  bareRoof,
+  onTheTape,
+  ruleNames,
+  calculationNamed,
+  data,
+  rules: openRulebook(data),
+  job: exampleJob.ok ? exampleJob.value : undefined,
+};
+
+const modules = readdirSync('src', { recursive: true, encoding: 'utf8' })
+  .filter((name) => /\.tsx?$/.test(name))
+  .map((name) => join('src', name))
+  .sort();
+
+const EXAMPLE = /@example (.+?) \/\/ => (.+?)(?: \*\/)?$/gm;
+
+const examples = modules.flatMap((file) =>
+  [...readFileSync(file, 'utf8').matchAll(EXAMPLE)].map(([, call = '', value = '']) => ({
+    file,
+    call,
+    value,
+  })),
+);
+
+/** Only text that stands in this repository is run. */
+const evaluated = (text: string, scope: Readonly<Record<string, unknown>>): unknown =>
+  new Function(...Object.keys(scope), `return (${text});`)(...Object.values(scope));
+
+describe('the examples in the docstrings are true', () => {
+  test.each(examples)('$file: $call', async ({ file, call, value }) => {
+    const own: Record<string, unknown> = await import(join(process.cwd(), file));
+    expect(evaluated(call, { ...given, ...own })).toEqual(evaluated(value, {}));
+  });
+
+  test('there are many, and none is written so that it can’t be run', () => {
+    const written = modules.flatMap((file) => readFileSync(file, 'utf8').match(/@example/g) ?? []);
+    expect(examples).toHaveLength(written.length);
+    expect(examples.length).toBeGreaterThanOrEqual(30);
+  });
+});

@@ -1,0 +1,616 @@
+import { describe, expect, test } from 'vitest';
+import { lints } from '../../src/rulebook/lints/index.ts';
+import { DataError, formatProblem } from '../../src/rulebook/problem.ts';
+import { caution, document, type Files, inFolder, loadFolder, marked, problemsOf, rule } from './folder.ts';
+
+interface Mistake {
+  readonly check: string;
+  readonly title: string;
+  /** The place of the mistake is marked with §, which is taken out before the files are written. */
+  readonly files: Files;
+  readonly unused?: readonly string[];
+  readonly found: string;
+  readonly expected: string;
+}
+
+const cited = (id: string, more = ''): string =>
+  `{ kind: document, document: ${id}, clause: page 1, read: read${more} }`;
+const derived = (...from: string[]): string =>
+  `{ kind: derived, working: By hand., from: [${from.join(', ')}] }`;
+const table = (columns: string, rows: string): string =>
+  `{ kind: table, columns: [${columns}], rows: [${rows}] }`;
+const lookedUp = '{ name: load, title: Load, unit: lb/ft2 }';
+const keyed = (key: string, more = ''): string => `{ name: at, title: At, unit: in, key: ${key}${more} }`;
+
+/** A folder with one mistake, and what has to be said of it. */
+const mistakes: readonly Mistake[] = [
+  {
+    check: 'duplicate-id',
+    title: 'a key given twice in one file',
+    files: { 'a/b.yaml': `${rule('width')}§${rule('width')}` },
+    found: 'a key given twice',
+    expected: 'each id once in its file',
+  },
+  {
+    check: 'duplicate-id',
+    title: 'an id that two files make',
+    files: { 'a/b.yaml': `§${rule('width')}`, 'a.b.yaml': rule('width') },
+    found: 'the id "a.b.width", already held in a.b.yaml',
+    expected: 'an id of its own',
+  },
+  {
+    check: 'duplicate-id',
+    title: 'an alias that is the id of another rule',
+    files: { 'a/b.yaml': rule('width', { more: 'aliases: [a.b.wide, §a.b.depth]' }) + rule('depth') },
+    found: 'the alias "a.b.depth", already an id in a/b.yaml',
+    expected: 'an id of its own',
+  },
+  {
+    check: 'duplicate-id',
+    title: 'an alias that another rule has',
+    files: {
+      'a/b.yaml':
+        rule('width', { more: 'aliases: [a.b.wide]' }) + rule('depth', { more: 'aliases: [§a.b.wide]' }),
+    },
+    found: 'the alias "a.b.wide", already an id in a/b.yaml',
+    expected: 'an id of its own',
+  },
+  {
+    check: 'unknown-unit',
+    title: 'a unit written a letter wrong, with the one that was meant',
+    files: { 'a/b.yaml': rule('width', { value: '{ kind: exact, number: 2, unit: §inn }' }) },
+    found: 'the unit "inn"',
+    expected: 'a unit of the list; did you mean "in"?',
+  },
+  {
+    check: 'unknown-unit',
+    title: 'a unit that is like none',
+    files: { 'a/b.yaml': rule('width', { value: '{ kind: between, low: 1, high: 2, unit: §furlong }' }) },
+    found: 'the unit "furlong"',
+    expected: 'a unit of the list',
+  },
+  {
+    check: 'unknown-unit',
+    title: 'an unknown unit of a column',
+    files: {
+      'a/b.yaml': rule('load', {
+        value: table(`{ name: at, title: At, unit: §inch, key: number }, ${lookedUp}`, '[1, 2]'),
+      }),
+    },
+    found: 'the unit "inch"',
+    expected: 'a unit of the list; did you mean "in"?',
+  },
+  {
+    check: 'unknown-source',
+    title: 'a document that sources.yaml has under nearly that id',
+    files: {
+      'a/b.yaml': rule('width', { source: cited('§handbok') }) + rule('depth', { source: cited('handbook') }),
+      'sources.yaml': document('handbook'),
+    },
+    found: 'the document "handbok"',
+    expected: 'an id of sources.yaml; did you mean "handbook"?',
+  },
+  {
+    check: 'unknown-source',
+    title: 'a document that a caution cites and nobody lists',
+    files: { 'cautions/heat.yaml': caution('hot', { source: cited('§handbook') }) },
+    found: 'the document "handbook"',
+    expected: 'an id of sources.yaml',
+  },
+  {
+    check: 'unused-source',
+    title: 'a document that nothing cites',
+    files: { 'a/b.yaml': rule('width'), 'sources.yaml': `§${document('handbook')}` },
+    found: 'the document "handbook", cited by nothing',
+    expected: 'a rule, caution or check that cites it',
+  },
+  {
+    check: 'unknown-rule',
+    title: 'a derived rule worked from no rule',
+    files: { 'a/b.yaml': rule('width') + rule('depth', { source: derived('§a.b.wdith') }) },
+    found: 'the rule "a.b.wdith"',
+    expected: 'the id of a rule; did you mean "a.b.width"?',
+  },
+  {
+    check: 'unknown-rule',
+    title: 'a formula that takes a value from no rule',
+    files: {
+      'a/b.yaml': `${rule('width')}${rule('depth', {
+        value:
+          '{ kind: exact, unit: in, formula: §{ add: [{ rule: a.b.width }, { rule: nowhere.at-all }] } }',
+        source: derived('a.b.width'),
+      })}`,
+    },
+    found: 'the rule "nowhere.at-all"',
+    expected: 'the id of a rule',
+  },
+  {
+    check: 'unknown-rule',
+    title: 'a caution that asks for the value of no rule',
+    files: {
+      'a/b.yaml': rule('width'),
+      'cautions/heat.yaml': caution('hot', { says: '§Keep {a.b.widht} away.' }),
+    },
+    found: 'the rule "a.b.widht"',
+    expected: 'the id of a rule; did you mean "a.b.width"?',
+  },
+  {
+    check: 'unknown-rule',
+    title: 'a caution that rests on no rule',
+    files: {
+      'a/b.yaml': rule('width'),
+      'cautions/heat.yaml': caution('hot', { more: 'rules: [a.b.width, §nowhere.at-all]' }),
+    },
+    found: 'the rule "nowhere.at-all"',
+    expected: 'the id of a rule',
+  },
+  {
+    check: 'range-upside-down',
+    title: 'a range with its ends swapped',
+    files: { 'a/b.yaml': rule('width', { value: '{ kind: between, low: §8, high: 6, unit: ft }' }) },
+    found: '8 to 6',
+    expected: 'the lower end below the upper',
+  },
+  {
+    check: 'range-upside-down',
+    title: 'a range of no width, which would be an exact value',
+    files: { 'a/b.yaml': rule('width', { value: '{ kind: between, low: §6, high: 6, unit: ft }' }) },
+    found: '6 to 6',
+    expected: 'the lower end below the upper',
+  },
+  {
+    check: 'range-upside-down',
+    title: 'a cell with its ends swapped',
+    files: { 'a/b.yaml': rule('load', { value: table(`${keyed('number')}, ${lookedUp}`, '[1, §[3, 2]]') }) },
+    found: '[3, 2]',
+    expected: 'the lower end first',
+  },
+  {
+    check: 'table-shape',
+    title: 'a row with a cell too few',
+    files: { 'a/b.yaml': rule('load', { value: table(`${keyed('number')}, ${lookedUp}`, '[1, 2], §[2]') }) },
+    found: '1 cells',
+    expected: '2, one a column',
+  },
+  {
+    check: 'table-shape',
+    title: 'a word in a column of numbers',
+    files: { 'a/b.yaml': rule('load', { value: table(`${keyed('number')}, ${lookedUp}`, '[1, §much]') }) },
+    found: '"much"',
+    expected: 'a number, the column has a unit',
+  },
+  {
+    check: 'table-shape',
+    title: 'a number in a column of words',
+    files: {
+      'a/b.yaml': rule('load', {
+        value: table(`{ name: at, title: At, key: word }, ${lookedUp}`, '[§7, 2]'),
+      }),
+    },
+    found: '7',
+    expected: 'a word, the column has no unit',
+  },
+  {
+    check: 'table-gap-or-overlap',
+    title: 'a gap between bands that nothing explains',
+    files: {
+      'a/b.yaml': rule('load', {
+        value: table(`${keyed('band')}, ${lookedUp}`, '[[1, 2], 5], [§[3, 4], 6]'),
+      }),
+    },
+    found: '[3,4] after [1,2]',
+    expected: 'no gap, or a reason under "gaps"',
+  },
+  {
+    check: 'table-gap-or-overlap',
+    title: 'a band over another',
+    files: {
+      'a/b.yaml': rule('load', {
+        value: table(`${keyed('band')}, ${lookedUp}`, '[[1, 3], 5], [§[2, 4], 6]'),
+      }),
+    },
+    found: '[2,4] after [1,3]',
+    expected: 'no overlap, bands in rising order',
+  },
+  {
+    check: 'table-gap-or-overlap',
+    title: 'a word given twice, another between',
+    files: {
+      'a/b.yaml': rule('load', {
+        value: table(`{ name: at, title: At, key: word }, ${lookedUp}`, '[x, 1], [y, 2], [§x, 3]'),
+      }),
+    },
+    found: '"x" a second time',
+    expected: 'each word once',
+  },
+  {
+    check: 'table-gap-or-overlap',
+    title: 'a step that is left out',
+    files: {
+      'a/b.yaml': rule('load', {
+        value: table(`${keyed('straight-line', ', step: 5')}, ${lookedUp}`, '[0, 1], [5, 2], [§15, 3]'),
+      }),
+    },
+    found: '15 after 5',
+    expected: 'a step of 5',
+  },
+  {
+    check: 'table-gap-or-overlap',
+    title: 'rows that do not rise',
+    files: {
+      'a/b.yaml': rule('load', { value: table(`${keyed('at-most')}, ${lookedUp}`, '[24, 1], [§16, 2]') }),
+    },
+    found: '16 after 24',
+    expected: 'rows in rising order, each once',
+  },
+  {
+    check: 'date-in-future',
+    title: 'a text read tomorrow',
+    files: {
+      'a/b.yaml': rule('width', { source: cited('handbook', ", on: §'2026-11-26'") }),
+      'sources.yaml': document('handbook'),
+    },
+    found: '2026-11-26',
+    expected: 'a day not after today, 2026-11-25',
+  },
+  {
+    check: 'derived-value',
+    title: 'a formula that leads back to itself',
+    files: {
+      'a/b.yaml': rule('width', {
+        value: '{ kind: exact, unit: in, formula: §{ rule: a.b.width } }',
+        source: derived('a.b.width'),
+      }),
+    },
+    found: 'a circle: a.b.width -> a.b.width',
+    expected: 'a formula that can be worked out',
+  },
+  {
+    check: 'derived-value',
+    title: 'a formula that adds what does not add',
+    files: {
+      'a/b.yaml':
+        rule('width') +
+        rule('depth', {
+          value: '{ kind: exact, unit: in, formula: §{ add: [{ rule: a.b.width }, 2] } }',
+          source: derived('a.b.width'),
+        }),
+    },
+    found: "can't add 2 in (length) and 2 1 (number): both must measure the same thing",
+    expected: 'a formula that can be worked out',
+  },
+  {
+    check: 'derived-value',
+    title: 'a number and a formula together',
+    files: {
+      'a/b.yaml': rule('width', {
+        value: '§{ kind: exact, number: 2, unit: "1", formula: 2 }',
+        source: derived('a.b.width'),
+      }),
+    },
+    found: 'both a number and a formula',
+    expected: 'one of them',
+  },
+  {
+    check: 'derived-value',
+    title: 'neither a number nor a formula',
+    files: { 'a/b.yaml': rule('width', { value: '§{ kind: exact, unit: in }' }) },
+    found: 'neither a number nor a formula',
+    expected: 'one of them',
+  },
+  {
+    check: 'derived-value',
+    title: 'a formula whose source is not "derived"',
+    files: {
+      'a/b.yaml': rule('width', {
+        value: '{ kind: exact, unit: "1", formula: 2 }',
+        source: '{ kind: §practice }',
+      }),
+    },
+    found: 'a formula with the source "practice"',
+    expected: 'the source "derived"',
+  },
+  {
+    check: 'derived-value',
+    title: 'a formula that uses a rule its source does not list',
+    files: {
+      'a/b.yaml':
+        rule('width') +
+        rule('height') +
+        rule('depth', {
+          value: '{ kind: exact, unit: in, formula: { add: [{ rule: a.b.width }, { rule: a.b.height }] } }',
+          source: derived('a.b.width').replace('[', '§['),
+        }),
+    },
+    found: 'no "a.b.height", which the formula uses',
+    expected: 'every rule of the formula under "from"',
+  },
+  {
+    check: 'bare-quantity',
+    title: 'a number with a unit in a caution, no rule behind it',
+    files: { 'cautions/heat.yaml': caution('hot', { act: '§Keep it 2 in away.' }) },
+    found: '"2 in"',
+    expected: 'a rule in braces, such as {safety.roof.fall-height}',
+  },
+  {
+    check: 'rule-never-used',
+    title: 'a rule that nothing uses',
+    files: { 'a/b.yaml': `${rule('width')}§${rule('depth')}` },
+    unused: ['a.b.depth'],
+    found: '"a.b.depth", used by nothing',
+    expected: 'a page, calculation, drawing or rule that uses it',
+  },
+  {
+    check: 'rule-never-used',
+    title: 'a caution that nothing uses',
+    files: { 'cautions/heat.yaml': `§${caution('hot')}` },
+    unused: ['caution.heat.hot'],
+    found: '"caution.heat.hot", used by nothing',
+    expected: 'a page, calculation, drawing or rule that uses it',
+  },
+  {
+    check: 'version',
+    title: 'a version without its quotes',
+    files: { 'rulebook.yaml': 'version: §2026.10\n', 'a/b.yaml': rule('width') },
+    found: 'version 2026.1',
+    expected: 'year and number in quotes, such as "2026.1"',
+  },
+  {
+    check: 'version',
+    title: 'no version at all',
+    files: { 'rulebook.yaml': '§name: a rulebook\n', 'a/b.yaml': rule('width') },
+    found: 'no version',
+    expected: 'year and number in quotes, such as "2026.1"',
+  },
+  {
+    check: 'shape',
+    title: 'a misspelt key, told once and not again as the key that is missing',
+    files: { 'a/b.yaml': rule('width').replace('says:', '§syas:') },
+    found: 'the unknown key "syas"',
+    expected: 'a key of the schema; did you mean "says"?',
+  },
+  {
+    check: 'shape',
+    title: 'a misspelt key of a value',
+    files: { 'a/b.yaml': rule('width', { value: '{ kind: at-least, number: 2, §untit: in }' }) },
+    found: 'the unknown key "untit"',
+    expected: 'a key of the schema; did you mean "unit"?',
+  },
+  {
+    check: 'shape',
+    title: 'a key that is like none, with the keys there are',
+    files: { 'sources.yaml': `${document('handbook')}  §colour: red\n`, 'a/b.yaml': rule('width') },
+    found: 'the unknown key "colour"',
+    expected: 'one of kind, document, title, edition, publisher, standing, found_at',
+  },
+  {
+    check: 'shape',
+    title: 'a rule without a source',
+    files: {
+      'a/b.yaml': rule('width')
+        .replace(/ {2}source.*\n/, '')
+        .replace('title', '§title'),
+    },
+    found: 'no "source"',
+    expected: 'a set of keys',
+  },
+  {
+    check: 'shape',
+    title: 'a kind of value that there is not',
+    files: { 'a/b.yaml': rule('width', { value: '{ kind: §exactly, number: 2, unit: in }' }) },
+    found: 'value.kind "exactly"',
+    expected: 'one of exact, at-least, at-most, between, one-of, table',
+  },
+  {
+    check: 'shape',
+    title: 'a kind of source that there is not',
+    files: { 'a/b.yaml': rule('width', { source: '{ kind: §hearsay }' }) },
+    found: 'source.kind "hearsay"',
+    expected: 'one of document, practice, memory, derived',
+  },
+  {
+    check: 'shape',
+    title: 'a level of caution that there is not',
+    files: { 'cautions/heat.yaml': caution('hot').replace('warn', '§panic') },
+    found: 'level "panic"',
+    expected: 'one of stop, warn, note',
+  },
+  {
+    check: 'shape',
+    title: 'a word where a number belongs',
+    files: { 'a/b.yaml': rule('width', { value: '{ kind: exact, number: §two, unit: in }' }) },
+    found: 'value.number "two"',
+    expected: 'a number',
+  },
+  {
+    check: 'shape',
+    title: 'a text that says nothing',
+    files: { 'a/b.yaml': rule('width').replace('It is this wide.', '§"  "') },
+    found: 'says "  "',
+    expected: 'words, not an empty text',
+  },
+  {
+    check: 'shape',
+    title: 'a day that there is not',
+    files: {
+      'a/b.yaml':
+        rule('width', { source: cited('handbook', ", on: §'2026-02-30'") }) +
+        rule('depth', { source: cited('handbook') }),
+      'sources.yaml': document('handbook'),
+    },
+    found: 'source.on "2026-02-30"',
+    expected: 'a day such as 2026-11-25',
+  },
+  {
+    check: 'shape',
+    title: 'a choice given twice',
+    files: { 'a/b.yaml': rule('kinds', { value: '{ kind: one-of, choices: §[gable, hole, gable] }' }) },
+    found: 'value.choices ["gable","hole","gable"]',
+    expected: 'each word once',
+  },
+  {
+    check: 'shape',
+    title: 'an empty file',
+    files: { 'a/b.yaml': '§# nothing yet\n' },
+    found: 'nothing to read',
+    expected: 'entries',
+  },
+  {
+    check: 'yaml',
+    title: 'a bracket that is not closed',
+    files: { 'a/b.yaml': 'width: [1, 2\n§' },
+    found: 'flow sequence in block collection must be sufficiently indented and end with a ]',
+    expected: 'YAML',
+  },
+];
+
+describe('one mistake gives one problem, with its place, what was found and what is expected', () => {
+  test.each(mistakes)('$check: $title', ({ unused, found, expected, check, ...mistake }) => {
+    const { files, place } = marked(mistake.files);
+    const problems = problemsOf(files, unused);
+    expect(
+      problems.map(({ file, line, column, ...said }) => ({ place: `${file}:${line}:${column}`, ...said })),
+    ).toEqual([{ place, found, expected, check }]);
+  });
+
+  test('every lint has a row in this table', () => {
+    expect(new Set(mistakes.map(({ check }) => check))).toEqual(
+      new Set([...lints.map(({ name }) => name), 'version', 'shape', 'yaml']),
+    );
+  });
+});
+
+describe('nothing is said of a folder without a mistake', () => {
+  const sound: readonly [title: string, files: Files][] = [
+    [
+      'a rule, a caution and a document',
+      {
+        'a/b.yaml': rule('width', { source: cited('handbook', ", on: '2026-11-25'") }),
+        'cautions/heat.yaml': caution('hot', { says: 'Keep {a.b.width} away.', more: 'rules: [a.b.width]' }),
+        'sources.yaml': document('handbook'),
+      },
+    ],
+    [
+      'bands that touch',
+      {
+        'a/b.yaml': rule('load', {
+          value: table(`${keyed('band')}, ${lookedUp}`, '[[1, 2], 5], [[2, 4], 6]'),
+        }),
+      },
+    ],
+    [
+      'bands with a gap that is explained',
+      {
+        'a/b.yaml': rule('load', {
+          value: table(
+            `${keyed('band', ', gaps: Nothing is published.')}, ${lookedUp}`,
+            '[[1, 2], 5], [[3, 4], 6]',
+          ),
+        }),
+      },
+    ],
+    [
+      'the same word with different numbers beside it',
+      {
+        'a/b.yaml': rule('load', {
+          value: table(
+            `{ name: board, title: Board, key: word }, ${keyed('at-most')}, ${lookedUp}`,
+            '[x, 16, 2], [x, 24, 1], [y, 16, 3]',
+          ),
+        }),
+      },
+    ],
+    [
+      'files of an agency, which are read elsewhere',
+      { 'a/b.yaml': rule('width'), 'local/here/a.yaml': 'width: [' },
+    ],
+  ];
+  test.each(sound)('%s', (_, files) => {
+    expect(problemsOf(files)).toEqual([]);
+  });
+});
+
+describe('all mistakes are told at once', () => {
+  /** Five mistakes in three files, none of them a follower of another. */
+  const five: Files = {
+    'c/d.yaml': rule('depth', { value: '{ kind: between, low: 3, high: 2, unit: inn }' }),
+    'a/b.yaml': rule('width', { source: '{ kind: hearsay }' }) + rule('height').replace('says:', 'syas:'),
+    'sources.yaml': document('handbook'),
+  };
+
+  test('five mistakes are five problems, in the order of file, line and column', () => {
+    expect(
+      problemsOf(five).map(({ file, line, column, check }) => `${file}:${line}:${column} ${check}`),
+    ).toEqual([
+      'a/b.yaml:5:19 shape',
+      'a/b.yaml:9:3 shape',
+      'c/d.yaml:4:32 range-upside-down',
+      'c/d.yaml:4:50 unknown-unit',
+      'sources.yaml:1:1 unused-source',
+    ]);
+  });
+
+  test('two misspelt keys of one rule are two problems', () => {
+    const text = rule('width').replace('says:', 'syas:').replace('applies_to:', 'aplies_to:');
+    expect(problemsOf({ 'a/b.yaml': text }).map(({ line, found }) => [line, found])).toEqual([
+      [3, 'the unknown key "syas"'],
+      [6, 'the unknown key "aplies_to"'],
+    ]);
+  });
+
+  test('the message has a line for each problem, and no stack trace', () => {
+    const thrown = inFolder(five, (folder) => {
+      try {
+        return loadFolder(folder);
+      } catch (error) {
+        return error;
+      }
+    });
+    if (!(thrown instanceof DataError)) throw new Error('found no DataError, expected one');
+    expect(thrown.message.split('\n')).toEqual(thrown.problems.map(formatProblem));
+    expect(thrown.message.split('\n')).toHaveLength(5);
+    expect(thrown.message).not.toMatch(/^\s+at /m);
+    expect(thrown.message).not.toContain('.ts:');
+  });
+
+  test('a problem reads file:line:column, found, expected, check', () => {
+    expect(
+      formatProblem({ file: 'a/b.yaml', line: 4, column: 9, found: '"x"', expected: 'a y', check: 'shape' }),
+    ).toBe('a/b.yaml:4:9  found "x"  expected a y  (shape)');
+  });
+});
+
+describe('a hostile file is refused at once', () => {
+  /** Each line holds the line above nine times: the last would unfold to 9^9 words. */
+  const bomb = Array.from({ length: 9 }, (_, level) =>
+    level === 0
+      ? 'x0: &x0 [x, x, x, x, x, x, x, x, x]'
+      : `x${level}: &x${level} [${Array(9)
+          .fill(`*x${level - 1}`)
+          .join(', ')}]`,
+  ).join('\n');
+
+  test('aliases that unfold without end', () => {
+    const start = performance.now();
+    expect(problemsOf({ 'a/b.yaml': bomb })).toEqual([
+      {
+        file: 'a/b.yaml',
+        line: 1,
+        column: 1,
+        found: 'aliases that unfold without end',
+        expected: 'at most 20 uses of an alias',
+        check: 'yaml',
+      },
+    ]);
+    // Unfolding 9^9 words would take minutes and all memory; a second is far above what refusing takes.
+    expect(performance.now() - start).toBeLessThan(1000);
+  });
+
+  test('a key by the name of a prototype is an unknown key and changes nothing', () => {
+    const text = `${rule('width')}  __proto__: { polluted: true }\n`;
+    expect(problemsOf({ 'a/b.yaml': text }).map(({ found }) => found)).toEqual([
+      'the unknown key "__proto__"',
+    ]);
+    expect(({} as Record<string, unknown>).polluted).toBeUndefined();
+  });
+});

@@ -1,0 +1,64 @@
+import { describe, expect, test } from 'vitest';
+import type { RuleValue } from '../../src/rulebook/schema.ts';
+import { amountText, rangeText, valueHeadline, valueText } from '../../src/rulebook/value-text.ts';
+
+const gap: RuleValue = { kind: 'between', low: 12, high: 16, unit: 'ft' };
+const perInch: RuleValue = { kind: 'between', low: 3, high: 3.14, unit: 'h ft2 F/(Btu in)' };
+const ways: RuleValue = { kind: 'one-of', choices: ['gable end', 'roof holes'] };
+const rows: RuleValue = {
+  kind: 'table',
+  columns: [
+    { name: 'at', title: 'At', unit: 'in', key: 'number' },
+    { name: 'load', title: 'Load', unit: 'lb/ft2' },
+  ],
+  rows: [
+    [1, 2],
+    [2, 3],
+  ],
+};
+
+/** As it should read in a sentence, and on its own. */
+const printed: readonly [value: RuleValue, inSentence: string | undefined, headline: string][] = [
+  [{ kind: 'exact', number: 16, unit: 'in' }, '16 in', '16 in'],
+  [{ kind: 'at-least', number: 2, unit: 'in' }, '2 in', 'at least 2 in'],
+  [{ kind: 'at-most', number: 10, unit: 'percent' }, '10 %', 'at most 10 %'],
+  [{ kind: 'exact', number: 1978, unit: '1' }, '1978', '1978'],
+  [{ kind: 'exact', number: 0.02221, unit: '1' }, '0.02221', '0.02221'],
+  [{ kind: 'exact', number: 38, unit: 'h ft2 F/Btu' }, 'R-38', 'R-38'],
+  [{ kind: 'exact', number: 2, unit: 'furlong' }, '2 furlong', '2 furlong'],
+  [gap, '12 to 16 ft', 'between 12 and 16 ft'],
+  [perInch, 'R-3 to R-3.14 per in', 'between R-3 and R-3.14 per in'],
+  [ways, 'gable end, roof holes', 'one of: gable end, roof holes'],
+  [rows, undefined, 'a table of 2 rows'],
+];
+
+describe('a value is printed as its source has it', () => {
+  test.each(printed)('%o', (value, inSentence, headline) => {
+    expect(valueText(value)).toBe(inSentence);
+    expect(valueHeadline(value)).toBe(headline);
+  });
+});
+
+const parts: readonly [value: RuleValue, part: string, text: string | undefined][] = [
+  [gap, 'low', '12 ft'],
+  [gap, 'high', '16 ft'],
+  [gap, 'middle', undefined],
+  [{ kind: 'exact', number: 16, unit: 'in' }, 'low', undefined],
+  [ways, 'low', undefined],
+  [rows, 'low', undefined],
+];
+
+describe('an end of a range is printed by itself; no other value has ends', () => {
+  test.each(parts)('%o, %s', (value, part, text) => {
+    expect(valueText(value, part)).toBe(text);
+  });
+});
+
+describe('numbers keep what the source gives', () => {
+  test('six figures are printed, so that no published value is rounded', () => {
+    expect(amountText(0.268015, '1')).toBe('0.268015');
+  });
+  test('a range whose ends are one is one value', () => {
+    expect(rangeText(2.2, 2.2, 'lb/ft2')).toBe('2.2 lb/ft²');
+  });
+});

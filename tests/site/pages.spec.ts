@@ -1,0 +1,47 @@
+import { expect, test } from '@playwright/test';
+import { everyPage, oneOfEach } from './pages.ts';
+
+for (const path of oneOfEach) {
+  test(`${path} fits a phone 360 px wide`, async ({ page }) => {
+    await page.setViewportSize({ width: 360, height: 740 });
+    await page.goto(path);
+    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(360);
+  });
+}
+
+test('no page holds inline script or style, or asks another host for anything', async ({ page, baseURL }) => {
+  test.setTimeout(120_000);
+  const elsewhere: string[] = [];
+  page.on('request', (request) => {
+    if (!request.url().startsWith(`${baseURL}/`) && !request.url().startsWith('blob:'))
+      elsewhere.push(request.url());
+  });
+  for (const path of everyPage) {
+    await page.goto(path);
+    const inline = await page.evaluate(
+      () => document.querySelectorAll('script:not([src]), style, [style], [onclick]').length,
+    );
+    expect(inline, path).toBe(0);
+  }
+  expect(elsewhere).toEqual([]);
+});
+
+test('no link of any page leads nowhere', async ({ request }) => {
+  test.setTimeout(120_000);
+  const seen = new Map<string, string>();
+  const ids = new Map<string, Set<string>>();
+  for (const path of everyPage) {
+    const html = await (await request.get(path)).text();
+    ids.set(path, new Set([...html.matchAll(/ id="([^"]+)"/g)].map(([, id = '']) => id)));
+    for (const [, href = ''] of html.matchAll(/ href="([^"]+)"/g))
+      seen.set(new URL(href, `http://site${path}`).href, path);
+  }
+  for (const [href, from] of seen) {
+    const { pathname, hash, host } = new URL(href);
+    if (host !== 'site') continue;
+    const answer = await request.get(pathname);
+    expect(answer.status(), `${pathname} on ${from}`).toBe(200);
+    if (hash !== '' && ids.has(pathname))
+      expect(ids.get(pathname)?.has(hash.slice(1)), `${href} on ${from}`).toBe(true);
+  }
+});

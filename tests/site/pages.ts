@@ -1,0 +1,21 @@
+import { readdirSync } from 'node:fs';
+
+/** Every page of the built site, by its address. */
+export const everyPage: readonly string[] = readdirSync('dist', { recursive: true, encoding: 'utf8' })
+  .filter((name) => name.endsWith('index.html'))
+  .map((name) => `/${name.replaceAll('\\', '/').replace(/index\.html$/, '')}`)
+  .sort();
+
+/** Pages of one kind are made from one template; one of each kind is looked at closely. */
+export const oneOfEach: readonly string[] = [
+  '/',
+  '/plan/',
+  '/work/',
+  '/work/ceiling-load/',
+  '/do/',
+  '/do/filling-through-roof-holes/',
+  '/rules/',
+  '/rules/ceiling.board.limit/',
+  '/sources/',
+  '/search/',
+];

@@ -1,0 +1,151 @@
+import { readFileSync } from 'node:fs';
+import { expect, type Page, test } from '@playwright/test';
+
+const answer = (page: Page) => page.locator('#plan .answer output');
+
+/** Types as a person would: clears the box, then writes. */
+async function write(page: Page, label: string, text: string): Promise<void> {
+  const box = page.getByLabel(label, { exact: false }).first();
+  await box.fill(text);
+  await box.blur();
+}
+
+test.describe('without script', () => {
+  test.use({ javaScriptEnabled: false });
+
+  test('the example job stands worked, with its drawings', async ({ page }) => {
+    await page.goto('/plan/');
+    // 66 ft takes five holes: four would leave gaps or ends over their longest (8 + 3 × 16 + 8 = 64 ft).
+    await expect(answer(page)).toContainText('5 holes');
+    await expect(page.locator('.drawing .wide svg')).toHaveCount(3);
+  });
+
+  test('a rule has its page, with value, source and clause', async ({ page }) => {
+    await page.goto('/rules/access.roof-holes.spacing/');
+    await expect(page.locator('.answer')).toContainText('between 12 and 16 ft');
+    await expect(page.locator('main')).toContainText('practice');
+  });
+});
+
+test('a changed length changes the holes, the bags and the drawing at once', async ({ page }) => {
+  await page.goto('/plan/');
+  await expect(answer(page)).toContainText('5 holes');
+  await write(page, 'Length of the roof', '40 ft');
+  // Two holes reach 32 ft at most (8 + 16 + 8), three reach from 36 to 48 ft.
+  await expect(answer(page)).toContainText('3 holes');
+  await expect(page.locator('#plan tbody tr')).toHaveCount(3);
+  await expect(page.locator('.drawing .wide svg desc').first()).toContainText('A roof of 40 ft');
+});
+
+test('what was typed survives a closed tab, and travels in the address', async ({ page, context }) => {
+  await page.goto('/plan/');
+  await expect(answer(page)).toContainText('5 holes');
+  await write(page, 'Length of the roof', '40 ft');
+  await expect(answer(page)).toContainText('3 holes');
+  await expect.poll(() => page.url()).toContain('home.length=40+ft');
+  const address = page.url();
+  await page.close();
+
+  const again = await context.newPage();
+  await again.goto('/plan/');
+  await expect(answer(again)).toContainText('3 holes');
+  await again.close();
+
+  const elsewhere = await (await context.browser())?.newContext();
+  const other = await elsewhere?.newPage();
+  await other?.goto(address);
+  if (other) await expect(answer(other)).toContainText('3 holes');
+  await elsewhere?.close();
+});
+
+test('an entry that can’t be read is named, kept as typed, and no figure stands beside it', async ({
+  page,
+}) => {
+  await page.goto('/plan/');
+  await expect(answer(page)).toContainText('5 holes');
+  await write(page, 'Length of the roof', '66');
+  await expect(page.locator('.problems')).toContainText('Length of the roof');
+  await expect(page.locator('.problems')).toContainText('no unit');
+  await expect(answer(page)).toHaveCount(0);
+  await expect(page.getByLabel('Length of the roof').first()).toHaveValue('66');
+  await page.locator('.problems a').first().click();
+  await expect(page.getByLabel('Length of the roof').first()).toBeFocused();
+});
+
+test('an unrated ceiling stops before any figure', async ({ page }) => {
+  await page.goto('/plan/');
+  await expect(answer(page)).toContainText('5 holes');
+  await page.getByLabel('Ceiling board').selectOption('gypsum 3/8 in');
+  const first = page.locator('#plan > *').first();
+  await expect(first).toHaveClass(/stop/);
+  await expect(first).toContainText('No published limit');
+});
+
+test('a roof on which no layout holds every rule says which clash and by how much it departs', async ({
+  page,
+}) => {
+  await page.goto('/plan/');
+  await expect(answer(page)).toContainText('5 holes');
+  await write(page, 'Length of the roof', '20 ft');
+  await expect(page.locator('.trouble')).toContainText('can’t all hold');
+  await expect(page.locator('.trouble li').first()).toContainText('outside');
+});
+
+test('a vent can be added and taken off', async ({ page }) => {
+  await page.goto('/plan/');
+  await expect(answer(page)).toContainText('5 holes');
+  const rows = page.locator('fieldset.list', { hasText: 'Vents, flues and skylights' }).locator('.row');
+  await expect(rows).toHaveCount(2);
+  await page.getByRole('button', { name: 'Add a vent, flue or skylight' }).click();
+  await expect(rows).toHaveCount(3);
+  await page.getByRole('button', { name: 'Take off a vent, flue or skylight 3' }).click();
+  await expect(rows).toHaveCount(2);
+  await expect(answer(page)).toContainText('5 holes');
+});
+
+test('a job file is opened, and one with a slip is refused in a sentence', async ({ page }) => {
+  await page.goto('/plan/');
+  await expect(answer(page)).toContainText('5 holes');
+  const job = JSON.parse(readFileSync('public/example-job.json', 'utf8')) as { home: { length: string } };
+  const asFile = (text: string) => ({
+    name: 'job.json',
+    mimeType: 'application/json',
+    buffer: Buffer.from(text),
+  });
+  await page.setInputFiles(
+    '#open-job',
+    asFile(JSON.stringify({ ...job, home: { ...job.home, length: '40 ft' } })),
+  );
+  await expect(answer(page)).toContainText('3 holes');
+  await page.setInputFiles(
+    '#open-job',
+    asFile(JSON.stringify({ ...job, home: { ...job.home, lenght: '40 ft' } })),
+  );
+  await expect(page.getByRole('status').filter({ hasText: 'Not opened' })).toContainText('"length"');
+  await expect(answer(page)).toContainText('3 holes');
+});
+
+test('a figure’s working shows symbols, numbers with units and whose each is', async ({ page }) => {
+  await page.goto('/plan/');
+  await page.getByText('How the load is worked out').click();
+  const working = page.locator('details[open] .working');
+  await expect(working.first()).toContainText('yours');
+  await expect(working.first()).toContainText('a rule');
+  await working.first().locator('a.rule').first().click();
+  await expect(page).toHaveURL(/\/rules\//);
+});
+
+test('an address with mischief in it does no harm', async ({ page }) => {
+  const alarms: string[] = [];
+  page.on('dialog', (dialog) => {
+    alarms.push(dialog.message());
+    void dialog.dismiss();
+  });
+  page.on('pageerror', (error) => alarms.push(String(error)));
+  await page.goto(
+    '/plan/#name=%3Cimg%20src%3Dx%20onerror%3Dalert(1)%3E&__proto__.polluted=1&home.length=%3Cscript%3E&constructor.prototype.x=1',
+  );
+  await expect(page.locator('.problems')).toContainText('Length of the roof');
+  expect(await page.evaluate(() => ('polluted' in {} ? 'polluted' : 'clean'))).toBe('clean');
+  expect(alarms).toEqual([]);
+});

@@ -1,0 +1,43 @@
+import { defineConfig, type Project } from '@playwright/test';
+import { findChromium, findFirefox } from './browsers.ts';
+
+const PORT = 4399;
+const firefox = findFirefox();
+// Without Firefox the site is still tested in Chromium; where tests guard a landing, both are asked for.
+if (!firefox && process.env.CI)
+  throw new Error('found no Firefox, expected firefox-esr, or FIREFOX_PATH set');
+
+const projects: Project[] = [
+  {
+    name: 'chromium',
+    use: {
+      browserName: 'chromium',
+      launchOptions: { executablePath: await findChromium(), args: ['--no-sandbox'] },
+    },
+  },
+];
+if (firefox) {
+  projects.push({
+    name: 'firefox',
+    testIgnore: '*.chromium.spec.ts',
+    use: { browserName: 'firefox', channel: 'moz-firefox', launchOptions: { executablePath: firefox } },
+  });
+}
+
+export default defineConfig({
+  testDir: '.',
+  testMatch: '*.spec.ts',
+  outputDir: '../../test-results',
+  fullyParallel: true,
+  workers: 2,
+  timeout: 30_000,
+  reporter: [['list']],
+  use: { baseURL: `http://localhost:${PORT}` },
+  projects,
+  webServer: {
+    command: `node src/cli/start.ts --port ${PORT}`,
+    cwd: '../..',
+    url: `http://localhost:${PORT}/`,
+    reuseExistingServer: false,
+  },
+});
