@@ -1,3 +1,4 @@
+import { mostThatPasses } from '../calc/ceiling/load.ts';
 import type { PlannedHole, WorkedJob } from '../job/planned.ts';
 import { quantityJson } from './figures-json.ts';
 
@@ -23,8 +24,8 @@ export const plannedJson = (plan: WorkedJob) => ({
     verdict: plan.load.verdict,
     total: quantityJson(plan.load.total, { figures: 3 }),
     limit: plan.load.limit && quantityJson(plan.load.limit),
-    highest_density: plan.load.highestDensity && quantityJson(plan.load.highestDensity, { figures: 3 }),
-    greatest_depth: plan.load.greatestDepth && quantityJson(plan.load.greatestDepth, { figures: 3 }),
+    highest_density: plan.load.highestDensity && quantityJson(plan.load.highestDensity, mostThatPasses),
+    greatest_depth: plan.load.greatestDepth && quantityJson(plan.load.greatestDepth, mostThatPasses),
   },
   section: {
     area: quantityJson(plan.section.area),

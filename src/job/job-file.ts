@@ -27,20 +27,15 @@ const refused = (
  */
 export function readJobFile(text: string): Read<JobValues> {
   if (text.length > LARGEST)
-    return refused('(file)', 'Job file', `${text.length} characters`, `${LARGEST} at most`);
+    return refused('', 'Job file', `${text.length} characters`, `${LARGEST} at most`);
   let parsed: unknown;
   try {
     parsed = JSON.parse(text);
   } catch {
-    return refused('(file)', 'Job file', 'text that is not JSON', 'a job file as this site saves it');
+    return refused('', 'Job file', 'text that is not JSON', 'a job file as this site saves it');
   }
   if (parsed === null || typeof parsed !== 'object' || Array.isArray(parsed)) {
-    return refused(
-      '(file)',
-      'Job file',
-      'JSON that is not a set of entries',
-      'a job file as this site saves it',
-    );
+    return refused('', 'Job file', 'JSON that is not a set of entries', 'a job file as this site saves it');
   }
   const { format, version, ...entries } = parsed as Record<string, unknown>;
   if (format !== JOB_FORMAT)

@@ -1,3 +1,4 @@
+import { mostThatPasses } from '../calc/ceiling/load.ts';
 import { clashSentence, departureSentence } from '../calc/holes/words.ts';
 import { format } from '../quantity/format.ts';
 import type { CautionWords, Rulebook } from '../rulebook/rulebook.ts';
@@ -23,7 +24,7 @@ export function jobSheet(
     `  on it at the deepest place ${format(load.total, { figures: 3 })}${load.limit ? `, it may carry ${format(load.limit)}` : ''}`,
     ...(load.highestDensity && load.greatestDepth
       ? [
-          `  passes up to ${format(load.highestDensity, { figures: 3 })}, or to ${format(load.greatestDepth, { tape: 8 })} of new fill`,
+          `  passes up to ${format(load.highestDensity, mostThatPasses)}, or to ${format(load.greatestDepth, { ...tape, ...mostThatPasses })} of new fill`,
         ]
       : []),
     '',

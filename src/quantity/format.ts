@@ -11,6 +11,8 @@ export interface FormatOptions {
   readonly tape?: TapeMark;
   /** Significant figures, 4 by default. */
   readonly figures?: number;
+  /** Towards 0 instead of to the nearest: for a greatest value, which a rounding up would pass. */
+  readonly round?: 'down';
   /** Adds the metric reading in brackets. */
   readonly metric?: boolean;
 }
@@ -29,22 +31,28 @@ const metricUnit: Partial<Record<Quantity['dimension'], UnitName>> = {
 const MINUS = '−';
 const SMALLEST_PLAIN = 1e-6;
 
+/** Floating arithmetic makes 2.2 a trillionth less here and there; rounding down lets that pass. */
+const NOISE = 1e-9;
+const whole = (size: number, round: FormatOptions['round']): number =>
+  round === 'down' ? Math.floor(size * (1 + NOISE)) : Math.round(size);
+
 /**
  * A number to so many significant figures, without trailing zeros, and never 0 unless it is 0.
  * @example formatNumber(0.00012349) // => '0.0001235'
  */
-export function formatNumber(amount: number, figures = 4): string {
+export function formatNumber(amount: number, figures = 4, round?: FormatOptions['round']): string {
   if (amount === 0) return '0';
   const sign = amount < 0 ? MINUS : '';
   const size = Math.abs(amount);
   // Whole digits left of the point are all kept: 12,345 bags to four figures would mislead.
-  if (size >= 10 ** figures) return sign + String(Math.round(size));
+  if (size >= 10 ** figures) return sign + String(whole(size, round));
   if (size < SMALLEST_PLAIN) {
     const [digits, exponent] = size.toExponential(figures - 1).split('e');
     return `${sign}${Number(digits)} × 10^${exponent}`;
   }
   const decimals = Math.min(20, Math.max(0, figures - 1 - Math.floor(Math.log10(size))));
-  const fixed = size.toFixed(decimals);
+  const scale = 10 ** decimals;
+  const fixed = (round === 'down' ? whole(size * scale, round) / scale : size).toFixed(decimals);
   return sign + (fixed.includes('.') ? fixed.replace(/\.?0+$/, '') : fixed);
 }
 
@@ -53,15 +61,21 @@ export function formatNumber(amount: number, figures = 4): string {
  * A length too short for the smallest mark, but not 0, is given in decimals instead of as 0.
  * @example formatTape(quantity(166.5, 'in')) // => '13 ft 10 1/2 in'
  */
-export function formatTape(length: Quantity<'length'>, mark: TapeMark = 8): string {
+export function formatTape(
+  length: Quantity<'length'>,
+  mark: TapeMark = 8,
+  round?: FormatOptions['round'],
+): string {
   const inches = amountIn(length, 'in');
-  const marks = Math.round(Math.abs(inches) * mark);
-  if (marks === 0) return inches === 0 ? '0 in' : `${formatNumber(inches, 2)} in`;
+  const marks = whole(Math.abs(inches) * mark, round);
+  if (marks === 0) return inches === 0 ? '0 in' : `${formatNumber(inches, 2, round)} in`;
   const feet = Math.floor(marks / (12 * mark));
-  const whole = Math.floor((marks % (12 * mark)) / mark);
+  const ofInches = Math.floor((marks % (12 * mark)) / mark);
   const rest = marks % mark;
   const fraction = rest === 0 ? '' : reduced(rest, mark);
-  const inchText = [whole === 0 && fraction !== '' ? '' : String(whole), fraction].filter(Boolean).join(' ');
+  const inchText = [ofInches === 0 && fraction !== '' ? '' : String(ofInches), fraction]
+    .filter(Boolean)
+    .join(' ');
   const parts = [feet > 0 ? `${feet} ft` : '', feet > 0 && inchText === '0' ? '' : `${inchText} in`];
   return (inches < 0 ? MINUS : '') + parts.filter(Boolean).join(' ');
 }
@@ -80,13 +94,18 @@ export function format(q: Quantity, options: FormatOptions = {}): string {
   const text = main(q, options);
   const metric = options.metric ? metricUnit[q.dimension] : undefined;
   if (!metric || metric === q.unit) return text;
-  return `${text} (${main(q, { unit: metric, figures: options.figures ?? 4 })})`;
+  return `${text} (${main(q, { unit: metric, figures: options.figures ?? 4, ...(options.round ? { round: options.round } : {}) })})`;
 }
 
 function main(q: Quantity, options: FormatOptions): string {
-  if (options.tape && q.dimension === 'length') return formatTape(q as Quantity<'length'>, options.tape);
+  if (options.tape && q.dimension === 'length')
+    return formatTape(q as Quantity<'length'>, options.tape, options.round);
   const unit = options.unit ?? q.unit;
-  const digits = formatNumber(amountIn(q, unit as UnitOf<Quantity['dimension']>), options.figures);
+  const digits = formatNumber(
+    amountIn(q, unit as UnitOf<Quantity['dimension']>),
+    options.figures,
+    options.round,
+  );
   return withSign(digits, unit);
 }
 

@@ -220,7 +220,8 @@ export function roundedUp<D extends Dimension>(a: Quantity<D>, step: Quantity<No
   sameDimension(a, step, 'round');
   const size = amountIn(step, a.unit as UnitOf<D>);
   if (!(size > 0)) throw new QuantityError(`found a rounding step of ${spoken(step)}, expected one above 0`);
-  return operation(Math.ceil(a.amount / size - 1e-9) * size, a.unit, 'rounded up', [a, step]);
+  // Adding 0 turns the −0 that Math.ceil gives for a small negative into 0.
+  return operation(Math.ceil(a.amount / size - 1e-9) * size + 0, a.unit, 'rounded up', [a, step]);
 }
 
 /**

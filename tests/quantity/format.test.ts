@@ -60,6 +60,26 @@ describe('a number is printed to its figures', () => {
   });
 });
 
+/** By hand: the largest number of so many figures, or of so many marks, that is not above the amount. */
+const down: readonly [printed: string, expected: string][] = [
+  [formatNumber(1.9799, 3, 'down'), '1.97'],
+  [formatNumber(2.2, 3, 'down'), '2.2'],
+  [formatNumber(2.2 - 4e-16, 3, 'down'), '2.2'],
+  [formatNumber(0.00129, 2, 'down'), '0.0012'],
+  [formatNumber(12345.9, 4, 'down'), '12345'],
+  [formatTape(quantity(14.374, 'in'), 8, 'down'), '1 ft 2 1/4 in'],
+  [formatTape(quantity(14.375, 'in'), 8, 'down'), '1 ft 2 3/8 in'],
+  [formatTape(quantity(0.1, 'in'), 8, 'down'), '0.1 in'],
+  [format(quantity(1.9799, 'lb/ft3'), { figures: 3, round: 'down' }), '1.97 lb/ft³'],
+  [format(quantity(13.99, 'in'), { tape: 8, round: 'down' }), '1 ft 1 7/8 in'],
+];
+
+describe('a greatest value is printed no greater than it is', () => {
+  test.each(down)('%s', (got, expected) => {
+    expect(got).toBe(expected);
+  });
+});
+
 const printed: readonly [string, string][] = [
   [format(quantity(1.5, 'lb/ft3')), '1.5 lb/ft³'],
   [format(quantity(1, 'bag')), '1 bag'],

@@ -28,7 +28,8 @@ function straightLines(points: readonly (readonly [across: number, depth: number
   const depthAt = (asked: number): number => {
     const across = clamp(asked, 0, width);
     const [[x0, d0], [x1, d1]] = pieceAt(across);
-    return d0 + ((d1 - d0) * (across - x0)) / (x1 - x0);
+    // Written so that the ends come out exactly, and nothing below both of them.
+    return (d0 * (x1 - across) + d1 * (across - x0)) / (x1 - x0);
   };
   const areaUpTo = (asked: number): number => {
     const end = clamp(asked, 0, width);

@@ -2,7 +2,7 @@ import type { Quantity } from '../../quantity/quantity.ts';
 import { calculation, EntriesClash, type Figure } from '../declare/calculation.ts';
 import { lengthField, optional, quantityField } from '../declare/field.ts';
 import { ceilingFields } from './fields.ts';
-import { ceilingLoad, type NewFill } from './load.ts';
+import { ceilingLoad, mostThatPasses, type NewFill } from './load.ts';
 
 interface Given {
   readonly depth: Quantity<'length'> | undefined;
@@ -91,13 +91,13 @@ export const ceiling = calculation({
       figures.highest_density = {
         label: 'Highest density that passes',
         value: load.highestDensity,
-        format: { figures: 3 },
+        format: mostThatPasses,
       };
     if (load.greatestDepth)
       figures.greatest_depth = {
         label: 'Greatest depth of new fill that passes',
         value: load.greatestDepth,
-        format: { figures: 3 },
+        format: mostThatPasses,
       };
     return { figures, cautions: load.cautions, remarks: [] };
   },

@@ -1,4 +1,5 @@
 import type { CautionId } from '../../generated/rule-types.ts';
+import type { FormatOptions } from '../../quantity/format.ts';
 import { compare, inUnit, minus, named, over, plus, type Quantity, times } from '../../quantity/quantity.ts';
 import type { Rulebook } from '../../rulebook/rulebook.ts';
 
@@ -18,6 +19,12 @@ export interface CeilingLoad {
   readonly greatestDepth: Quantity<'length'> | undefined;
   readonly cautions: readonly CautionId[];
 }
+
+/** How the most that passes is printed: never rounded up, or what is printed would not pass. */
+export const mostThatPasses = { figures: 3, round: 'down' } as const satisfies FormatOptions;
+
+/** A load this much over its limit, as a share, is a rounding error. */
+const NOISE = 1e-9;
 
 /** New fill by its depth and density, or by the weight per area on its label. */
 export type NewFill =
@@ -59,7 +66,7 @@ export function ceilingLoad(
       cautions: ['caution.ceiling.unrated'],
     };
   }
-  const passes = compare(total, limit) <= 0;
+  const passes = compare(total, limit) <= NOISE * limit.amount;
   const left = named(oldLoad ? minus(limit, oldLoad) : limit, 'ql', 'Weight left for new fill');
   const room = left.amount > 0 && 'depth' in fill;
   return {

@@ -5,6 +5,7 @@
 
 const MOST_PAIRS = 2000;
 const MOST_PLACES = 200;
+const PLACE = /^(0|[1-9]\d*)$/;
 const FORBIDDEN = new Set(['__proto__', 'constructor', 'prototype']);
 
 /** Every leaf of nested entries with the way to it; what is empty is left out. */
@@ -38,8 +39,11 @@ export function entriesIn(address: string): Record<string, unknown> | undefined 
 function put(root: Record<string, unknown>, keys: readonly string[], value: string): boolean {
   let at: Record<string, unknown> | unknown[] = root;
   for (const [place, key] of keys.entries()) {
-    const index = Number(key);
-    if (Array.isArray(at) && !(Number.isInteger(index) && index >= 0 && index < MOST_PLACES)) return false;
+    if (Array.isArray(at)) {
+      if (!(PLACE.test(key) && Number(key) < MOST_PLACES)) return false;
+      // A list without gaps: an entry that is left out is an empty one, and is complained of as such.
+      while (at.length < Number(key)) at.push({});
+    }
     const holder = at as Record<string, unknown>;
     if (place === keys.length - 1) {
       holder[key] = value;
@@ -47,7 +51,7 @@ function put(root: Record<string, unknown>, keys: readonly string[], value: stri
     }
     const next = keys[place + 1] ?? '';
     const inside: unknown = Object.hasOwn(holder, key) ? holder[key] : undefined;
-    if (inside === undefined) holder[key] = /^\d+$/.test(next) ? [] : {};
+    if (inside === undefined) holder[key] = PLACE.test(next) ? [] : {};
     else if (typeof inside !== 'object') return false;
     at = holder[key] as Record<string, unknown> | unknown[];
   }

@@ -7,7 +7,7 @@ import type { Field, Fields, QuantityField, Values } from './field.ts';
 
 /** What is wrong with one field, in a sentence: which field, what was found, what is expected. */
 export interface FieldProblem {
-  /** The way to the field: `roof.obstacles.1.along`. */
+  /** The way to the field: `roof.obstacles.1.along`; empty where all entries are meant. */
   readonly field: string;
   /** Its name on the form, so that a person finds it. */
   readonly label: string;
@@ -19,9 +19,12 @@ export type Read<T> =
   | { readonly ok: true; readonly value: T }
   | { readonly ok: false; readonly problems: readonly FieldProblem[] };
 
-/** A problem as a sentence. @example sentence({ field: 'width', label: 'Width', found: '"12"', expected: 'a length' }) // => 'Width (width): found "12"; expected a length.' */
+/** A problem as a sentence on one line, whatever was typed. @example sentence({ field: 'width', label: 'Width', found: '"12"', expected: 'a length' }) // => 'Width (width): found "12"; expected a length.' */
 export const sentence = ({ field, label, found, expected }: FieldProblem): string =>
-  `${label} (${field}): found ${found}; expected ${expected}.`;
+  `${label}${field === '' ? '' : ` (${field})`}: found ${found}; expected ${expected}.`.replace(UNSEEN, ' ');
+
+/** Line breaks, control characters, and those that turn the direction of writing. */
+const UNSEEN = /[\s\p{Cc}\p{Cf}]+/gu;
 
 const EARLIEST_YEAR = 1900;
 const LATEST_YEAR = 2100;
@@ -49,7 +52,7 @@ function readGroup(
 ): Record<string, unknown> {
   if (given === null || typeof given !== 'object' || Array.isArray(given)) {
     problems.push({
-      field: path.join('.') || '(all)',
+      field: path.join('.'),
       label,
       found: shown(given),
       expected: 'a set of named entries',
@@ -61,7 +64,7 @@ function readGroup(
     if (Object.hasOwn(fields, key)) continue;
     const guess = nearest(key, Object.keys(fields));
     problems.push({
-      field: [...path, key].join('.'),
+      field: [...path, clipped(key)].join('.'),
       label: 'Unknown entry',
       found: `the unknown key "${clipped(key)}"`,
       expected: guess ? `"${guess}"` : `one of ${Object.keys(fields).join(', ')}`,
@@ -101,9 +104,11 @@ function readOne(field: Field, raw: unknown, path: readonly string[], problems: 
         ? raw.trim()
         : complain(`${raw.length} letters`, `${MOST_LETTERS} at most`);
     case 'year': {
-      const year =
-        typeof raw === 'number' ? raw : Number(/^\s*\d{4}\s*$/.test(String(raw)) ? raw : Number.NaN);
-      return Number.isInteger(year) && year >= EARLIEST_YEAR && year <= LATEST_YEAR
+      const year = typeof raw === 'string' && /^\s*\d{4}\s*$/.test(raw) ? Number(raw) : raw;
+      return typeof year === 'number' &&
+        Number.isInteger(year) &&
+        year >= EARLIEST_YEAR &&
+        year <= LATEST_YEAR
         ? year
         : complain(shown(raw), `a year such as ${field.example}`);
     }

@@ -1,4 +1,5 @@
 import type { JSX } from 'preact';
+import { mostThatPasses } from '../../calc/ceiling/load.ts';
 import { clashSentence, departureSentence } from '../../calc/holes/words.ts';
 import { rulePage } from '../../components/links.ts';
 import { resistanceDrawing } from '../../drawings/resistance-across.ts';
@@ -115,19 +116,23 @@ export function PlanView({ plan }: { readonly plan: WorkedJob }): JSX.Element {
         <FigureRow label="Weight on it at the deepest place" of={plan.load.total} options={three} />
         {plan.load.limit ? <FigureRow label="What the board may carry" of={plan.load.limit} /> : null}
         {plan.load.highestDensity ? (
-          <FigureRow label="Highest density that passes" of={plan.load.highestDensity} options={three} />
+          <FigureRow
+            label="Highest density that passes"
+            of={plan.load.highestDensity}
+            options={mostThatPasses}
+          />
         ) : null}
         {plan.load.greatestDepth ? (
           <FigureRow
             label="Greatest depth of new fill that passes"
             of={plan.load.greatestDepth}
-            options={tape}
+            options={{ ...tape, ...mostThatPasses }}
           />
         ) : null}
       </dl>
       <Details title="How the load is worked out">
-        <Working of={plan.load.highestDensity ?? plan.load.total} options={three} />
-        {plan.load.highestDensity ? <Working of={plan.load.total} options={three} /> : null}
+        {plan.load.highestDensity ? <Working of={plan.load.highestDensity} options={mostThatPasses} /> : null}
+        <Working of={plan.load.total} options={three} />
       </Details>
 
       <h2>The cavity</h2>

@@ -6,7 +6,7 @@ import { sentence } from '../../../src/calc/declare/read-fields.ts';
 import { amountIn, type Quantity } from '../../../src/quantity/quantity.ts';
 import { loadProject } from '../../../src/rulebook/project.ts';
 import { openRulebook } from '../../../src/rulebook/rulebook.ts';
-import { within } from './quadrature.ts';
+import { within } from '../quadrature.ts';
 
 const rules = openRulebook(loadProject().data);
 

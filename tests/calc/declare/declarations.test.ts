@@ -1,0 +1,61 @@
+import { describe, expect, test } from 'vitest';
+import { calculationNamed, calculations } from '../../../src/calc/calculations.ts';
+import { answer } from '../../../src/calc/declare/calculation.ts';
+import type { Field, Fields } from '../../../src/calc/declare/field.ts';
+import { readFields, sentence } from '../../../src/calc/declare/read-fields.ts';
+import { jobFields } from '../../../src/job/job-fields.ts';
+import { loadProject } from '../../../src/rulebook/project.ts';
+import { openRulebook } from '../../../src/rulebook/rulebook.ts';
+
+const { data } = loadProject();
+const rules = openRulebook(data);
+
+/** Every field below some fields, with the way to it. */
+const allOf = (fields: Fields, way: string): [way: string, field: Field][] =>
+  Object.entries(fields).flatMap(([name, field]): [string, Field][] => [
+    [`${way}.${name}`, field],
+    ...(field.kind === 'group' || field.kind === 'list' ? allOf(field.of, `${way}.${name}`) : []),
+  ]);
+
+const declared = [
+  ...calculations.flatMap(({ name, fields }) => allOf(fields, name)),
+  ...allOf(jobFields, 'job'),
+].map(([way, field]) => ({ way, field }));
+
+describe('every calculation', () => {
+  test.each(calculations.map((each) => ({ name: each.name, each })))(
+    '$name works its own example',
+    ({ each }) => {
+      const read = answer(each, each.example, rules);
+      if (!read.ok) throw new Error(read.problems.map(sentence).join(' '));
+      expect(Object.keys(read.value.figures).length).toBeGreaterThan(0);
+      for (const id of read.value.cautions) expect(data.cautions[id]).toBeDefined();
+    },
+  );
+
+  test.each(calculations.map(({ name }) => name))('%s is found by its name, and by no other', (name) => {
+    expect(calculations.filter((each) => each.name === name)).toHaveLength(1);
+    expect(calculationNamed(name)?.name).toBe(name);
+    expect(calculationNamed(`${name}x`)).toBeUndefined();
+  });
+
+  test('gives the same answer twice, since it is pure', () => {
+    for (const each of calculations) {
+      expect(answer(each, each.example, rules)).toEqual(answer(each, each.example, rules));
+    }
+  });
+});
+
+describe('every field is described, and its own example is accepted', () => {
+  test.each(declared)('$way', ({ field }) => {
+    expect(field.label.trim()).not.toBe('');
+    expect(field.hint).toMatch(/[.?]$/);
+    if (field.kind === 'quantity' || field.kind === 'words' || field.kind === 'year') {
+      expect(readFields({ it: field }, { it: field.example })).toMatchObject({ ok: true });
+    }
+    if (field.kind === 'choice') {
+      expect(new Set(field.choices).size).toBe(field.choices.length);
+      for (const choice of field.choices) expect(readFields({ it: field }, { it: choice }).ok).toBe(true);
+    }
+  });
+});

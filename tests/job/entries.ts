@@ -1,0 +1,44 @@
+import { readFileSync } from 'node:fs';
+import { type Read, sentence } from '../../src/calc/declare/read-fields.ts';
+import { withEntry } from '../../src/islands/entries.ts';
+import { type JobEntries, readJobFile, writeJobFile } from '../../src/job/job-file.ts';
+import type { WorkedJob } from '../../src/job/planned.ts';
+import { workJob } from '../../src/job/work.ts';
+import { loadProject } from '../../src/rulebook/project.ts';
+import { openRulebook, type Rulebook } from '../../src/rulebook/rulebook.ts';
+
+export const { data } = loadProject();
+export const rules = openRulebook(data);
+
+export const exampleText = readFileSync('public/example-job.json', 'utf8');
+
+const { format, version, ...entries } = JSON.parse(exampleText);
+/** The example job as it is typed, without the two lines that say what kind of file it is. */
+export const exampleEntries: JobEntries = entries;
+export const exampleHead = { format, version };
+
+/** The example job with some of its entries changed, each by its way: `home.length`. */
+export const exampleWith = (changes: Readonly<Record<string, unknown>>): JobEntries =>
+  Object.entries(changes).reduce<JobEntries>(
+    (all, [way, value]) => withEntry(all, way.split('.'), value),
+    exampleEntries,
+  );
+
+/** Works a job from its entries, by way of the text of a job file. */
+export function workEntries(given: JobEntries, book: Rulebook = rules): Read<WorkedJob> {
+  const read = readJobFile(writeJobFile(given));
+  return read.ok ? workJob(read.value, book) : read;
+}
+
+/** The plan of a job; stops where there is none. */
+export function planOf(given: JobEntries, book?: Rulebook): WorkedJob {
+  const read = workEntries(given, book);
+  if (!read.ok) throw new Error(read.problems.map(sentence).join(' '));
+  return read.value;
+}
+
+/** What a job's entries are told off for, in sentences. */
+export function told(given: JobEntries): string[] {
+  const read = workEntries(given);
+  return read.ok ? [] : read.problems.map(sentence);
+}
