@@ -1,0 +1,42 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { join, relative } from 'node:path';
+import { describe, expect, test } from 'vitest';
+import { boards } from '../src/calc/ceiling/fields.ts';
+import { loadProject } from '../src/rulebook/project.ts';
+import { openRulebook } from '../src/rulebook/rulebook.ts';
+
+/** What each folder may import from, besides itself and the generated types. Arrows point one way: nothing here points back. */
+const mayUse: Readonly<Record<string, readonly string[]>> = {
+  quantity: [],
+  rulebook: ['quantity'],
+  calc: ['quantity', 'rulebook'],
+  job: ['quantity', 'rulebook', 'calc'],
+  drawings: ['quantity', 'rulebook', 'calc', 'job'],
+  remark: ['quantity', 'rulebook'],
+  cli: ['quantity', 'rulebook', 'calc', 'job'],
+};
+
+const importsOf = (file: string): string[] =>
+  [...readFileSync(file, 'utf8').matchAll(/from '(\.[^']+)'/g)].map(
+    ([, path = '']) => relative('src', join(file, '..', path)).split('/')[0] ?? '',
+  );
+
+describe('the folders of the source', () => {
+  test.each(Object.entries(mayUse))('%s imports only from below', (folder, allowed) => {
+    const files = readdirSync(join('src', folder), { recursive: true, encoding: 'utf8' }).filter((name) =>
+      name.endsWith('.ts'),
+    );
+    expect(files.length).toBeGreaterThan(0);
+    const upward = files.flatMap((name) => {
+      const used = importsOf(join('src', folder, name)).filter(
+        (each) => ![folder, 'generated', ...allowed].includes(each),
+      );
+      return used.map((each) => `${folder}/${name} imports from ${each}`);
+    });
+    expect(upward).toEqual([]);
+  });
+});
+
+test('the ceiling boards of the form are those of the rulebook', () => {
+  expect(boards).toEqual(openRulebook(loadProject().data).choices('ceiling.board.kinds'));
+});

@@ -1,0 +1,108 @@
+import { execFile } from 'node:child_process';
+import { mkdtempSync, readFileSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { describe, expect, test } from 'vitest';
+
+interface Ended {
+  readonly code: number;
+  readonly out: string;
+  readonly said: string;
+}
+
+/** Runs a command of the project as npm would. */
+const command = (name: string, ...args: string[]): Promise<Ended> =>
+  new Promise((resolve) => {
+    execFile(process.execPath, [`src/cli/${name}.ts`, ...args], (error, out, said) => {
+      resolve({ code: typeof error?.code === 'number' ? error.code : 0, out, said: said.trim() });
+    });
+  });
+
+const folder = mkdtempSync(join(tmpdir(), 'commands-'));
+
+/** A file in a folder of its own, with this text. */
+function written(name: string, text: string): string {
+  const file = join(folder, name);
+  writeFileSync(file, text);
+  return file;
+}
+
+const example = readFileSync('public/example-job.json', 'utf8');
+
+/** Each is the example job with one slip. */
+const hostile: readonly [what: string, text: string, sentence: RegExp][] = [
+  ['an unknown key', example.replace('"crew"', '"crw"'), /unknown key "crw"; expected "crew"/],
+  [
+    'a missing unit',
+    example.replace('"66 ft"', '"66"'),
+    /home\.length\): found "66", a number with no unit; expected a length/,
+  ],
+  [
+    'an eave deeper than the ridge',
+    example.replace('"eave": "3 in"', '"eave": "30 in"'),
+    /30 in, deeper than the ridge at 15 in/,
+  ],
+];
+
+describe('the job command', () => {
+  test('works the example job into JSON with its holes', async () => {
+    const { code, out } = await command('job', 'public/example-job.json');
+    expect(code).toBe(0);
+    // 66 ft takes five holes: four reach 8 + 3 × 16 + 8 = 64 ft at most.
+    expect(JSON.parse(out).rows[0].holes).toHaveLength(5);
+  });
+
+  test('works it into a sheet of text', async () => {
+    expect((await command('job', 'public/example-job.json', '--text')).out).toContain('CEILING: carries it');
+  });
+
+  test.each(hostile)(
+    'ends at %s with one clear sentence, exit code 2 and nothing half worked',
+    async (what, text, sentence) => {
+      const { code, out, said } = await command('job', written(`${what}.json`, text));
+      expect(code).toBe(2);
+      expect(out).toBe('');
+      expect(said.split('\n')).toHaveLength(1);
+      expect(said).toMatch(sentence);
+    },
+  );
+});
+
+describe('the calc command', () => {
+  test('lists every calculation', async () => {
+    expect((await command('calc', '--list')).out).toContain('ceiling-load: Will the ceiling carry');
+  });
+
+  test('names the nearest to an unknown calculation', async () => {
+    expect(await command('calc', 'ceiling-lod')).toMatchObject({
+      code: 2,
+      out: '',
+      said: expect.stringContaining('"ceiling-load"'),
+    });
+  });
+});
+
+describe('the checks command', () => {
+  const check = (total: string) => `- title: Thirteen inches at three pounds a cubic foot
+  calculation: ceiling-load
+  given: { board: gypsum 1/2 in, framing: 16 in, depth: 13 in, density: 3 lb/ft3 }
+  expect: { total: ${total} }
+  from: { kind: hand, working: 13 / 12 x 3 = 3.25 }
+`;
+  test('passes a folder whose figures hold', async () => {
+    const own = mkdtempSync(join(tmpdir(), 'holds-'));
+    writeFileSync(join(own, 'own.yaml'), check('3.25 lb/ft2'));
+    expect(await command('checks', '--dir', own)).toMatchObject({
+      code: 0,
+      out: expect.stringContaining('1 passed, 0 failed'),
+    });
+  });
+
+  test('ends with exit code 1 and found / expected where one does not', async () => {
+    const own = mkdtempSync(join(tmpdir(), 'fails-'));
+    writeFileSync(join(own, 'own.yaml'), check('3.3 lb/ft2'));
+    const { code, out } = await command('checks', '--dir', own);
+    expect(code).toBe(1);
+    expect(out).toContain('total: found 3.25 lb/ft², expected 3.3 lb/ft2');
+  });
+});
