@@ -11,4 +11,4 @@ export const file = (path: string): string => `${base}${path}`;
 export const rulePage = (id: string): string => page(`rules/${id}`);
 
 /** The page of a calculation. */
-export const calculationPage = (name: string): string => page(`work/${name}`);
+export const calculationPage = (name: string): string => page(`calculators/${name}`);

@@ -10,8 +10,8 @@ export const everyPage: readonly string[] = readdirSync('dist', { recursive: tru
 export const oneOfEach: readonly string[] = [
   '/',
   '/plan/',
-  '/work/',
-  '/work/ceiling-load/',
+  '/calculators/',
+  '/calculators/ceiling-load/',
   '/do/',
   '/do/filling-through-roof-holes/',
   '/rules/',

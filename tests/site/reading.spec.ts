@@ -25,7 +25,7 @@ test('a number in a procedure leads to its rule, and stands again at the end of 
 });
 
 test('a calculator answers as its entries change', async ({ page }) => {
-  await page.goto('/work/ceiling-load/');
+  await page.goto('/calculators/ceiling-load/');
   await expect(page.locator('.answer output')).toHaveText('carries it');
   await page.getByLabel('Density of the new fill').fill('3 lb/ft3');
   // 13 in at 3 lb/ft3 weighs 3.25 lb/ft2, more than the 2.2 that the board may carry.
