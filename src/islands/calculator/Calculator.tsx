@@ -51,13 +51,13 @@ const shown = ({ value, format: options }: Figure): string =>
   typeof value === 'string' ? value : format(value, options);
 
 /** A figure that is a rule's own value leads to the rule. */
-const FigureText = (figure: Figure): JSX.Element =>
+const FigureText = (figure: Figure): JSX.Element | string =>
   typeof figure.value !== 'string' && figure.value.origin.from === 'rule' ? (
     <a class="rule" href={rulePage(figure.value.origin.rule)}>
       {shown(figure)}
     </a>
   ) : (
-    <>{shown(figure)}</>
+    shown(figure)
   );
 
 function AnswerView({ answer: { figures, cautions, remarks } }: { readonly answer: Answer }): JSX.Element {
