@@ -5,7 +5,7 @@ import { sentence } from '../calc/declare/read-fields.ts';
 import { nearest } from '../rulebook/nearest.ts';
 import { loadProject } from '../rulebook/project.ts';
 import { openRulebook } from '../rulebook/rulebook.ts';
-import { figuresJson } from './figures-json.ts';
+import { figuresJson, tablesJson } from './figures-json.ts';
 import { BAD_INPUT, InputError, run } from './run.ts';
 
 const HOW =
@@ -35,10 +35,18 @@ await run(() => {
   const { data } = loadProject();
   const read = answer(declared, given, openRulebook(data));
   if (!read.ok) throw new InputError(read.problems.map(sentence).join('\n'));
-  const { figures, cautions, remarks } = read.value;
+  const { figures, tables, cautions, remarks } = read.value;
   console.log(
     JSON.stringify(
-      { calculation: name, rulebook: data.version, given, figures: figuresJson(figures), cautions, remarks },
+      {
+        calculation: name,
+        rulebook: data.version,
+        given,
+        figures: figuresJson(figures),
+        ...(tables ? { tables: tablesJson(tables) } : {}),
+        cautions,
+        remarks,
+      },
       null,
       2,
     ),

@@ -1,4 +1,4 @@
-import type { Figure } from '../calc/declare/calculation.ts';
+import type { AnswerTable, Figure } from '../calc/declare/calculation.ts';
 import { format } from '../quantity/format.ts';
 import type { Quantity } from '../quantity/quantity.ts';
 import { rulesBehind, working } from '../quantity/working.ts';
@@ -24,5 +24,24 @@ export const figuresJson = (figures: Readonly<Record<string, Figure>>) =>
     Object.entries(figures).map(([name, { label, value, format: options }]) => [
       name,
       typeof value === 'string' ? { label, text: value } : { label, ...quantityJson(value, options) },
+    ]),
+  );
+
+/** All tables of an answer as commands print them: a list of rows for each. */
+export const tablesJson = (tables: Readonly<Record<string, AnswerTable>> = {}) =>
+  Object.fromEntries(
+    Object.entries(tables).map(([name, { title, rows, format: options }]) => [
+      name,
+      {
+        title,
+        rows: rows.map((row) =>
+          Object.fromEntries(
+            Object.entries(row).map(([column, value]) => [
+              column,
+              typeof value === 'string' ? value : quantityJson(value, options?.[column]),
+            ]),
+          ),
+        ),
+      },
     ]),
   );

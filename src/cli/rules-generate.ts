@@ -4,7 +4,7 @@ import { loadProject } from '../rulebook/project.ts';
 import { run } from './run.ts';
 
 await run(() => {
-  const { data, references } = loadProject('let pass');
+  const { data, references } = loadProject();
   mkdirSync('src/generated', { recursive: true });
   for (const [file, text] of generatedFiles(data, references)) {
     if (currentText(file) !== text) writeFileSync(file, text);

@@ -48,6 +48,10 @@ function fieldSchema(field: Field): Schema {
       return { ...described, enum: field.choices };
     case 'year':
       return { ...described, type: 'integer', minimum: 1900, maximum: 2100 };
+    case 'count':
+      return { ...described, type: 'integer', minimum: field.least, maximum: field.most };
+    case 'date':
+      return { ...described, type: 'string', format: 'date', examples: [field.example] };
     case 'words':
       return { ...described, type: 'string', maxLength: 200, examples: [field.example] };
     case 'quantity':

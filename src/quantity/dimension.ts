@@ -5,7 +5,10 @@
  * so lb/ft2 and Pa are one dimension (standard gravity joins them).
  */
 
-/** Powers of the base dimensions: length, weight, time, temperature difference, heat, pieces. */
+/**
+ * Powers of the base dimensions: length, weight, time, temperature difference, heat, pieces, money; and four that are only read off a
+ * scale and never multiplied: a thermometer's reading, a sound level, an angle, a voltage.
+ */
 export interface Powers {
   readonly length?: number;
   readonly weight?: number;
@@ -13,6 +16,11 @@ export interface Powers {
   readonly temperature?: number;
   readonly heat?: number;
   readonly pieces?: number;
+  readonly money?: number;
+  readonly reading?: number;
+  readonly sound?: number;
+  readonly angle?: number;
+  readonly voltage?: number;
 }
 
 export const dimensions = {
@@ -30,7 +38,36 @@ export const dimensions = {
   'thermal transmittance': { time: -1, length: -2, temperature: -1, heat: 1 },
   'thermal conductivity': { time: -1, length: -1, temperature: -1, heat: 1 },
   time: { time: 1 },
+  /** A difference of temperature; what a thermometer shows is a `temperature reading`. */
   temperature: { temperature: 1 },
+  'temperature reading': { reading: 1 },
+  'degree-days': { temperature: 1, time: 1 },
+  speed: { length: 1, time: -1 },
+  'air flow': { length: 3, time: -1 },
+  'weight rate': { weight: 1, time: -1 },
+  'weight per length': { weight: 1, length: -1 },
+  /** Vapour that crosses an area in a time. */
+  'vapour flow': { weight: 1, length: -2, time: -1 },
+  /** Vapour flow a pressure drives; weight standing for load too, it comes down to one over time. */
+  permeance: { time: -1 },
+  heat: { heat: 1 },
+  'heat flow': { heat: 1, time: -1 },
+  'heat flux': { heat: 1, time: -1, length: -2 },
+  'heat loss coefficient': { heat: 1, time: -1, temperature: -1 },
+  'heat per volume': { heat: 1, length: -3 },
+  'weight per heat': { weight: 1, heat: -1 },
+  money: { money: 1 },
+  'money rate': { money: 1, time: -1 },
+  'money per area': { money: 1, length: -2 },
+  'price of heat': { money: 1, heat: -1 },
+  'price per volume': { money: 1, length: -3 },
+  'length of a piece': { length: 1, pieces: -1 },
+  'area of a piece': { length: 2, pieces: -1 },
+  'volume of a piece': { length: 3, pieces: -1 },
+  'pieces per volume': { pieces: 1, length: -3 },
+  'sound level': { sound: 1 },
+  angle: { angle: 1 },
+  voltage: { voltage: 1 },
 } as const satisfies Record<string, Powers>;
 
 export type Dimension = keyof typeof dimensions;
@@ -51,6 +88,39 @@ interface Products {
   'resistance per length*thermal conductivity': 'number';
   'length*thermal transmittance': 'thermal conductivity';
   'thermal resistance*thermal conductivity': 'length';
+  'area*thermal transmittance': 'heat loss coefficient';
+  'heat loss coefficient*thermal resistance': 'area';
+  'heat loss coefficient*temperature': 'heat flow';
+  'heat loss coefficient*degree-days': 'heat';
+  'thermal transmittance*temperature': 'heat flux';
+  'heat flux*area': 'heat flow';
+  'heat flow*time': 'heat';
+  'heat per volume*volume': 'heat';
+  'price of heat*heat': 'money';
+  'price of heat*heat flow': 'money rate';
+  'price of heat*heat per volume': 'price per volume';
+  'price per volume*volume': 'money';
+  'money rate*time': 'money';
+  'money per area*area': 'money';
+  'weight per heat*heat': 'weight';
+  'weight per heat*heat flow': 'weight rate';
+  'temperature*time': 'degree-days';
+  'speed*time': 'length';
+  'speed*area': 'air flow';
+  'air flow*time': 'volume';
+  'air flow*density': 'weight rate';
+  'weight rate*time': 'weight';
+  'weight per length*length': 'weight';
+  'weight per length*speed': 'weight rate';
+  'density*area': 'weight per length';
+  'load*length': 'weight per length';
+  'permeance*load': 'vapour flow';
+  'vapour flow*time': 'load';
+  'vapour flow*area': 'weight rate';
+  'length of a piece*pieces': 'length';
+  'area of a piece*pieces': 'area';
+  'volume of a piece*pieces': 'volume';
+  'pieces per volume*volume': 'pieces';
 }
 
 export type Product<A extends Dimension, B extends Dimension> = A extends 'number'
@@ -82,7 +152,19 @@ export type Quotient<A extends Dimension, B extends Dimension> = B extends 'numb
       ? Dimension
       : CoFactor<A, B>;
 
-const baseNames = ['length', 'weight', 'time', 'temperature', 'heat', 'pieces'] as const;
+const baseNames = [
+  'length',
+  'weight',
+  'time',
+  'temperature',
+  'heat',
+  'pieces',
+  'money',
+  'reading',
+  'sound',
+  'angle',
+  'voltage',
+] as const;
 
 const key = (powers: Powers): string => baseNames.map((base) => powers[base] ?? 0).join(',');
 
@@ -98,6 +180,10 @@ function combine(a: Dimension, b: Dimension, sign: 1 | -1): Dimension | undefine
   );
   return byPowers.get(key(powers));
 }
+
+/** What is only read off a scale: a thermometer, a sound meter. Two readings are compared, never added or multiplied. */
+export const isReading = (dimension: Dimension): boolean =>
+  dimension === 'temperature reading' || dimension === 'sound level';
 
 /** What a times b measures; undefined if nothing here is measured that way. */
 export const productOf = (a: Dimension, b: Dimension): Dimension | undefined => combine(a, b, 1);

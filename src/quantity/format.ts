@@ -101,20 +101,28 @@ function main(q: Quantity, options: FormatOptions): string {
   if (options.tape && q.dimension === 'length')
     return formatTape(q as Quantity<'length'>, options.tape, options.round);
   const unit = options.unit ?? q.unit;
-  const digits = formatNumber(
-    amountIn(q, unit as UnitOf<Quantity['dimension']>),
-    options.figures,
-    options.round,
+  const amount = amountIn(q, unit as UnitOf<Quantity['dimension']>);
+  const cents = isMoney(q) && options.figures === undefined && Math.abs(amount) < CENTS_BELOW;
+  return withSign(
+    cents && Math.abs(amount) >= 0.01 ? money(amount) : formatNumber(amount, options.figures, options.round),
+    unit,
   );
-  return withSign(digits, unit);
 }
+
+/** Dollars below this are printed with their cents; a price of heat or volume may need more places than two. */
+const CENTS_BELOW = 100;
+const isMoney = ({ dimension }: Quantity): boolean => dimension === 'money' || dimension === 'money rate';
+const money = (amount: number): string => `${amount < 0 ? MINUS : ''}${Math.abs(amount).toFixed(2)}`;
 
 /** A printed number with its unit's sign; one bag is not "1 bags". */
 export function withSign(digits: string, unit: UnitName): string {
   const { sign } = units[unit];
   if (sign === '') return digits;
   if (sign === '%') return `${digits} %`;
-  if (digits === '1' && (unit === 'bag' || unit === 'hole')) return `${digits} ${unit}`;
+  const { one } = units[unit] as { readonly one?: string };
+  if (digits === '1' && one) return `1 ${one}`;
+  if (sign.startsWith('$'))
+    return (digits.startsWith(MINUS) ? `${MINUS}$${digits.slice(1)}` : `$${digits}`) + sign.slice(1);
   if (unit === 'h ft2 F/Btu') return `R-${digits}`;
   if (unit === 'h ft2 F/(Btu in)') return `R-${digits} per in`;
   return `${digits} ${sign}`;

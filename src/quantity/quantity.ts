@@ -1,4 +1,11 @@
-import { type Dimension, type Product, productOf, type Quotient, quotientOf } from './dimension.ts';
+import {
+  type Dimension,
+  isReading,
+  type Product,
+  productOf,
+  type Quotient,
+  quotientOf,
+} from './dimension.ts';
 import { type UnitName, type UnitOf, units, usualUnit } from './units.ts';
 
 /** Where a quantity came from. */
@@ -74,6 +81,11 @@ export function amountIn<D extends Dimension>(q: Quantity<D>, unit: UnitOf<D>): 
   if (facts.dimension !== q.dimension) {
     throw new QuantityError(`found ${spoken(q)} (${q.dimension}), expected a ${facts.dimension} in ${unit}`);
   }
+  if (facts.dimension === 'temperature reading') {
+    const from: { readonly size: number; readonly zero?: number } = units[q.unit];
+    const to: { readonly size: number; readonly zero?: number } = facts;
+    return (q.amount * from.size + (from.zero ?? 0) - (to.zero ?? 0)) / to.size;
+  }
   // A whole ratio of sizes (12 in to the foot) is multiplied or divided whole, so tape readings stay exact.
   const from = units[q.unit].size;
   return from >= facts.size ? q.amount * (from / facts.size) : q.amount / (facts.size / from);
@@ -113,15 +125,36 @@ function sameDimension(a: Quantity, b: Quantity, verb: string): void {
   }
 }
 
+/** Stops where a thermometer's or a sound meter's reading is reckoned with as if it were an amount. */
+function amounts(verb: string, ...all: readonly Quantity[]): void {
+  const reading = all.find(({ dimension }) => isReading(dimension));
+  if (reading) {
+    throw new QuantityError(
+      `can't ${verb} ${spoken(reading)}, which is a reading of a scale: take the difference of two readings`,
+    );
+  }
+}
+
+/**
+ * How much warmer is a than b? The difference of two thermometer readings, in Fahrenheit degrees.
+ * @example warmerBy(quantity(20, 'C'), quantity(50, 'F')).amount // => 18
+ */
+export const warmerBy = (
+  a: Quantity<'temperature reading'>,
+  b: Quantity<'temperature reading'>,
+): Quantity<'temperature'> => operation(amountIn(a, 'F') - amountIn(b, 'F'), 'F difference', '−', [a, b]);
+
 /** a + b, in the unit of a. @example plus(quantity(1, 'ft'), quantity(6, 'in')).amount // => 1.5 */
 export function plus<D extends Dimension>(a: Quantity<D>, b: Quantity<NoInfer<D>>): Quantity<D> {
   sameDimension(a, b, 'add');
+  amounts('add', a);
   return operation(a.amount + amountIn(b, a.unit as UnitOf<D>), a.unit, '+', [a, b]);
 }
 
 /** a − b, in the unit of a. @example minus(quantity(1, 'ft'), quantity(6, 'in')).amount // => 0.5 */
 export function minus<D extends Dimension>(a: Quantity<D>, b: Quantity<NoInfer<D>>): Quantity<D> {
   sameDimension(a, b, 'subtract');
+  amounts('subtract', a);
   return operation(a.amount - amountIn(b, a.unit as UnitOf<D>), a.unit, '−', [a, b]);
 }
 
@@ -129,6 +162,7 @@ export function minus<D extends Dimension>(a: Quantity<D>, b: Quantity<NoInfer<D
 export function total<D extends Dimension>(all: readonly Quantity<D>[]): Quantity<D> {
   const [first, ...rest] = all;
   if (!first) throw new QuantityError('found nothing to add up, expected one quantity or more');
+  amounts('add', first);
   return rest.length === 0 ? first : operation(sum(first, all), first.unit, '+', all);
 }
 
@@ -147,6 +181,7 @@ function combined<D extends Dimension>(
   dimension: Dimension | undefined,
 ): Quantity<D> {
   const divide = operator === '÷';
+  amounts(divide ? 'divide' : 'multiply', a, b);
   if (divide && b.amount === 0) {
     throw new QuantityError(`can't divide ${spoken(a)} by ${spoken(b)}: expected a divisor other than 0`);
   }

@@ -3,7 +3,7 @@ import { loadProject } from '../../src/rulebook/project.ts';
 import type { RuleSource } from '../../src/rulebook/schema.ts';
 import { sourceKindOf, sourceKinds, sourceLine, statusMeaning, statusOf } from '../../src/rulebook/status.ts';
 
-const { data, files } = loadProject();
+const { data, files } = loadProject('refused');
 const entries = [...Object.values(data.rules), ...Object.values(data.cautions)].map(({ id, source }) => ({
   id,
   source,

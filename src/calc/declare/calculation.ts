@@ -12,9 +12,21 @@ export interface Figure {
   readonly format?: FormatOptions;
 }
 
+/** A table that comes out: a row a lane, an opening, a layer. */
+export interface AnswerTable {
+  readonly title: string;
+  /** The columns in order; the first names the row. */
+  readonly columns: Readonly<Record<string, string>>;
+  /** A row holds a cell for each column, by the column's name. */
+  readonly rows: readonly Readonly<Record<string, Quantity | string>>[];
+  /** How the quantities of a column are printed. */
+  readonly format?: Readonly<Record<string, FormatOptions>>;
+}
+
 /** What a calculation answers. The first figure is the answer; the rest stand under it. */
 export interface Answer {
   readonly figures: Readonly<Record<string, Figure>>;
+  readonly tables?: Readonly<Record<string, AnswerTable>>;
   /** Cautions that this answer trips, the gravest first. */
   readonly cautions: readonly CautionId[];
   /** Sentences about this answer that no figure says. */

@@ -24,6 +24,8 @@ export interface QuantityField<D extends Dimension = Dimension> extends Describe
   readonly beside?: UnitOf<D>;
   /** Is nought allowed? A negative amount never is. */
   readonly zero: 'allowed' | 'refused';
+  /** Is an amount below nought allowed? Only for a thermometer's reading, or a rate that may fall. */
+  readonly negative?: 'allowed';
   /** More than this is taken for a slip; with its unit, as written. */
   readonly most?: string;
 }
@@ -43,6 +45,20 @@ export interface YearField extends Described {
   readonly example: string;
 }
 
+/** A whole number of things: people, rooms, layers. */
+export interface CountField extends Described {
+  readonly kind: 'count';
+  readonly example: string;
+  readonly least: number;
+  readonly most: number;
+}
+
+/** A day of the calendar, as 2026-11-25. */
+export interface DateField extends Described {
+  readonly kind: 'date';
+  readonly example: string;
+}
+
 export interface ListField<F extends Fields = Fields> extends Described {
   readonly kind: 'list';
   /** What one of them is called: "a vent or flue". */
@@ -56,7 +72,15 @@ export interface GroupField<F extends Fields = Fields> extends Described {
   readonly of: F;
 }
 
-export type Field = QuantityField | ChoiceField | WordsField | YearField | ListField | GroupField;
+export type Field =
+  | QuantityField
+  | ChoiceField
+  | WordsField
+  | YearField
+  | CountField
+  | DateField
+  | ListField
+  | GroupField;
 
 /** A field that may be left empty. */
 export type Optional<F extends Field> = F & { readonly optional: true };
@@ -70,13 +94,15 @@ type ValueOf<F> =
       ? C
       : F extends WordsField
         ? string
-        : F extends YearField
+        : F extends YearField | CountField
           ? number
-          : F extends ListField<infer G>
-            ? readonly Values<G>[]
-            : F extends GroupField<infer G>
-              ? Values<G>
-              : never;
+          : F extends DateField
+            ? string
+            : F extends ListField<infer G>
+              ? readonly Values<G>[]
+              : F extends GroupField<infer G>
+                ? Values<G>
+                : never;
 
 /** What comes out of a set of fields once it is read: each field's value, an optional one perhaps undefined. */
 export type Values<F extends Fields> = {
@@ -126,6 +152,20 @@ export const wordsField = (label: string, hint: string, example: string): WordsF
 
 export const yearField = (label: string, hint: string, example: string): YearField => ({
   kind: 'year',
+  label,
+  hint,
+  example,
+});
+
+export const countField = (
+  label: string,
+  hint: string,
+  example: string,
+  more: { readonly least?: number; readonly most?: number } = {},
+): CountField => ({ kind: 'count', label, hint, example, least: more.least ?? 0, most: more.most ?? 1000 });
+
+export const dateField = (label: string, hint: string, example: string): DateField => ({
+  kind: 'date',
   label,
   hint,
   example,

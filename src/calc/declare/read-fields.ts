@@ -112,9 +112,33 @@ function readOne(field: Field, raw: unknown, path: readonly string[], problems: 
         ? year
         : complain(shown(raw), `a year such as ${field.example}`);
     }
+    case 'count': {
+      const count = typeof raw === 'string' && /^\s*\d{1,9}\s*$/.test(raw) ? Number(raw) : raw;
+      return typeof count === 'number' &&
+        Number.isInteger(count) &&
+        count >= field.least &&
+        count <= field.most
+        ? count
+        : complain(
+            shown(raw),
+            `a whole number from ${field.least} to ${field.most}, such as ${field.example}`,
+          );
+    }
+    case 'date':
+      return typeof raw === 'string' && isDay(raw.trim())
+        ? raw.trim()
+        : complain(shown(raw), `a day of the calendar written as ${field.example}`);
     case 'quantity':
       return readQuantity(field, raw, path, complain);
   }
+}
+
+/** Is this a day that the calendar has? 2026-02-30 is not. */
+function isDay(text: string): boolean {
+  const [, year = '', month = '', day = ''] = /^(\d{4})-(\d{2})-(\d{2})$/.exec(text) ?? [];
+  if (year === '') return false;
+  const date = new Date(Date.UTC(Number(year), Number(month) - 1, Number(day)));
+  return date.getUTCMonth() === Number(month) - 1 && date.getUTCDate() === Number(day);
 }
 
 function readQuantity(
@@ -126,7 +150,8 @@ function readQuantity(
   if (typeof raw !== 'string') return complain(shown(raw), `text with a unit, such as "${field.example}"`);
   try {
     const read = parseQuantity(raw, { dimension: field.dimension, example: field.example });
-    if (read.amount < 0) return complain(`"${raw.trim()}"`, `an amount above 0, such as ${field.example}`);
+    if (read.amount < 0 && field.negative !== 'allowed')
+      return complain(`"${raw.trim()}"`, `an amount above 0, such as ${field.example}`);
     if (read.amount === 0 && field.zero === 'refused') {
       return complain(`"${raw.trim()}"`, `more than 0, such as ${field.example}`);
     }

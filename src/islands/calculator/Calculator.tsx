@@ -1,7 +1,7 @@
 import type { JSX } from 'preact';
 import { useCallback } from 'preact/hooks';
 import { calculationNamed } from '../../calc/calculations.ts';
-import { type Answer, answer, type Figure } from '../../calc/declare/calculation.ts';
+import { type Answer, type AnswerTable, answer, type Figure } from '../../calc/declare/calculation.ts';
 import { rulePage } from '../../components/links.ts';
 import { format } from '../../quantity/format.ts';
 import type { Entries } from '../entries.ts';
@@ -9,7 +9,7 @@ import { FieldsForm } from '../form/FieldInput.tsx';
 import { ProblemSummary } from '../form/ProblemSummary.tsx';
 import { Cautions } from '../results/Caution.tsx';
 import { Working } from '../results/Working.tsx';
-import { rules } from '../rules.ts';
+import { cautions as allCautions, rules } from '../rules.ts';
 import { useEntries } from '../use-entries.ts';
 
 /** One calculation: its form, its answer, its working. Made from the declaration alone. */
@@ -60,11 +60,56 @@ const FigureText = (figure: Figure): JSX.Element | string =>
     shown(figure)
   );
 
-function AnswerView({ answer: { figures, cautions, remarks } }: { readonly answer: Answer }): JSX.Element {
+/** A table of the answer; on a phone each row becomes a card. */
+function TableView({ title, columns, rows, format: options }: AnswerTable): JSX.Element {
+  const [first, ...rest] = Object.keys(columns);
+  const cell = (row: AnswerTable['rows'][number], column: string) => {
+    const value = row[column] ?? '';
+    return typeof value === 'string' ? (
+      value
+    ) : (
+      <FigureText label="" value={value} {...(options?.[column] ? { format: options[column] } : {})} />
+    );
+  };
+  return (
+    <table class="cards">
+      <caption>{title}</caption>
+      <thead>
+        <tr>
+          {Object.entries(columns).map(([name, label]) => (
+            <th key={name} scope="col">
+              {label}
+            </th>
+          ))}
+        </tr>
+      </thead>
+      <tbody>
+        {rows.map((row, place) => (
+          <tr key={place}>
+            <th scope="row">{first ? cell(row, first) : null}</th>
+            {rest.map((column) => (
+              <td key={column} data-label={columns[column]}>
+                {cell(row, column)}
+              </td>
+            ))}
+          </tr>
+        ))}
+      </tbody>
+    </table>
+  );
+}
+
+function AnswerView({
+  answer: { figures, tables = {}, cautions, remarks },
+}: {
+  readonly answer: Answer;
+}): JSX.Element {
   const [first, ...rest] = Object.entries(figures);
+  // What stops the work stands before any figure; the rest beside what it concerns.
+  const stops = cautions.filter((id) => allCautions[id]?.level === 'stop');
   return (
     <>
-      <Cautions ids={cautions.filter((id) => id.startsWith('caution.ceiling'))} />
+      <Cautions ids={stops} />
       {first ? (
         <p class="answer">
           <span class="label">{first[1].label}</span> <output>{shown(first[1])}</output>
@@ -83,7 +128,10 @@ function AnswerView({ answer: { figures, cautions, remarks } }: { readonly answe
       {remarks.map((remark) => (
         <p key={remark}>{remark}</p>
       ))}
-      <Cautions ids={cautions.filter((id) => !id.startsWith('caution.ceiling'))} />
+      <Cautions ids={cautions.filter((id) => !stops.includes(id))} />
+      {Object.entries(tables).map(([name, table]) => (
+        <TableView key={name} {...table} />
+      ))}
       <h2>How it is worked out</h2>
       {Object.entries(figures).map(([name, { label, value, format: options }]) =>
         typeof value === 'string' || value.origin.from === 'input' || value.origin.from === 'rule' ? null : (

@@ -92,7 +92,7 @@ export function FieldInput({
             autocomplete="off"
             spellcheck={false}
             inputMode={
-              field.kind === 'year'
+              field.kind === 'year' || field.kind === 'count'
                 ? 'numeric'
                 : field.kind === 'quantity' && field.beside
                   ? 'decimal'
