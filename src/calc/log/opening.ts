@@ -1,0 +1,141 @@
+import type { CautionId } from '../../generated/rule-types.ts';
+import {
+  amountIn,
+  compare,
+  inUnit,
+  larger,
+  minus,
+  named,
+  number,
+  over,
+  plus,
+  type Quantity,
+  quantity,
+  times,
+} from '../../quantity/quantity.ts';
+import type { Rulebook } from '../../rulebook/rulebook.ts';
+import { EntriesClash } from '../declare/calculation.ts';
+import { bagsFor } from '../fill/bags.ts';
+
+export const openingStates = ['filling', 'full'] as const;
+export type OpeningState = (typeof openingStates)[number];
+
+export const openingVerdicts = [
+  'not begun',
+  'filling',
+  'over the plan and not full',
+  'full, as planned',
+  'full, light',
+  'full, heavy',
+] as const;
+export type OpeningVerdict = (typeof openingVerdicts)[number];
+
+/** What an opening is meant to take. */
+export interface OpeningPlan {
+  readonly volume: Quantity<'volume'>;
+  readonly density: Quantity<'density'>;
+  readonly bagWeight: Quantity<'weight of a piece'>;
+  /** The highest density that the ceiling carries at this depth, where one is known. */
+  readonly highestDensity?: Quantity<'density'> | undefined;
+}
+
+/** How an opening stands after so many bags. */
+export interface OpeningSoFar {
+  readonly verdict: OpeningVerdict;
+  readonly bags: Quantity<'pieces'>;
+  readonly planned: Quantity<'pieces'>;
+  readonly weight: Quantity<'weight'>;
+  /** Weight so far over the whole volume: the density once the fill has spread through it. */
+  readonly density: Quantity<'density'>;
+  /** What the plan still asks for; 0 where more went in than planned. */
+  readonly left: Quantity<'pieces'>;
+  readonly cautions: readonly CautionId[];
+}
+
+const QUARTER = 0.25;
+/** Bags are counted in quarters; floating arithmetic makes a quarter a trillionth more here and there. */
+const NOISE = 1e-9;
+
+/** Are these bags a whole number of quarters? @example inQuarters(quantity(2.75, 'bag')) // => true */
+export function inQuarters(bags: Quantity<'pieces'>): boolean {
+  const quarters = amountIn(bags, 'bag') / QUARTER;
+  return Math.abs(quarters - Math.round(quarters)) <= NOISE * Math.max(1, quarters);
+}
+
+/**
+ * Is an opening light, heavy or as planned after so many bags? While it is still being filled only too many bags can be told;
+ * whether it is light shows when it is full. Near enough is the usual spread of bags used against bags planned.
+ * @throws EntriesClash if the volume is 0, or the bags are not in quarters.
+ */
+export function openingSoFar(
+  { volume, density, bagWeight, highestDensity }: OpeningPlan,
+  bags: Quantity<'pieces'>,
+  state: OpeningState,
+  rules: Rulebook,
+): OpeningSoFar {
+  if (volume.amount === 0) {
+    throw new EntriesClash({
+      field: 'volume',
+      label: 'Volume of the opening’s stretch',
+      found: 'none',
+      expected: 'more than 0, or nothing can be filled through it',
+    });
+  }
+  if (!inQuarters(bags)) {
+    throw new EntriesClash({
+      field: 'bags',
+      label: 'Bags blown so far',
+      found: `${bags.amount} bags`,
+      expected: 'whole quarters of a bag, such as 2.25 bags or 2 1/2 bags',
+    });
+  }
+  const { bags: planned } = bagsFor(volume, density, bagWeight);
+  const weight = named(times(bags, bagWeight), 'w', 'Weight blown so far');
+  const reached = named(inUnit(over(weight, volume), 'lb/ft3'), 'ρr', 'Density reached');
+  const near = rules.value('fill.bag.near-enough');
+  const most = named(times(planned, plus(number(1), near)), 'n most', 'Bags planned, with the usual spread');
+  const least = named(
+    times(planned, minus(number(1), near)),
+    'n least',
+    'Bags planned, less the usual spread',
+  );
+  const verdict = verdictOf(bags, least, most, state);
+  return {
+    verdict,
+    bags,
+    planned,
+    weight,
+    density: reached,
+    left: named(larger(minus(planned, bags), quantity(0, 'bag')), 'n left', 'Bags the plan still asks for'),
+    cautions: [
+      ...(highestDensity && compare(reached, highestDensity) > NOISE * highestDensity.amount
+        ? (['caution.ceiling.overloaded'] as const)
+        : []),
+      ...cautionsOf[verdict],
+    ],
+  };
+}
+
+function verdictOf(
+  bags: Quantity<'pieces'>,
+  least: Quantity<'pieces'>,
+  most: Quantity<'pieces'>,
+  state: OpeningState,
+): OpeningVerdict {
+  const overPlan = compare(bags, most) > NOISE * most.amount;
+  if (state === 'filling') {
+    if (overPlan) return 'over the plan and not full';
+    return bags.amount === 0 ? 'not begun' : 'filling';
+  }
+  if (overPlan) return 'full, heavy';
+  return compare(bags, least) < -NOISE * least.amount ? 'full, light' : 'full, as planned';
+}
+
+const cautionsOf: Readonly<Record<OpeningVerdict, readonly CautionId[]>> = {
+  'not begun': [],
+  filling: [],
+  'over the plan and not full': ['caution.log.over-plan'],
+  'full, as planned': [],
+  'full, light': ['caution.log.light'],
+  'full, heavy': ['caution.log.heavy'],
+};

@@ -1,0 +1,121 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { answer, EntriesClash } from '../../src/calc/declare/calculation.ts';
+import { openingLog } from '../../src/calc/log/declaration.ts';
+import { inQuarters, openingSoFar, openingStates } from '../../src/calc/log/opening.ts';
+import { amountIn, inUnit, quantity } from '../../src/quantity/quantity.ts';
+import { loadProject } from '../../src/rulebook/project.ts';
+import { openRulebook } from '../../src/rulebook/rulebook.ts';
+
+const rules = openRulebook(loadProject().data);
+
+describe('bags are counted in quarters', () => {
+  test.each([
+    [0, true],
+    [0.25, true],
+    [7.75, true],
+    [0.3, false],
+    [7.999, false],
+    [1e6 + 0.25, true],
+  ])('%s: %s', (bags, whole) => {
+    expect(inQuarters(quantity(bags, 'bag'))).toBe(whole);
+  });
+});
+
+describe('what can’t be true is said in a sentence', () => {
+  const given = {
+    volume: '140 ft3',
+    density: '1.5 lb/ft3',
+    bag_weight: '30 lb/bag',
+    bags: '5 bags',
+    state: 'full',
+  };
+  test.each([
+    [{ bags: '5.3 bags' }, 'bags', '5.3 bags', 'whole quarters of a bag, such as 2.25 bags or 2 1/2 bags'],
+    [{ bags: '-1 bags' }, 'bags', '"-1 bags"', 'an amount above 0, such as 3.25 bags'],
+    [{ state: 'nearly' }, 'state', '"nearly"', 'one of: filling; full'],
+    [{ volume: '0 ft3' }, 'volume', '"0 ft3"', 'more than 0, such as 140 ft3'],
+  ])('%j', (change, field, found, expected) => {
+    const read = answer(openingLog, { ...given, ...change }, rules);
+    expect(read).toMatchObject({ ok: false, problems: [{ field, found, expected }] });
+  });
+  test('a stretch without volume is refused where it is worked out too', () => {
+    const plan = {
+      volume: quantity(0, 'ft3'),
+      density: quantity(1.5, 'lb/ft3'),
+      bagWeight: quantity(30, 'lb/bag'),
+    };
+    expect(() => openingSoFar(plan, quantity(1, 'bag'), 'full', rules)).toThrow(EntriesClash);
+  });
+});
+
+test('a density above what the ceiling carries stops the opening, even where the bags are as planned', () => {
+  const plan = {
+    volume: quantity(140, 'ft3'),
+    density: quantity(1.5, 'lb/ft3'),
+    bagWeight: quantity(30, 'lb/bag'),
+    highestDensity: quantity(1.5, 'lb/ft3'),
+  };
+  // By hand: 7 bags of 30 lb in 140 ft3 are 1.5 lb/ft3, just carried; a quarter more is 1.554.
+  expect(openingSoFar(plan, quantity(7, 'bag'), 'full', rules).cautions).toEqual([]);
+  expect(openingSoFar(plan, quantity(7.25, 'bag'), 'full', rules).cautions).toEqual([
+    'caution.ceiling.overloaded',
+  ]);
+});
+
+describe('whatever the plan', () => {
+  const plans = fc.record({
+    volume: fc.double({ min: 0.01, max: 5000, noNaN: true }),
+    density: fc.double({ min: 0.1, max: 8, noNaN: true }),
+    bagWeight: fc.double({ min: 1, max: 200, noNaN: true }),
+    quarters: fc.nat({ max: 400 }),
+    state: fc.constantFrom(...openingStates),
+  });
+  type Plan = typeof plans extends fc.Arbitrary<infer P> ? P : never;
+  const soFar = ({ volume, density, bagWeight, quarters, state }: Plan, more = 0) =>
+    openingSoFar(
+      {
+        volume: quantity(volume, 'ft3'),
+        density: quantity(density, 'lb/ft3'),
+        bagWeight: quantity(bagWeight, 'lb/bag'),
+      },
+      quantity((quarters + more) / 4, 'bag'),
+      state,
+      rules,
+    );
+
+  test('nothing is NaN or negative, and another quarter never makes it less dense or leaves more to do', () => {
+    fc.assert(
+      fc.property(plans, (plan) => {
+        const now = soFar(plan);
+        const later = soFar(plan, 1);
+        for (const { amount } of [now.density, now.weight, now.left, now.planned]) {
+          expect(Number.isFinite(amount)).toBe(true);
+          expect(amount).toBeGreaterThanOrEqual(0);
+        }
+        expect(later.density.amount).toBeGreaterThan(now.density.amount);
+        expect(later.left.amount).toBeLessThanOrEqual(now.left.amount);
+      }),
+    );
+  });
+
+  test('it reads the same in metric units', () => {
+    fc.assert(
+      fc.property(plans, (plan) => {
+        const metric = openingSoFar(
+          {
+            volume: inUnit(quantity(plan.volume, 'ft3'), 'm3'),
+            density: inUnit(quantity(plan.density, 'lb/ft3'), 'kg/m3'),
+            bagWeight: quantity(plan.bagWeight, 'lb/bag'),
+          },
+          quantity(plan.quarters / 4, 'bag'),
+          plan.state,
+          rules,
+        );
+        const here = soFar(plan);
+        expect(amountIn(metric.density, 'lb/ft3')).toBeCloseTo(here.density.amount, 9);
+        expect(metric.planned.amount / here.planned.amount).toBeCloseTo(1, 9);
+      }),
+    );
+  });
+});
