@@ -1,6 +1,7 @@
 import { mostThatPasses } from '../calc/ceiling/load.ts';
 import type { PlannedHole, WorkedJob } from '../job/planned.ts';
 import { quantityJson } from './figures-json.ts';
+import { partJson } from './part-json.ts';
 
 const tape = { tape: 8 } as const;
 
@@ -53,6 +54,10 @@ export const plannedJson = (plan: WorkedJob) => ({
     low: quantityJson(plan.resistance.low, { figures: 3 }).text,
     high: quantityJson(plan.resistance.high, { figures: 3 }).text,
   },
+  log: partJson({
+    ...plan.log,
+    openings: plan.log.openings.map(({ hole, ...opening }) => ({ opening: hole.number, ...opening })),
+  }),
   cautions: plan.cautions,
   remarks: plan.remarks,
 });

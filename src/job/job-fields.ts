@@ -2,8 +2,10 @@ import { sectionFields } from '../calc/cavity/fields.ts';
 import { ceilingFields } from '../calc/ceiling/fields.ts';
 import {
   choiceField,
+  countField,
   groupField,
   lengthField,
+  listField,
   optional,
   quantityField,
   type Values,
@@ -12,6 +14,7 @@ import {
 } from '../calc/declare/field.ts';
 import { materialFields } from '../calc/fill/fields.ts';
 import { alongFields } from '../calc/holes/fields.ts';
+import { bagsBlown, openingState } from '../calc/log/declaration.ts';
 
 /** Everything a job file holds, declared once: the planner's form, the file's reader and its JSON Schema are made from it. */
 export const jobFields = {
@@ -54,6 +57,29 @@ export const jobFields = {
     ),
   }),
   fill: groupField('The new fill', 'From the bag label.', materialFields),
+  log: groupField('Fill log', 'Kept while the bags go in.', {
+    on_truck: optional(
+      quantityField({
+        dimension: 'pieces',
+        beside: 'bag',
+        symbol: 'n load',
+        label: 'Bags on the truck at the start',
+        hint: 'Left empty, as many as the plan loads.',
+        example: '40 bags',
+        zero: 'allowed',
+        most: '2000 bags',
+      }),
+    ),
+    openings: listField('Bags blown', 'Opening by opening, in quarters of a bag.', 'an opening', {
+      side: choiceField('Side', 'The row the opening is in.', ['back', 'front']),
+      opening: countField('Opening', 'Its number in the plan.', '1', { least: 1, most: 99 }),
+      bags: bagsBlown,
+      state: openingState,
+    }),
+  }),
 } as const;
+
+/** A group of a job's entries, or one of its words. */
+export type JobFieldGroup = keyof typeof jobFields;
 
 export type JobValues = Values<typeof jobFields>;

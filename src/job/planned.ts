@@ -4,6 +4,7 @@ import type { ResistancePerInch } from '../calc/fill/resistance.ts';
 import type { Departure, RuleName } from '../calc/holes/search.ts';
 import type { CautionId } from '../generated/rule-types.ts';
 import type { Quantity } from '../quantity/quantity.ts';
+import type { FillLog } from './fill-log.ts';
 import type { FlueSpace } from './flues.ts';
 import type { JobValues } from './job-fields.ts';
 
@@ -57,6 +58,7 @@ export interface WorkedJob {
   readonly bagsToLoad: Quantity<'pieces'>;
   readonly resistance: ResistancePerInch | undefined;
   readonly load: CeilingLoad;
+  readonly log: FillLog;
   readonly cautions: readonly PlacedCaution[];
   readonly remarks: readonly string[];
 }

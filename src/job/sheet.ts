@@ -44,7 +44,30 @@ export function jobSheet(
         ]
       : []),
     ...plan.remarks.map((remark) => `  ${remark}`),
+    ...logLines(plan, cautions, rules),
   ].join('\n');
+}
+
+/** The log, once a bag went in. */
+function logLines(
+  { log }: WorkedJob,
+  cautions: Readonly<Record<string, CautionWords>>,
+  rules: Rulebook,
+): string[] {
+  if (log.used.amount === 0) return [];
+  const count = { figures: 3 } as const;
+  return [
+    '',
+    'FILL LOG',
+    `  ${format(log.used)} in, ${format(log.left)} left on the truck, ${format(log.stillToGo, count)} to go`,
+    ...log.openings.map(
+      ({ side, hole, bags, planned, density, verdict }) =>
+        `  ${side} ${String(hole.number).padStart(2)}  ${format(bags)} of ${format(planned, count)}, ${format(density, count)}: ${verdict}`,
+    ),
+    ...[...new Set(log.openings.flatMap((opening) => opening.cautions))].map((id) =>
+      cautionSentence(cautions[id], rules),
+    ),
+  ];
 }
 
 function rowLines(row: PlannedRow): string[] {

@@ -10,6 +10,7 @@ import { seamPlaces, trussPlaces } from '../calc/holes/roof.ts';
 import { amountIn, inUnit, minus, named, number, type Quantity, times } from '../quantity/quantity.ts';
 import type { Rulebook } from '../rulebook/rulebook.ts';
 import { cautionsFor } from './cautions.ts';
+import { fillLog } from './fill-log.ts';
 import { flueSpaces } from './flues.ts';
 import type { JobValues } from './job-fields.ts';
 import type { WorkedJob } from './planned.ts';
@@ -82,6 +83,8 @@ function worked(job: JobValues, rules: Rulebook): WorkedJob {
     rules,
   );
 
+  const toLoad = bagsToLoad(bags, rules);
+
   return {
     job,
     rulebook: rules.version,
@@ -93,9 +96,10 @@ function worked(job: JobValues, rules: Rulebook): WorkedJob {
     volume: net,
     weight,
     bags,
-    bagsToLoad: bagsToLoad(bags, rules),
+    bagsToLoad: toLoad,
     resistance,
     load,
+    log: fillLog(job.log, { rows, bagsToLoad: toLoad, load, job }, rules),
     cautions: cautionsFor(job, rows, load, words.cautions, flues.length > 0, rules),
     remarks: words.remarks,
   };

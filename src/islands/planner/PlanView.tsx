@@ -12,6 +12,7 @@ import type { PlacedCaution, PlannedRow, WorkedJob } from '../../job/planned.ts'
 import { type FormatOptions, format } from '../../quantity/format.ts';
 import type { Quantity } from '../../quantity/quantity.ts';
 import { rulesBehind } from '../../quantity/working.ts';
+import type { SheetViewProps } from '../job/JobSheet.tsx';
 import { Cautions } from '../results/Caution.tsx';
 import { Sheet } from '../results/Sheet.tsx';
 import { Working } from '../results/Working.tsx';
@@ -28,7 +29,7 @@ export function shortAnswer(plan: WorkedJob): string {
 }
 
 /** The whole plan: what stops it, the answer, the drawings, each part with its cautions and its working. */
-export function PlanView({ plan }: { readonly plan: WorkedJob }): JSX.Element {
+export function PlanView({ plan }: Pick<SheetViewProps, 'plan'>): JSX.Element {
   const held = heldBy(plan.cautions);
   const at = (place: PlacedCaution['at']) =>
     plan.cautions.filter((each) => each.at === place && !held.includes(each)).map(({ id }) => id);

@@ -1,0 +1,156 @@
+import type { JSX } from 'preact';
+import type { LoggedOpening } from '../../job/fill-log.ts';
+import type { WorkedJob } from '../../job/planned.ts';
+import { format } from '../../quantity/format.ts';
+import type { Quantity } from '../../quantity/quantity.ts';
+import { listAt } from '../entries.ts';
+import type { SheetViewProps } from '../job/JobSheet.tsx';
+import { Cautions } from '../results/Caution.tsx';
+import { Working } from '../results/Working.tsx';
+import { inQuartersText } from './quarters.ts';
+
+const tape = { tape: 8 } as const;
+const three = { figures: 3 } as const;
+const LOG = ['log', 'openings'] as const;
+
+/** The log in a line. */
+export const logInALine = ({ log }: WorkedJob): string =>
+  `${inQuartersText(log.used)} in, ${format(log.stillToGo, three)} to go`;
+
+/** The bags as they go in: a counter for each opening, what it says so far, and what is left on the truck. */
+export function FillLogView({ plan, entries, set }: SheetViewProps): JSX.Element {
+  const { log } = plan;
+  const kept = listAt(entries, LOG);
+  const double = plan.rows.length > 1;
+  const change = (opening: LoggedOpening, bags: number, state: string) => {
+    const { side, hole } = opening;
+    const entry = { side, opening: hole.number, bags: `${bags} bags`, state };
+    const known = kept.findIndex(
+      (each) => each.side === side && String(each.opening) === String(hole.number),
+    );
+    set(LOG, known < 0 ? [...kept, entry] : kept.map((each, place) => (place === known ? entry : each)));
+  };
+  return (
+    <>
+      <p class="answer">
+        <span class="label">{plan.job.name}</span> <output>{logInALine(plan)}</output>
+      </p>
+      <dl class="figures">
+        <Row label="Bags on the truck at the start" of={log.loaded} />
+        <Row label="Bags used" of={log.used} />
+        <Row label="Bags left on the truck" of={log.left} />
+        <Row label="Bags still to go in by the plan" of={log.stillToGo} />
+      </dl>
+      {log.left.amount < 0 ? (
+        <p>More bags are logged than were on the truck: count the truck, or mend an entry.</p>
+      ) : log.enough ? null : (
+        <p>The truck runs short before the plan is filled.</p>
+      )}
+      {log.strays.length > 0 ? (
+        <p>
+          Logged, but no longer in the plan:{' '}
+          {log.strays
+            .map(({ side, opening, bags }) => `opening ${opening}, ${side} side, ${inQuartersText(bags)}`)
+            .join('; ')}
+          . They count as used.{' '}
+          <button
+            type="button"
+            class="plain"
+            onClick={() =>
+              set(
+                LOG,
+                kept.filter(
+                  (each) =>
+                    !log.strays.some(
+                      ({ side, opening }) => each.side === side && String(each.opening) === String(opening),
+                    ),
+                ),
+              )
+            }
+          >
+            Take them off the log
+          </button>
+        </p>
+      ) : null}
+      {log.openings.map((opening) => (
+        <Opening
+          key={`${opening.side} ${opening.hole.number}`}
+          of={opening}
+          name={`Hole ${opening.hole.number}${double ? `, ${opening.side} side` : ''}`}
+          change={(bags, state) => change(opening, bags, state)}
+        />
+      ))}
+    </>
+  );
+}
+
+const Row = ({ label, of }: { readonly label: string; readonly of: Quantity }): JSX.Element => (
+  <div>
+    <dt>{label}</dt>
+    <dd>{format(of, three)}</dd>
+  </div>
+);
+
+const steps = [
+  [0.25, '1/4 bag'],
+  [0.5, '1/2 bag'],
+  [1, '1 bag'],
+] as const;
+
+function Opening({
+  of,
+  name,
+  change,
+}: {
+  readonly of: LoggedOpening;
+  readonly name: string;
+  readonly change: (bags: number, state: LoggedOpening['state']) => void;
+}): JSX.Element {
+  const bags = of.bags.amount;
+  return (
+    <section class="opening" aria-label={name}>
+      <h2>
+        {name}, at {format(of.hole.along, tape)}
+      </h2>
+      <p class="count">
+        <output>
+          {inQuartersText(of.bags)} of {format(of.planned, three)}
+        </output>
+        <span>{of.verdict}</span>
+      </p>
+      <Cautions ids={of.cautions} />
+      <p class="counter">
+        {steps.map(([step, words]) => (
+          <button key={words} type="button" onClick={() => change(bags + step, of.state)}>
+            + {words}
+          </button>
+        ))}
+        <button
+          type="button"
+          class="plain"
+          disabled={bags === 0}
+          onClick={() => change(Math.max(0, bags - 0.25), of.state)}
+        >
+          − 1/4 bag
+        </button>
+        <button
+          type="button"
+          class="plain"
+          aria-pressed={of.state === 'full'}
+          onClick={() => change(bags, of.state === 'full' ? 'filling' : 'full')}
+        >
+          {of.state === 'full' ? 'Full: open it again' : 'It is full'}
+        </button>
+      </p>
+      <dl class="figures">
+        <Row label="Density once spread through its stretch" of={of.density} />
+        <Row label="Bags the plan still asks for" of={of.left} />
+      </dl>
+      <details>
+        <summary>How the density is worked out</summary>
+        <Working of={of.density} options={three} />
+        <Working of={of.left} options={three} />
+      </details>
+    </section>
+  );
+}

@@ -1,0 +1,107 @@
+import type { ComponentType, JSX } from 'preact';
+import { useCallback, useMemo } from 'preact/hooks';
+import type { Fields } from '../../calc/declare/field.ts';
+import { type Read, readFields } from '../../calc/declare/read-fields.ts';
+import { jobFields } from '../../job/job-fields.ts';
+import type { WorkedJob } from '../../job/planned.ts';
+import { workJob } from '../../job/work.ts';
+import type { Entries } from '../entries.ts';
+import { FieldsForm } from '../form/FieldInput.tsx';
+import { type Elsewhere, ProblemSummary } from '../form/ProblemSummary.tsx';
+import { rules } from '../rules.ts';
+import { useEntries } from '../use-entries.ts';
+import { JobFileButtons } from './JobFileButtons.tsx';
+import { JobNav, sheetPage } from './JobNav.tsx';
+import { type JobSheetPath, jobSheet, sheetOf } from './sheets.ts';
+
+/** The name under which the browser keeps the job. */
+const KEPT_AS = 'heel-to-ridge job';
+
+/** What a sheet is given to show: the worked job, its entries, and a way to change them. */
+export interface SheetViewProps {
+  readonly plan: WorkedJob;
+  readonly entries: Entries;
+  readonly set: (way: readonly string[], value: unknown) => void;
+}
+
+export interface JobSheetProps {
+  readonly path: JobSheetPath;
+  readonly example: Entries;
+  readonly View: ComponentType<SheetViewProps>;
+  /** The answer in a line, for the bar at the foot of a phone. */
+  readonly short?: (plan: WorkedJob) => string;
+}
+
+function worked(entries: Entries): Read<WorkedJob> {
+  const job = readFields(jobFields, entries);
+  return job.ok ? workJob(job.value, rules) : job;
+}
+
+/** The fields that a sheet's form asks for. */
+function fieldsOf(path: JobSheetPath): Fields {
+  const { groups, without = [] } = jobSheet(path);
+  return Object.fromEntries(
+    groups.map((group): [string, Fields[string]] => {
+      const field: Fields[string] = jobFields[group];
+      if (field.kind !== 'group') return [group, field];
+      const of = Object.entries(field.of).filter(([name]) => !without.includes(`${group}.${name}`));
+      return [group, { ...field, of: Object.fromEntries(of) }];
+    }),
+  );
+}
+
+/** One sheet of the job: its entries, and what follows from the whole job at every change. */
+export function JobSheet({ path, example, View, short }: JobSheetProps): JSX.Element {
+  const work = useCallback(worked, []);
+  const state = useEntries<WorkedJob>(KEPT_AS, example, work);
+  const { answersFirst } = jobSheet(path);
+  const fields = useMemo(() => fieldsOf(path), [path]);
+  return (
+    <>
+      <JobNav here={path} />
+      <div class={answersFirst ? 'bench answers-first' : 'bench'}>
+        <form class="entries" aria-label="The job" onSubmit={(event) => event.preventDefault()}>
+          <FieldsForm
+            fields={fields}
+            entries={state.entries}
+            set={state.set}
+            leave={state.leave}
+            problems={state.problems}
+          />
+          <JobFileButtons
+            entries={state.entries}
+            open={(entries) => Object.keys(entries).length > 0 && state.set([], entries)}
+            reset={state.reset}
+          />
+        </form>
+        {short && state.result ? (
+          <button type="button" class="short-answer" onClick={toPlan}>
+            {short(state.result)}
+          </button>
+        ) : null}
+        <section class="answers" id="plan" tabIndex={-1} aria-label="The plan">
+          {state.problems.length > 0 ? (
+            <ProblemSummary problems={state.problems} elsewhere={(way) => elsewhere(way, path)} />
+          ) : null}
+          {state.waitingFor ? (
+            <p class="waiting">Figures of before: waiting for {state.waitingFor.label}.</p>
+          ) : null}
+          {state.result ? <View plan={state.result} entries={state.entries} set={state.set} /> : null}
+        </section>
+      </div>
+    </>
+  );
+}
+
+/** Where an entry is asked for, if not on this sheet. */
+function elsewhere(way: string, here: JobSheetPath): Elsewhere | undefined {
+  const { path, title } = sheetOf(way);
+  return way === '' || path === here ? undefined : { title, href: sheetPage(path) };
+}
+
+/** Goes to the plan; not by the address, which holds the entries. */
+function toPlan(): void {
+  const plan = document.getElementById('plan');
+  plan?.scrollIntoView();
+  plan?.focus({ preventScroll: true });
+}
