@@ -1,0 +1,56 @@
+import { expect, type Page, test } from '@playwright/test';
+
+const hole = (page: Page, number: number) =>
+  page.getByRole('region', { name: `Hole ${number}`, exact: true });
+
+test.describe('without script', () => {
+  test.use({ javaScriptEnabled: false });
+  test('the example’s log stands worked', async ({ page }) => {
+    await page.goto('/plan/fill-log/');
+    await expect(hole(page, 1)).toContainText('full, as planned');
+    await expect(hole(page, 2)).toContainText('filling');
+  });
+});
+
+test('quarters are counted with a tap, kept over a closed tab, and told light when full too soon', async ({
+  page,
+  context,
+}) => {
+  await page.goto('/plan/fill-log/');
+  await hole(page, 3).getByRole('button', { name: '+ 1/4 bag' }).click();
+  await hole(page, 3).getByRole('button', { name: '+ 1/2 bag' }).click();
+  await expect(hole(page, 3).locator('output')).toContainText('3/4 bag of');
+  await expect(hole(page, 3)).toContainText('filling');
+  await page.close();
+
+  const again = await context.newPage();
+  await again.goto('/plan/fill-log/');
+  await expect(hole(again, 3).locator('output')).toContainText('3/4 bag of');
+  await hole(again, 3).getByRole('button', { name: '− 1/4 bag' }).click();
+  await expect(hole(again, 3).locator('output')).toContainText('1/2 bag of');
+  await hole(again, 3).getByRole('button', { name: 'It is full' }).click();
+  await expect(hole(again, 3)).toContainText('full, light');
+  await expect(hole(again, 3).locator('.caution.warn')).toContainText('fewer bags than planned');
+  await hole(again, 3).getByRole('button', { name: 'Full: open it again' }).click();
+  await expect(hole(again, 3)).toContainText('filling');
+});
+
+test('more bags than planned stop the hole before any density', async ({ page }) => {
+  await page.goto('/plan/fill-log/');
+  for (let bag = 0; bag < 8; bag += 1) await hole(page, 4).getByRole('button', { name: '+ 1 bag' }).click();
+  await expect(hole(page, 4)).toContainText('over the plan and not full');
+  await expect(hole(page, 4).locator('.caution.stop')).toContainText('Stop blowing');
+});
+
+test('the job goes along from sheet to sheet, and a slip on another sheet is led to', async ({ page }) => {
+  await page.goto('/plan/');
+  await page.getByLabel('Length of the roof').first().fill('50 ft');
+  await page
+    .getByRole('navigation', { name: 'Sheets of this job' })
+    .getByRole('link', { name: 'Fill log' })
+    .click();
+  await expect(page).toHaveURL(/fill-log\/#.*home\.length=50\+ft/);
+  await expect(page.getByRole('region', { name: /^Hole \d/ })).toHaveCount(4);
+  await page.goto('/plan/fill-log/#name=x');
+  await expect(page.locator('.problems')).toContainText('on the sheet Plan');
+});
