@@ -67,7 +67,10 @@ function textOf(path: string): string {
   }
 }
 
-/** Stops the build with every mistake of a page at once. */
+/** Stops the build with every mistake of a page at once, at the place of the first, which Astro asks the error for. */
 export function stopOn(problems: readonly Problem[]): void {
-  if (problems.length > 0) throw new DataError(problems);
+  if (problems.length === 0) return;
+  const error = new DataError(problems);
+  const [first] = error.problems;
+  throw Object.assign(error, first && { line: first.line, column: first.column });
 }

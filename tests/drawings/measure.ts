@@ -18,6 +18,29 @@ export const isThick = ({ attributes }: Element): boolean => attributes['stroke-
 
 export const between = ([ax, ay]: Point, [bx, by]: Point): number => Math.hypot(bx - ax, by - ay);
 
+export interface DrawnHole {
+  readonly at: Point;
+  readonly radius: number;
+  readonly squares: readonly number[];
+  readonly number: string;
+}
+
+/** Holes as they are drawn: two squares about one middle, a thick circle in them, a number beside them. */
+export const holesIn = (root: Element): DrawnHole[] =>
+  shapesOf(root).flatMap((circle, place, shapes) => {
+    const [outer, inner, words] = [shapes[place - 2], shapes[place - 1], shapes[place + 1]];
+    if (circle.name !== 'circle' || !isThick(circle) || outer?.name !== 'rect' || inner?.name !== 'rect')
+      return [];
+    return [
+      {
+        at: [numberAt(circle, 'cx'), numberAt(circle, 'cy')] as const,
+        radius: numberAt(circle, 'r'),
+        squares: [outer, inner].map((square) => numberAt(square, 'width')),
+        number: words ? wordsOf(words) : '',
+      },
+    ];
+  });
+
 /** A dimension as a reader sees it: what it says, and how far its arrows stand apart. */
 export interface Dimension {
   readonly words: string;

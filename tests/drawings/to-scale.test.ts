@@ -11,6 +11,7 @@ import {
   between,
   cornersOf,
   dimensionsOf,
+  holesIn,
   inchesSaid,
   isThick,
   numberAt,
@@ -65,29 +66,6 @@ function roofOf(root: Element, plan: WorkedJob, size: Size) {
     acrossOf: (point: Point): number => (point[across] - (start[across] + front[across]) / 2) / perInch,
   };
 }
-
-interface DrawnHole {
-  readonly at: Point;
-  readonly radius: number;
-  readonly squares: readonly number[];
-  readonly number: string;
-}
-
-/** Holes as they are drawn: two squares about one middle, a thick circle in them, a number beside them. */
-const holesIn = (root: Element): DrawnHole[] =>
-  shapesOf(root).flatMap((circle, place, shapes) => {
-    const [outer, inner, words] = [shapes[place - 2], shapes[place - 1], shapes[place + 1]];
-    if (circle.name !== 'circle' || !isThick(circle) || outer?.name !== 'rect' || inner?.name !== 'rect')
-      return [];
-    return [
-      {
-        at: [numberAt(circle, 'cx'), numberAt(circle, 'cy')] as const,
-        radius: numberAt(circle, 'r'),
-        squares: [outer, inner].map((square) => numberAt(square, 'width')),
-        number: words ? wordsOf(words) : '',
-      },
-    ];
-  });
 
 const sideOf = ({ side }: { readonly side: string }): number => (side === 'back' ? -1 : 1);
 
