@@ -2,8 +2,7 @@ import { unified } from '@astrojs/markdown-remark';
 import mdx from '@astrojs/mdx';
 import preact from '@astrojs/preact';
 import { defineConfig } from 'astro/config';
-import { noBareQuantity } from './src/remark/no-bare-quantity.ts';
-import { ruleReferences } from './src/remark/rule-references.ts';
+import { pagePlugins } from './src/remark/page-plugins.ts';
 import { loadProject } from './src/rulebook/project.ts';
 
 const base = '/';
@@ -16,7 +15,7 @@ export default defineConfig({
   markdown: {
     syntaxHighlight: false,
     processor: unified({
-      remarkPlugins: [noBareQuantity, [ruleReferences, { data, base }]],
+      remarkPlugins: pagePlugins({ data, base }),
       smartypants: false,
     }),
   },

@@ -1,9 +1,6 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join, relative } from 'node:path';
 import { describe, expect, test } from 'vitest';
-import { boards } from '../src/calc/ceiling/fields.ts';
-import { loadProject } from '../src/rulebook/project.ts';
-import { openRulebook } from '../src/rulebook/rulebook.ts';
 
 /** What each folder may import from, besides itself and the generated types. Arrows point one way: nothing here points back. */
 const mayUse: Readonly<Record<string, readonly string[]>> = {
@@ -35,8 +32,4 @@ describe('the folders of the source', () => {
     });
     expect(upward).toEqual([]);
   });
-});
-
-test('the ceiling boards of the form are those of the rulebook', () => {
-  expect(boards).toEqual(openRulebook(loadProject().data).choices('ceiling.board.kinds'));
 });

@@ -1,4 +1,4 @@
-import { line, type Point, text } from './lines.ts';
+import { line, type Point, text, widthOf } from './lines.ts';
 import { type Shape, shape } from './svg.ts';
 
 /** Lengths of the parts of a dimension by ISO 129, in drawing units. */
@@ -7,10 +7,23 @@ const EXTENSION_BEYOND = 4;
 const ARROW = 7;
 const TEXT_ABOVE = 4;
 const SIZES = [13, 12, 11] as const;
-/** Digits, spaces and short units: half their height wide, on the average of the usual faces. */
-const widthOf = (words: string, size: number): number => words.length * size * 0.5;
 /** A dimension shorter than this has its arrows outside. */
 const ROOM_FOR_ARROWS = 2.6 * ARROW;
+
+/** Arrows and words of a dimension this long: inside or out, and how large. */
+function fitting(length: number, words: string, largest: number) {
+  // Where the text is a little too long for its line, it is set a size or two smaller before it moves outside.
+  const size =
+    SIZES.find((each) => each <= largest && widthOf(words, each) <= length - 4) ?? Math.min(largest, 12);
+  const textLength = widthOf(words, size);
+  const overshoot = length >= ROOM_FOR_ARROWS ? 0 : 2 * ARROW;
+  const fits = textLength <= length - 4;
+  return { size, textLength, fits, overshoot, beyond: fits ? overshoot : textLength + overshoot + 6 };
+}
+
+/** How far does a dimension this long reach beyond its second point, with its arrows and words? */
+export const reachBeyond = (length: number, words: string, largest = 13): number =>
+  fitting(length, words, largest).beyond;
 
 /**
  * A dimension between two points on a horizontal or vertical line, set off from them by `offset` drawing units
@@ -43,17 +56,11 @@ export function dimension(from: Point, to: Point, offset: number, words: string,
   );
   const length = Math.abs(vertical ? b[1] - a[1] : b[0] - a[0]);
   const direction = Math.sign(vertical ? b[1] - a[1] : b[0] - a[0]) || 1;
-  const inside = length >= ROOM_FOR_ARROWS;
-  // Where the text is a little too long for its line, it is set a size or two smaller before it moves outside.
-  const size =
-    SIZES.find((each) => each <= largest && widthOf(words, each) <= length - 4) ?? Math.min(largest, 12);
-  const textLength = widthOf(words, size);
-  const fits = textLength <= length - 4;
+  const { size, textLength, fits, overshoot, beyond } = fitting(length, words, largest);
+  const inside = overshoot === 0;
   const along = (point: Point, by: number): Point =>
     vertical ? [point[0], point[1] + by] : [point[0] + by, point[1]];
-  const overshoot = inside ? 0 : 2 * ARROW;
-  const beyond = fits ? 0 : textLength + overshoot + 6;
-  const lineEnd = along(b, direction * (fits ? overshoot : beyond));
+  const lineEnd = along(b, direction * beyond);
   const middle: Point = fits
     ? [(a[0] + b[0]) / 2, (a[1] + b[1]) / 2]
     : along(b, direction * (overshoot + 4 + textLength / 2));

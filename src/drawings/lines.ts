@@ -42,6 +42,9 @@ export const pathText = (points: readonly Point[], closed: boolean): string =>
 
 const round = (value: number): number => Math.round(value * 100) / 100;
 
+/** Digits, spaces and short units: half their height wide, on the average of the usual faces. */
+export const widthOf = (words: string, size: number): number => words.length * size * 0.5;
+
 export interface TextOptions {
   readonly anchor?: 'start' | 'middle' | 'end';
   readonly size?: number;

@@ -3,7 +3,7 @@ import { format } from '../quantity/format.ts';
 import { amountIn, type Quantity } from '../quantity/quantity.ts';
 import type { Rulebook } from '../rulebook/rulebook.ts';
 import { dimension } from './dimension.ts';
-import { circle, line, type Point, path, square, text } from './lines.ts';
+import { circle, line, type Point, path, square, text, widthOf } from './lines.ts';
 import { scaleBar } from './scale-bar.ts';
 import type { Drawing, Shape } from './svg.ts';
 
@@ -90,7 +90,7 @@ export function roofPlan(plan: WorkedJob, rules: Rulebook, orientation: Orientat
       path('outline', corners, true),
       line('centre', at(-10 / perInch, 0), at(length + 10 / perInch, 0)),
       ...stretches,
-      ...obstacles(plan, at, perInch),
+      ...obstacles(plan, at, perInch, upright ? size.across : size.along),
       ...holes,
       ...plan.rows.flatMap((row) => chain(row, plan, at, half, sideOf(row))),
       ...dimension(at(0, half), at(length, half), plan.rows.length > 1 ? 58 : 26, tape(plan.job.home.length)),
@@ -116,9 +116,8 @@ export function roofPlan(plan: WorkedJob, rules: Rulebook, orientation: Orientat
           ]),
       ...scaleBar(
         upright ? [sheet.before, size.along - 30] : [sheet.start, size.across - 26],
-        24,
+        upright ? 2 * half : length,
         perInch,
-        '8 ft',
       ),
     ],
   };
@@ -156,6 +155,7 @@ function obstacles(
   plan: WorkedJob,
   at: (along: number, fromRidge: number) => Point,
   perInch: number,
+  sheetWidth: number,
 ): Shape[] {
   const rings = plan.rows.flatMap((row) => row.holes.flatMap((hole) => hole.flues));
   return (plan.job.roof.obstacles ?? []).flatMap((each): Shape[] => {
@@ -167,7 +167,9 @@ function obstacles(
       line('thin', [centre[0] - radius, centre[1] - radius], [centre[0] + radius, centre[1] + radius]),
       line('thin', [centre[0] - radius, centre[1] + radius], [centre[0] + radius, centre[1] - radius]),
       ...(ring ? [circle('hidden', centre, (inches(ring.across) / 2) * perInch)] : []),
-      text([centre[0] + radius + 6, centre[1] + 5], each.what, { anchor: 'start', size: 13 }),
+      centre[0] + radius + 6 + widthOf(each.what, 13) <= sheetWidth
+        ? text([centre[0] + radius + 6, centre[1] + 5], each.what, { anchor: 'start', size: 13 })
+        : text([centre[0] - radius - 6, centre[1] + 5], each.what, { anchor: 'end', size: 13 }),
     ];
   });
 }

@@ -1,9 +1,22 @@
 import { line, type Point, text } from './lines.ts';
 import { type Shape, shape } from './svg.ts';
 
-/** A scale bar of four equal parts, every other one filled, with its ends named. */
-export function scaleBar([x, y]: Point, partInches: number, perInch: number, name: string): Shape[] {
-  const part = partInches * perInch;
+/** How long a bar may be, in inches, with its name. */
+const bars = [
+  { inches: 96, name: '8 ft' },
+  { inches: 24, name: '2 ft' },
+  { inches: 12, name: '1 ft' },
+  { inches: 3, name: '3 in' },
+] as const;
+
+/**
+ * A scale bar of four equal parts, every other one filled, with its ends named: the longest that is no longer than `most` inches.
+ * What is too small for any has none.
+ */
+export function scaleBar([x, y]: Point, most: number, perInch: number): Shape[] {
+  const bar = bars.find(({ inches }) => inches <= most);
+  if (!bar) return [];
+  const part = (bar.inches / 4) * perInch;
   const parts = [0, 1, 2, 3].map((place) =>
     shape('rect', {
       x: x + place * part,
@@ -19,6 +32,6 @@ export function scaleBar([x, y]: Point, partInches: number, perInch: number, nam
     ...parts,
     line('thin', [x, y], [x, y + 5]),
     text([x, y + 18], '0', { size: 12 }),
-    text([x + 4 * part, y + 18], name, { size: 12 }),
+    text([x + 4 * part, y + 18], bar.name, { size: 12 }),
   ];
 }

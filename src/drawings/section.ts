@@ -1,7 +1,7 @@
 import type { WorkedJob } from '../job/planned.ts';
 import { format } from '../quantity/format.ts';
 import { amountIn, type Quantity } from '../quantity/quantity.ts';
-import { dimension } from './dimension.ts';
+import { dimension, reachBeyond } from './dimension.ts';
 import { hatches, hatchId } from './hatch.ts';
 import { hatched, line, type Point, path, text } from './lines.ts';
 import { scaleBar } from './scale-bar.ts';
@@ -11,32 +11,49 @@ import type { Drawing } from './svg.ts';
 const inches = (q: Quantity<'length'>): number => amountIn(q, 'in');
 const tape = (q: Quantity<'length'>): string => format(q, { tape: 8 });
 
+/** Room above the roof where its dimensions need none. */
+const TOP = 56;
+/** The foot of the lines that explain the hatches: nothing else stands so high. */
+const LEGEND = 44;
+
+/** A dimension of a height, at a place across. */
+interface Height {
+  readonly across: number;
+  readonly low: number;
+  readonly high: number;
+  readonly offset: number;
+  readonly words: string;
+}
+
 /** The cavity in section, to scale: ceiling, roof, old insulation and new fill told apart by their hatching, dimensioned. */
 export function sectionDrawing(plan: WorkedJob, sheet: SectionSheet, name: string): Drawing {
   const { profile } = plan.section;
   const { from, to, left, perInch } = sheet;
   const most = inches(plan.section.deepest);
-  const top = 56;
-  const ceiling = top + most * perInch;
+  const places = placesAcross(profile, from, to);
+  const old = plan.job.old.depth ? inches(plan.job.old.depth) : 0;
+  const oldWords = depthWords(plan, old);
+  const [first = 0, last = 0] = [places[0], places.at(-1)];
+  const heights = heightsOf(plan, sheet, old);
+  const above = heights.map(
+    ({ low, high, words }) => high * perInch + reachBeyond((high - low) * perInch, words),
+  );
+  const ceiling = Math.max(TOP + most * perInch, LEGEND + Math.max(...above));
+  // The old layer is told below the ceiling, where nothing is hatched: it is too thin to hold its own text.
+  const below = old > 0 ? Math.max(62, reachBeyond(old * perInch, oldWords) + 16) : 34;
   const at = (across: number, height: number): Point => [
     left + (across - from) * perInch,
     ceiling - height * perInch,
   ];
-  const places = placesAcross(profile, from, to);
-  const old = plan.job.old.depth ? inches(plan.job.old.depth) : 0;
   const roof = places.map((x) => at(x, profile.depthAt(x)));
   const oldTop = places.map((x) => at(x, Math.min(old, profile.depthAt(x))));
-  const [first = 0, last = 0] = [places[0], places.at(-1)];
-  const deep = inches(plan.section.deepestAt);
-  const deepInside = Math.min(to, Math.max(from, deep));
-  const newDepth = most - old;
-  const oldToldAt = sheet.half ? (from + to) / 2 : deepInside;
+  const oldTold = oldToldAt(plan, sheet, old);
   const halfway = sheet.half ? ' to the ridge' : '';
   return {
     width: sheet.width,
-    height: ceiling + (old > 0 ? 124 : 96),
+    height: ceiling + below + 62,
     title: sheet.half ? 'The cavity in section, from the eave to the ridge' : 'The cavity in section',
-    description: `A ${plan.section.shape} cavity ${tape(plan.section.width)} wide, ${tape(plan.section.deepest)} at its deepest${old > 0 ? `, with ${format({ ...plan.section.deepest, amount: old, unit: 'in' })} of old insulation on the ceiling and new fill above it` : ', filled with new fill'}.`,
+    description: `A ${plan.section.shape} cavity ${tape(plan.section.width)} wide, ${tape(plan.section.deepest)} at its deepest${old > 0 ? `, with ${oldWords} of old insulation on the ceiling and new fill above it` : ', filled with new fill'}.`,
     shapes: [
       hatches(name),
       hatched([...roof, ...[...oldTop].reverse()], hatchId(name, 'new-fill')),
@@ -53,52 +70,64 @@ export function sectionDrawing(plan: WorkedJob, sheet: SectionSheet, name: strin
       ...dimension(
         at(first, 0),
         at(last, 0),
-        old > 0 ? 62 : 34,
-        sheet.half
-          ? `${tape({ ...plan.section.width, amount: to - from, unit: 'in' })}${halfway}`
-          : tape(plan.section.width),
+        below,
+        `${tape({ ...plan.section.width, amount: to - from, unit: 'in' })}${halfway}`,
       ),
-      ...dimension(
-        at(first, 0),
-        at(first, profile.depthAt(first)),
-        -20,
-        format({ ...plan.section.deepest, amount: Math.round(profile.depthAt(first) * 8) / 8, unit: 'in' }),
+      ...(old > 0 ? dimension(at(oldTold.across, old), at(oldTold.across, 0), oldTold.offset, oldWords) : []),
+      ...heights.flatMap(({ across, low, high, offset, words }) =>
+        dimension(at(across, low), at(across, high), offset, words),
       ),
-      ...(old > 0
-        ? [
-            // Told below the ceiling, where nothing is hatched: the old layer is too thin to hold its own text.
-            ...dimension(
-              at(oldToldAt, old),
-              at(oldToldAt, 0),
-              sheet.half ? 20 : 26,
-              format({ ...plan.section.deepest, amount: old, unit: 'in' }),
-            ),
-            ...(sheet.half
-              ? []
-              : dimension(
-                  at(deepInside, old),
-                  at(deepInside, most),
-                  26,
-                  format({ ...plan.section.deepest, amount: newDepth, unit: 'in' }),
-                )),
-          ]
-        : []),
-      ...dimension(
-        at(last, 0),
-        at(last, sheet.half ? most : profile.depthAt(last)),
-        sheet.half ? 44 : 24,
-        format({
-          ...plan.section.deepest,
-          amount: Math.round((sheet.half ? most : profile.depthAt(last)) * 8) / 8,
-          unit: 'in',
-        }),
-      ),
-      ...(sheet.half
-        ? []
-        : dimension(at(deepInside, 0), at(deepInside, most), -26, format(plan.section.deepest))),
       text([left, 20], 'new fill: slanted strokes', { anchor: 'start', size: 13 }),
       ...(old > 0 ? [text([left, 38], 'old insulation: crossed', { anchor: 'start', size: 13 })] : []),
-      ...scaleBar([left, ceiling + (old > 0 ? 90 : 62)], 6, perInch, '2 ft'),
+      ...scaleBar([left, ceiling + below + 28], Math.min(MOST_BAR, to - from), perInch),
     ],
   };
+}
+
+/** A section is told in inches: its bar need not be longer than two feet. */
+const MOST_BAR = 24;
+
+const depthWords = (plan: WorkedJob, amount: number): string =>
+  format({ ...plan.section.deepest, amount, unit: 'in' });
+
+const toTheMark = (depth: number): number => Math.round(depth * 8) / 8;
+
+/** Where is the cavity deepest, on the part that is drawn; and is that at one of its ends? */
+function deepestOf(plan: WorkedJob, { from, to }: SectionSheet) {
+  const across = Math.min(to, Math.max(from, inches(plan.section.deepestAt)));
+  return { across, atStart: across === from, atEnd: across === to };
+}
+
+/** The old layer is told at the deepest place, or on half a section midway, if it is not told to be deeper than the cavity there. */
+function oldToldAt(plan: WorkedJob, sheet: SectionSheet, old: number): { across: number; offset: number } {
+  const midway = (sheet.from + sheet.to) / 2;
+  if (sheet.half && plan.section.profile.depthAt(midway) >= old) return { across: midway, offset: 20 };
+  const deepest = deepestOf(plan, sheet);
+  return { across: deepest.across, offset: deepest.atEnd ? -26 : 26 };
+}
+
+/** Every height that is told: at both ends, at the deepest place between them, and what is to come above the old insulation. */
+function heightsOf(plan: WorkedJob, sheet: SectionSheet, old: number): Height[] {
+  const { profile } = plan.section;
+  const most = inches(plan.section.deepest);
+  const { across, atStart, atEnd } = deepestOf(plan, sheet);
+  const ends = [
+    { across: sheet.from, high: profile.depthAt(sheet.from), offset: -20 },
+    {
+      across: sheet.to,
+      high: sheet.half ? most : profile.depthAt(sheet.to),
+      offset: sheet.half ? 44 : 24,
+    },
+  ].map((end) => ({ ...end, low: 0, words: depthWords(plan, toTheMark(end.high)) }));
+  if (sheet.half) return ends;
+  return [
+    ...ends,
+    ...(old > 0
+      ? [{ across, low: old, high: most, offset: atEnd ? -26 : 26, words: depthWords(plan, most - old) }]
+      : []),
+    // Where the deepest place is an end, the end tells it.
+    ...(atStart || atEnd
+      ? []
+      : [{ across, low: 0, high: most, offset: -26, words: format(plan.section.deepest) }]),
+  ];
 }

@@ -11,8 +11,16 @@ export const shape = (
   ...children: (Shape | string)[]
 ): Shape => ({ tag, attributes, children });
 
+/** What XML 1.0 can't hold, whatever way it is written. */
+const UNHELD = /[^\t\n\r\u0020-\uD7FF\uE000-\uFFFD\u{10000}-\u{10FFFF}]/gu;
+
 const escaped = (text: string): string =>
-  text.replaceAll('&', '&amp;').replaceAll('<', '&lt;').replaceAll('>', '&gt;').replaceAll('"', '&quot;');
+  text
+    .replace(UNHELD, '\uFFFD')
+    .replaceAll('&', '&amp;')
+    .replaceAll('<', '&lt;')
+    .replaceAll('>', '&gt;')
+    .replaceAll('"', '&quot;');
 
 /** Two decimals of a drawing unit are finer than any screen or printer shows. */
 const rounded = (value: string | number): string =>

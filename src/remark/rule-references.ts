@@ -6,7 +6,7 @@ import { nearest } from '../rulebook/nearest.ts';
 import type { Problem } from '../rulebook/problem.ts';
 import type { RulebookData } from '../rulebook/rulebook.ts';
 import { valueText } from '../rulebook/value-text.ts';
-import { problemAtNode, stopOn } from './problem-in-page.ts';
+import { placeOf, problemAt, stopOn } from './problem-in-page.ts';
 
 export interface RuleReferenceOptions {
   readonly data: RulebookData;
@@ -21,34 +21,59 @@ const attribute = (element: Element, name: string): string | undefined => {
   return typeof found?.value === 'string' ? found.value : undefined;
 };
 
+/** What is read of each element; anything else would go by unseen. */
+const attributesOf: ReadonlyMap<string | null, readonly string[]> = new Map([
+  ['Rule', ['id', 'part']],
+  ['Caution', ['id']],
+]);
+
+/** What of an element would go by unread, in words; undefined where all of it is read. */
+function unread(element: Element, known: readonly string[]): string | undefined {
+  for (const each of element.attributes) {
+    if (each.type !== 'mdxJsxAttribute') return `{${each.value}} in <${element.name}>`;
+    if (!known.includes(each.name)) return `"${each.name}" in <${element.name}>`;
+    if (typeof each.value !== 'string') return `${each.name} without quotes in <${element.name}>`;
+  }
+  return element.children.length > 0 ? `words between <${element.name}> and its end` : undefined;
+}
+
 /**
  * Puts the value of a rule in the place of `<Rule id="patch.layers.overlap" />`: number, unit, and a link to the rule.
  * `part="low"` or `part="high"` takes one end of a range. Hands the ids used on a page to its layout, in order, each once.
- * Checks the ids of `<Caution id="..." />` too. Stops the build at an unknown id, with file and line.
+ * Checks the ids of `<Caution id="..." />` too. Stops the build at an unknown id, and at anything in either that nobody reads, with
+ * file and line.
  */
 export function ruleReferences({ data, base }: RuleReferenceOptions) {
   return (tree: Root, file: VFile): void => {
     const problems: Problem[] = [];
     const rules: string[] = [];
-    const unknown = (node: Element, kind: string, id: string, known: readonly string[]) => {
+    const complain = (node: Element, found: string, expected: string, check: string): void => {
+      problems.push(problemAt(file, placeOf(node), found, expected, check));
+    };
+    const unknown = (node: Element, kind: string, id: string, known: readonly string[]): void => {
       const guess = nearest(id, known);
-      problems.push(
-        problemAtNode(
-          file,
-          node,
-          `the ${kind} "${id}"`,
-          guess ? `an id of the rulebook; did you mean "${guess}"?` : 'an id of the rulebook',
-          `unknown-${kind}`,
-        ),
+      complain(
+        node,
+        `the ${kind} "${id}"`,
+        guess ? `an id of the rulebook; did you mean "${guess}"?` : 'an id of the rulebook',
+        `unknown-${kind}`,
       );
     };
     visit(tree, (node, place, parent) => {
       if (node.type !== 'mdxJsxTextElement' && node.type !== 'mdxJsxFlowElement') return undefined;
+      const known = attributesOf.get(node.name);
+      if (!known) return undefined;
+      const extra = unread(node, known);
+      if (extra !== undefined) {
+        complain(node, extra, `${known.join(' and ')} in quotes, and nothing else`, 'attribute');
+        return undefined;
+      }
       const id = attribute(node, 'id') ?? '';
-      if (node.name === 'Caution' && !data.cautions[id])
-        unknown(node, 'caution', id, Object.keys(data.cautions));
-      if (node.name !== 'Rule') return undefined;
-      const rule = data.rules[id];
+      if (node.name === 'Caution') {
+        if (!Object.hasOwn(data.cautions, id)) unknown(node, 'caution', id, Object.keys(data.cautions));
+        return undefined;
+      }
+      const rule = Object.hasOwn(data.rules, id) ? data.rules[id] : undefined;
       if (!rule) {
         unknown(node, 'rule', id, Object.keys(data.rules));
         return undefined;
@@ -56,14 +81,11 @@ export function ruleReferences({ data, base }: RuleReferenceOptions) {
       const part = attribute(node, 'part');
       const text = valueText(rule.value, part);
       if (text === undefined) {
-        problems.push(
-          problemAtNode(
-            file,
-            node,
-            `"${id}"${part ? ` with part "${part}"` : ''}, a ${rule.value.kind}`,
-            'a rule with one value, or an end of a range',
-            'rule-part',
-          ),
+        complain(
+          node,
+          `"${id}"${part === undefined ? '' : ` with part "${part}"`}, of the kind ${rule.value.kind}`,
+          'a rule with one value, or an end of a range',
+          'rule-part',
         );
         return undefined;
       }
@@ -75,8 +97,8 @@ export function ruleReferences({ data, base }: RuleReferenceOptions) {
       return undefined;
     });
     stopOn(problems);
-    const astro = (file.data.astro ?? {}) as { frontmatter?: Record<string, unknown> };
-    file.data.astro = { ...astro, frontmatter: { ...astro.frontmatter, rules } };
+    const { astro } = file.data;
+    file.data.astro = { ...astro, frontmatter: { ...astro?.frontmatter, rules } };
   };
 }
 

@@ -34,6 +34,18 @@ export function ruleTypesModule(data: RulebookData): string {
   return `${HEADER}export interface RuleTypes {\n${rules.join('\n')}\n}\n\nexport type CautionId =\n  | ${cautions.join('\n  | ')};\n`;
 }
 
+/** The words of every one-of rule as literals, so that a form offers them and their type follows from the rulebook. */
+export function ruleChoicesModule(data: RulebookData): string {
+  const rules = Object.values(data.rules).flatMap(({ id, title, value }) =>
+    value.kind === 'one-of'
+      ? [
+          `  /** ${title.replaceAll('*/', '')} */\n  ${quoted(id)}: [${value.choices.map(quoted).join(', ')}],`,
+        ]
+      : [],
+  );
+  return `${HEADER}export const ruleChoices = {\n${rules.join('\n')}\n} as const;\n`;
+}
+
 /** The part of the rulebook that calculations ask for, small enough to send to every phone. */
 export function calculationRulesModule(data: RulebookData, named: (id: string) => boolean): string {
   const inCautions = new Set(

@@ -1,4 +1,4 @@
-import { calculationRulesModule, ruleTypesModule } from './generate.ts';
+import { calculationRulesModule, ruleChoicesModule, ruleTypesModule } from './generate.ts';
 import type { References } from './references.ts';
 import type { RulebookData } from './rulebook.ts';
 
@@ -11,6 +11,7 @@ export function generatedFiles(data: RulebookData, references: References): [fil
     (references.get(id) ?? []).some((file) => askingFolders.some((folder) => file.startsWith(folder)));
   return [
     ['src/generated/rule-types.ts', ruleTypesModule(data)],
+    ['src/generated/rule-choices.ts', ruleChoicesModule(data)],
     ['src/generated/calculation-rules.ts', calculationRulesModule(data, asked)],
   ];
 }

@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import fc from 'fast-check';
 import ts from 'typescript';
 import { describe, expect, test } from 'vitest';
-import { calculationRulesModule, ruleTypesModule } from '../../src/rulebook/generate.ts';
+import { calculationRulesModule, ruleChoicesModule, ruleTypesModule } from '../../src/rulebook/generate.ts';
 import { generatedFiles } from '../../src/rulebook/generated-files.ts';
 import { loadProject } from '../../src/rulebook/project.ts';
 import type { Rule, RulebookData } from '../../src/rulebook/rulebook.ts';
@@ -44,6 +44,18 @@ function membersOf(text: string): string[] {
   return (found?.members ?? []).map(({ name }) => (name && ts.isStringLiteral(name) ? name.text : 'no name'));
 }
 
+/** The words that a module of choices exports, list after list. */
+function wordsOf(text: string): string[] {
+  const words: string[] = [];
+  const look = (node: ts.Node): void => {
+    if (ts.isArrayLiteralExpression(node))
+      words.push(...node.elements.map((each) => (ts.isStringLiteral(each) ? each.text : 'no word')));
+    ts.forEachChild(node, look);
+  };
+  look(ts.createSourceFile('module.ts', text, ts.ScriptTarget.Latest, true));
+  return words;
+}
+
 const syntaxMistakes = (text: string): number =>
   ts.transpileModule(text, { reportDiagnostics: true }).diagnostics?.length ?? 0;
 
@@ -69,8 +81,15 @@ describe('the generated modules are made from the rulebook as it stands', () => 
     for (const id of Object.keys(data.cautions)) expect(text).toContain(`| ${JSON.stringify(id)}`);
   });
 
+  test('the words of every choice are there in the order of the rulebook, and of nothing else', () => {
+    expect(wordsOf(ruleChoicesModule(data))).toEqual(
+      Object.values(data.rules).flatMap(({ value }) => (value.kind === 'one-of' ? value.choices : [])),
+    );
+  });
+
   test('what code in the browser asks for is sent to it, with every caution', () => {
-    const [, [, text] = ['', '']] = generatedFiles(data, references);
+    const text =
+      generatedFiles(data, references).find(([file]) => file.includes('calculation-rules'))?.[1] ?? '';
     const sent = exported(text);
     const asked = Object.keys(data.rules).filter((id) =>
       (references.get(id) ?? []).some((file) => /^src\/(calc|job|drawings|islands)\//.test(file)),
@@ -119,5 +138,8 @@ describe('the generated modules hold whatever is written in the rules', () => {
     expect(syntaxMistakes(text)).toBe(0);
     expect(membersOf(text)).toEqual([`a.${words}`]);
     expect(syntaxMistakes(calculationRulesModule(bookOf([rule('a.b', words, words)]), () => true))).toBe(0);
+    const choices = ruleChoicesModule(bookOf([rule(`a.${words}`, words, words)]));
+    expect(syntaxMistakes(choices)).toBe(0);
+    expect(wordsOf(choices)).toEqual([words]);
   });
 });

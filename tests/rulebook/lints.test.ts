@@ -145,6 +145,36 @@ const mistakes: readonly Mistake[] = [
     expected: 'the id of a rule',
   },
   {
+    check: 'placeholder-part',
+    title: 'a caution that asks for a range as one value',
+    files: {
+      'a/b.yaml': rule('width', { value: '{ kind: between, low: 6, high: 8, unit: ft }' }),
+      'cautions/heat.yaml': caution('hot', { says: '§Keep {a.b.width} away.' }),
+    },
+    found: '{a.b.width}, of the kind between',
+    expected: 'an end of it, as {a.b.width low}',
+  },
+  {
+    check: 'placeholder-part',
+    title: 'a caution that asks for an end of what has none',
+    files: {
+      'a/b.yaml': rule('width'),
+      'cautions/heat.yaml': caution('hot', { act: '§Keep {a.b.width high} away.' }),
+    },
+    found: '{a.b.width high}, of the kind exact',
+    expected: 'a rule with one value',
+  },
+  {
+    check: 'placeholder-part',
+    title: 'a caution that asks for a choice',
+    files: {
+      'a/b.yaml': rule('width', { value: '{ kind: one-of, choices: [wide, narrow] }' }),
+      'cautions/heat.yaml': caution('hot', { act: '§Keep {a.b.width} away.' }),
+    },
+    found: '{a.b.width}, of the kind one-of',
+    expected: 'a rule with one value',
+  },
+  {
     check: 'range-upside-down',
     title: 'a range with its ends swapped',
     files: { 'a/b.yaml': rule('width', { value: '{ kind: between, low: §8, high: 6, unit: ft }' }) },

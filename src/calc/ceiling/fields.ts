@@ -1,13 +1,8 @@
+import { ruleChoices } from '../../generated/rule-choices.ts';
 import { choiceField, lengthField } from '../declare/field.ts';
 
-export const boards = [
-  'gypsum 1/2 in',
-  'gypsum 5/8 in',
-  'gypsum 3/8 in',
-  'gypsum 5/16 in',
-  'wood-fibre panel',
-  'other or not known',
-] as const;
+/** The kinds of board that the rulebook tells apart. */
+export const boards = ruleChoices['ceiling.board.kinds'];
 
 /** What describes the ceiling; the job file and the ceiling calculation both ask it so. */
 export const ceilingFields = {

@@ -3,6 +3,7 @@ import { dateInFuture } from './date-in-future.ts';
 import { derivedValue } from './derived-value.ts';
 import { duplicateId } from './duplicate-id.ts';
 import type { Lint } from './lint.ts';
+import { placeholderPart } from './placeholder-part.ts';
 import { rangeUpsideDown } from './range-upside-down.ts';
 import { ruleNeverUsed } from './rule-never-used.ts';
 import { tableGapOrOverlap } from './table-gap-or-overlap.ts';
@@ -19,6 +20,7 @@ export const lints: readonly Lint[] = [
   unknownSource,
   unusedSource,
   unknownRule,
+  placeholderPart,
   rangeUpsideDown,
   tableShape,
   tableGapOrOverlap,

@@ -1,0 +1,143 @@
+import { Ajv2020, type ErrorObject } from 'ajv/dist/2020.js';
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { withEntry } from '../../src/islands/entries.ts';
+import { readJobFile, writeJobFile } from '../../src/job/job-file.ts';
+import { jobSchema } from '../../src/job/json-schema.ts';
+import { builtJob, sillyJob } from './any-job.ts';
+import { exampleText } from './entries.ts';
+
+/** The validator is another's; strict, so that a word of the schema that means nothing is a mistake too. */
+const validate = new Ajv2020({ strict: true, allErrors: true }).compile(jobSchema());
+
+const complaints = (value: unknown): readonly ErrorObject[] =>
+  validate(value) ? [] : (validate.errors ?? []);
+const reads = (value: unknown): boolean => readJobFile(JSON.stringify(value)).ok;
+
+const example = JSON.parse(exampleText) as Record<string, unknown>;
+
+type Way = readonly string[];
+
+/** The ways to every value in some entries, groups and lists among them, in order. */
+const waysIn = (value: unknown, way: Way = []): Way[] =>
+  value !== null && typeof value === 'object'
+    ? [
+        ...(way.length > 0 ? [way] : []),
+        ...Object.entries(value).flatMap(([key, each]) => waysIn(each, [...way, key])),
+      ]
+    : [way];
+
+const at = (value: unknown, way: Way): unknown =>
+  way.reduce<unknown>((each, key) => (each as Record<string, unknown> | undefined)?.[key], value);
+
+function without(value: unknown, way: Way): unknown {
+  const [key, ...rest] = way;
+  if (key === undefined) return undefined;
+  if (rest.length > 0) return withEntry(value, [key], without(at(value, [key]), rest));
+  return Object.fromEntries(Object.entries(value as object).filter(([name]) => name !== key));
+}
+
+const inList = (way: Way): boolean => /^\d+$/.test(way.at(-1) ?? '');
+const shown = (way: Way): string => way.join('.');
+const ways = waysIn(example);
+
+/** Everything that the example job has and a job may leave out. */
+const leftOut: readonly string[] = [
+  'agency',
+  'crew',
+  'cavity.eave',
+  'cavity.ridge',
+  'roof.truss_spacing',
+  'roof.first_truss',
+  'roof.seam_spacing',
+  'roof.first_seam',
+  'roof.obstacles',
+  'old',
+  'old.depth',
+];
+
+describe('the schema of a job file', () => {
+  test('accepts the example job', () => {
+    expect(complaints(example)).toEqual([]);
+  });
+
+  test.each([
+    { kind: 'homes as they are built', jobs: builtJob },
+    { kind: 'homes as odd as the fields allow', jobs: sillyJob },
+  ])('accepts whatever is read of $kind', ({ jobs }) => {
+    fc.assert(
+      fc.property(jobs, (entries) => {
+        const file = JSON.parse(writeJobFile(entries));
+        fc.pre(reads(file));
+        expect(complaints(file)).toEqual([]);
+      }),
+    );
+  });
+
+  const mayGo = ways.filter((way) => !inList(way)).map((way) => [shown(way), way] as const);
+  test.each(mayGo)('says of %s whether it may be left out as the reader of files does', (name, way) => {
+    const file = without(example, way);
+    const found = complaints(file);
+    expect(reads(file)).toBe(found.length === 0);
+    expect(found.length === 0).toBe(leftOut.includes(name));
+    if (found.length > 0) {
+      expect(found[0]).toMatchObject({ keyword: 'required', params: { missingProperty: way.at(-1) } });
+    }
+  });
+
+  const groups = [
+    [],
+    ...ways.filter((way) => typeof at(example, way) === 'object' && !Array.isArray(at(example, way))),
+  ];
+  test.each(groups.map((way) => [shown([...way, 'colour']), way] as const))(
+    'refuses the unknown key %s, as the reader does',
+    (_, way) => {
+      const file = withEntry(example, [...way, 'colour'], 'blue');
+      expect(complaints(file)).toMatchObject([
+        { keyword: 'additionalProperties', params: { additionalProperty: 'colour' } },
+      ]);
+      expect(reads(file)).toBe(false);
+    },
+  );
+
+  const wrong: readonly [what: string, value: unknown][] = [
+    ['yes or no', true],
+    ['a number', 7.5],
+    ['a list of lists', [[]]],
+    ['a set of other entries', { other: 'x' }],
+    ['nothing said', null],
+  ];
+  test.each(wrong)('refuses %s in the place of any entry', (_, value) => {
+    for (const way of ways) {
+      const file = withEntry(example, way, value);
+      expect(complaints(file).length, shown(way)).toBeGreaterThan(0);
+      // A file may say in so many words that nothing is said where nothing need be; the schema is the stricter.
+      if (value !== null) expect(reads(file), shown(way)).toBe(false);
+    }
+  });
+
+  test.each([
+    ['another format', 'format', 'a job'],
+    ['a later version', 'version', 2],
+    ['a version in quotes', 'version', '1'],
+    ['a year before there were such homes', 'home.built', 1899],
+    ['a year far off', 'home.built', 2101],
+    ['half a year', 'home.built', 1979.5],
+    ['a choice that is none', 'home.sections', 'triple'],
+    [
+      'more vents than a roof has',
+      'roof.obstacles',
+      Array.from({ length: 41 }, () => at(example, ['roof', 'obstacles', '0'])),
+    ],
+    ['a name without end', 'name', 'x'.repeat(201)],
+  ])('refuses %s, as the reader does', (_, name, value) => {
+    const file = withEntry(example, name.split('.'), value);
+    expect(complaints(file)).toHaveLength(1);
+    expect(reads(file)).toBe(false);
+  });
+
+  test.each([[], 'a job', 7, null])('refuses %j in the place of a whole job', (value) => {
+    expect(complaints(value)).toHaveLength(1);
+    expect(reads(value)).toBe(false);
+  });
+});
