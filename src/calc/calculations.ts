@@ -2,11 +2,26 @@ import { cavity } from './cavity/declaration.ts';
 import { ceiling } from './ceiling/declaration.ts';
 import type { AnyCalculation } from './declare/calculation.ts';
 import { fill } from './fill/declaration.ts';
+import { heat } from './heat/declaration.ts';
 import { layout } from './holes/declaration.ts';
+import { layers } from './layers/declaration.ts';
+import { fuelCost, presentWorth, savings } from './savings/declaration.ts';
 import { restrictedEdge, taper } from './taper/declaration.ts';
 
 /** Every calculation, in the order of the work. A new one is a declaration and a line here. */
-export const calculations: readonly AnyCalculation[] = [cavity, layout, fill, ceiling, taper, restrictedEdge];
+export const calculations: readonly AnyCalculation[] = [
+  cavity,
+  layout,
+  fill,
+  ceiling,
+  taper,
+  restrictedEdge,
+  layers,
+  heat,
+  savings,
+  presentWorth,
+  fuelCost,
+];
 
 /** The calculation by a name; undefined if there is none. */
 export const calculationNamed = (name: string): AnyCalculation | undefined =>
