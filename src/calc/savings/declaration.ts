@@ -104,7 +104,7 @@ export const savings = calculation({
       fuel,
     });
     const worth = worthOf(values, rules);
-    const { factor, presentWorth } = lifetimeWorth(yearly.money, worth);
+    const { factor, presentWorth } = lifetimeWorth(yearly.sum, worth);
     const figures: Record<string, Figure> = {
       saving: { label: 'Saving a year', value: yearly.money },
     };
@@ -116,7 +116,7 @@ export const savings = calculation({
       figures.net = { label: 'Present worth of the savings less the cost', value: net };
     }
     figures.present_worth = { label: 'Present worth of all its savings', value: presentWorth };
-    figures.present_worth_factor = { label: 'Years of saving that this is', value: factor };
+    figures.present_worth_factor = { label: 'The same, in years of saving', value: factor };
     figures.heat = { label: 'Heat kept in the home in a year', value: yearly.heat, format: three };
     figures.fuel_heat = { label: 'Heat in the fuel saved in a year', value: yearly.fuelHeat, format: three };
     if (yearly.fuelVolume)

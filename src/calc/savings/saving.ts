@@ -32,6 +32,9 @@ export interface YearlySaving {
   readonly fuelHeat: Quantity<'heat'>;
   /** The same as gallons or cubic feet; absent for electricity. */
   readonly fuelVolume: Quantity<'volume'> | undefined;
+  /** Money saved in a year, as a sum. */
+  readonly sum: Quantity<'money'>;
+  /** The same as a rate. */
   readonly money: Quantity<'money rate'>;
   /** Carbon dioxide not given off in a year; absent for electricity. */
   readonly carbon: Quantity<'weight'> | undefined;
@@ -71,11 +74,7 @@ export function yearlySaving({
     'Heat kept in the home in a year',
   );
   const fuelHeat = named(over(heat, efficiency), 'F', 'Heat in the fuel saved in a year');
-  const money = named(
-    over(named(times(fuel.price, fuelHeat), 'M', 'Money saved in a year'), YEAR),
-    'S',
-    'Saving a year',
-  );
+  const sum = named(times(fuel.price, fuelHeat), 'M', 'Money saved in a year');
   return {
     heat,
     fuelHeat,
@@ -86,7 +85,8 @@ export function yearlySaving({
         'Vf',
         'Fuel saved in a year',
       ),
-    money: money as Quantity<'money rate'>,
+    sum,
+    money: named(over(sum, YEAR), 'S', 'Saving a year'),
     carbon: fuel.carbon && named(times(fuel.carbon, fuelHeat), 'C', 'Carbon dioxide not given off in a year'),
   };
 }
@@ -96,16 +96,15 @@ const volumeUnit = (content: Quantity<'heat per volume'>) => (content.unit === '
 
 export const testVerdicts = ['passes', 'does not pass'] as const;
 
-export interface CostTest {
+export interface LifetimeWorth {
   readonly factor: Quantity<'number'>;
   readonly presentWorth: Quantity<'money'>;
 }
 
 /** What are all the savings of the measure's life worth today? */
-export function lifetimeWorth(money: Quantity<'money rate'>, worth: Worth): CostTest {
+export function lifetimeWorth(sum: Quantity<'money'>, worth: Worth): LifetimeWorth {
   const factor = presentWorthFactor(worth);
-  const yearly = named(times(money, YEAR), 'M', 'Money saved in a year') as Quantity<'money'>;
-  return { factor, presentWorth: named(times(factor, yearly), 'PW', 'Present worth of the savings') };
+  return { factor, presentWorth: named(times(factor, sum), 'PW', 'Present worth of the savings') };
 }
 
 export interface Investment {
