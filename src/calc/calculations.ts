@@ -2,8 +2,11 @@ import { cavity } from './cavity/declaration.ts';
 import { ceiling } from './ceiling/declaration.ts';
 import type { AnyCalculation } from './declare/calculation.ts';
 import { fill } from './fill/declaration.ts';
+import { heat } from './heat/declaration.ts';
 import { layout } from './holes/declaration.ts';
 import { openingLog } from './log/declaration.ts';
+import { layers } from './layers/declaration.ts';
+import { fuelCost, presentWorth, savings } from './savings/declaration.ts';
 import { restrictedEdge, taper } from './taper/declaration.ts';
 
 /** Every calculation, in the order of the work. A new one is a declaration and a line here. */
@@ -15,6 +18,11 @@ export const calculations: readonly AnyCalculation[] = [
   taper,
   restrictedEdge,
   openingLog,
+  layers,
+  heat,
+  savings,
+  presentWorth,
+  fuelCost,
 ];
 
 /** The calculation by a name; undefined if there is none. */

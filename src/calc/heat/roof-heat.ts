@@ -1,0 +1,292 @@
+import { format } from '../../quantity/format.ts';
+import {
+  amountIn,
+  byMethod,
+  compare,
+  named,
+  over,
+  plus,
+  type Quantity,
+  times,
+} from '../../quantity/quantity.ts';
+import type { Rulebook } from '../../rulebook/rulebook.ts';
+import type { Section } from '../cavity/section.ts';
+import { EntriesClash } from '../declare/calculation.ts';
+import { inParallel, resistanceOf } from '../layers/layers.ts';
+import { type Layering, meanAcross, meanThicknesses } from './across.ts';
+import {
+  type InsulationLayer,
+  noLayer,
+  type OldGiven,
+  type OldInsulation,
+  oldInsulation,
+} from './old-insulation.ts';
+import { type RestrictedPart, restrictedPart } from './restricted.ts';
+import { type Board, type Uniform, uniformResistance } from './uniform.ts';
+
+export const framingShares = ['the federal share of the ceiling', 'from the trusses'] as const;
+export type FramingShare = (typeof framingShares)[number];
+
+export interface RoofHeatGiven {
+  readonly section: Section;
+  readonly board: Board;
+  /** For wood-fibre panel only. */
+  readonly boardThickness?: Quantity<'length'> | undefined;
+  readonly old: OldGiven;
+  /** R per inch of the new fill, with the ends of what is uncertain. */
+  readonly perInch: {
+    readonly value: Quantity<'resistance per length'>;
+    readonly low: Quantity<'resistance per length'>;
+    readonly high: Quantity<'resistance per length'>;
+  };
+  readonly framing: FramingShare;
+  /** Needed where the framing's share follows from the trusses. */
+  readonly trussSpacing?: Quantity<'length'> | undefined;
+  /** The depth at which the insulation has its nominal R; left out, the deepest place. */
+  readonly nominalDepth?: Quantity<'length'> | undefined;
+}
+
+/** The roof at one time, before the work or after it. */
+export interface RoofState {
+  /** Mean transmittance of the way through the insulation, between the framing. */
+  readonly cavity: Quantity<'thermal transmittance'>;
+  readonly cavityResistance: Quantity<'thermal resistance'>;
+  /** Mean transmittance of the way through the trusses. */
+  readonly framing: Quantity<'thermal transmittance'>;
+  /** Both side by side, each by its share of the area. */
+  readonly transmittance: Quantity<'thermal transmittance'>;
+  /** Effective R: 1 over it. */
+  readonly resistance: Quantity<'thermal resistance'>;
+  /** What the mean depth would claim: R per inch times mean depth, with films and ceiling; no taper, no framing. */
+  readonly naive: Quantity<'thermal resistance'>;
+}
+
+export interface RoofHeat {
+  readonly uniform: Uniform;
+  readonly old: OldInsulation | undefined;
+  /** The new fill at the deepest place. */
+  readonly fill: InsulationLayer;
+  readonly framingShare: Quantity<'number'>;
+  readonly before: RoofState;
+  readonly after: RoofState & {
+    /** Effective R with R per inch at its least and at its most. */
+    readonly low: Quantity<'thermal resistance'>;
+    readonly high: Quantity<'thermal resistance'>;
+  };
+  readonly restricted: RestrictedPart | undefined;
+  readonly remarks: readonly string[];
+}
+
+const inches = (q: Quantity<'length'>): number => amountIn(q, 'in');
+const rPerInch = (q: Quantity<'resistance per length'>): number => amountIn(q, 'h ft2 F/(Btu in)');
+const three = { figures: 3 } as const;
+
+/**
+ * What U and effective R has the roof before and after the fill, in h ft2 F/Btu?
+ * The mean of 1/R across the section, the closed form of ISO 6946:2017 annex E for each straight piece and a quadrature over a bow;
+ * framing lies in parallel. Before, the air above the old insulation gets no R, as of a leaky space.
+ * @throws EntriesClash if entries can't be true together, or no room is left for new fill.
+ */
+export function roofHeat(given: RoofHeatGiven, rules: Rulebook): RoofHeat {
+  const { section, perInch } = given;
+  const uniform = uniformResistance(given.board, given.boardThickness, rules);
+  const old = oldInsulation(given.old, rules);
+  const [oldBefore, oldAfter] = [old?.before ?? noLayer, old?.after ?? noLayer];
+  const freshDepth = inches(section.deepest) - inches(oldAfter.depth);
+  if (!(freshDepth > 0)) {
+    throw new EntriesClash({
+      field: 'old_depth',
+      label: 'Depth of the old insulation',
+      found: format(oldAfter.depth, { tape: 8 }),
+      expected: `less than the cavity’s ${format(section.deepest, { tape: 8 })}: no room is left for new fill`,
+    });
+  }
+  const depth = named(
+    byMethod('deepest place less the old insulation', [section.deepest, oldAfter.depth], freshDepth, 'in'),
+    'dn',
+    'New fill at the deepest place',
+  );
+  const fill = {
+    depth,
+    perInch: perInch.value,
+    resistance: named(times(perInch.value, depth), 'Rn', 'R of the new fill at the deepest place'),
+  };
+  const share = framingShare(given, rules);
+  const roof: Roof = { section, uniform, share, rules };
+  const before = stateOf(roof, oldBefore, undefined);
+  const after = stateOf(roof, oldAfter, perInch.value);
+  return {
+    uniform,
+    old,
+    fill,
+    framingShare: share,
+    before,
+    after: {
+      ...after,
+      low: named(
+        stateOf(roof, oldAfter, perInch.low).resistance,
+        'Re least',
+        'Effective R after, at the least R per inch',
+      ),
+      high: named(
+        stateOf(roof, oldAfter, perInch.high).resistance,
+        'Re most',
+        'Effective R after, at the most R per inch',
+      ),
+    },
+    restricted: restrictedPart(
+      section,
+      given.nominalDepth ?? section.deepest,
+      uniform.total,
+      oldAfter,
+      perInch.value,
+      throughCavity(uniform, oldAfter, perInch.value),
+      rules,
+    ),
+    remarks: [...uniform.remarks, whyTheyDiffer(after), stillAir(rules)],
+  };
+}
+
+interface Roof {
+  readonly section: Section;
+  readonly uniform: Uniform;
+  readonly share: Quantity<'number'>;
+  readonly rules: Rulebook;
+}
+
+function framingShare({ framing, trussSpacing }: RoofHeatGiven, rules: Rulebook): Quantity<'number'> {
+  if (framing === 'the federal share of the ceiling') return rules.value('framing.share.ceiling');
+  const member = rules.value('framing.truss.member-width');
+  const refuse = (found: string, expected: string): never => {
+    throw new EntriesClash({ field: 'truss_spacing', label: 'Truss spacing', found, expected });
+  };
+  const spacing = trussSpacing ?? refuse('nothing', 'a spacing, since the framing is taken from the trusses');
+  if (compare(spacing, member) < 0)
+    refuse(format(spacing), `no less than the width of a truss member, ${format(member)}`);
+  return named(over(member, spacing), 'f', 'Share of the framing');
+}
+
+/** From the ceiling up: old insulation, then new fill to the roof; with no new fill, nothing above the old. */
+const throughCavity = (
+  uniform: Uniform,
+  old: InsulationLayer,
+  fill: Quantity<'resistance per length'> | undefined,
+): Layering => ({
+  constant: amountIn(uniform.total, 'h ft2 F/Btu'),
+  layers: [
+    { thickness: inches(old.depth), perInch: rPerInch(old.perInch) },
+    ...(fill ? [{ thickness: Number.POSITIVE_INFINITY, perInch: rPerInch(fill) }] : []),
+  ],
+});
+
+/**
+ * Through a truss: its chords are wood, what stands between them is insulation, the webs are left out. With fill the upper chord
+ * counts; without, it lies beyond a space that gets no R. The order of the layers does not matter to their sum, so both chords
+ * are put first: where the roof leaves room for less than the chords, all of it is wood.
+ */
+function throughFraming(
+  uniform: Uniform,
+  old: InsulationLayer,
+  fill: Quantity<'resistance per length'> | undefined,
+  rules: Rulebook,
+): Layering {
+  const chord = inches(rules.value('framing.truss.chord-depth'));
+  const wood = rPerInch(rules.range('thermal.wood.softwood-r').low);
+  const oldAbove = Math.max(0, inches(old.depth) - chord);
+  return {
+    constant: amountIn(uniform.total, 'h ft2 F/Btu'),
+    layers: [
+      { thickness: fill ? 2 * chord : chord, perInch: wood },
+      { thickness: oldAbove, perInch: rPerInch(old.perInch) },
+      ...(fill ? [{ thickness: Number.POSITIVE_INFINITY, perInch: rPerInch(fill) }] : []),
+    ],
+  };
+}
+
+function stateOf(
+  { section, uniform, share, rules }: Roof,
+  old: InsulationLayer,
+  fill: Quantity<'resistance per length'> | undefined,
+): RoofState {
+  const straight = section.shape !== 'bowed';
+  const how = straight
+    ? 'mean of 1/R across, ln(R2/R1)/(R2 − R1) over each straight piece'
+    : 'mean of 1/R across the bow, by double exponential quadrature';
+  const insulation = [
+    uniform.total,
+    ...(old.depth.amount === 0 ? [] : [old.perInch, old.depth]),
+    ...(fill ? [fill] : []),
+    section.width,
+    section.area,
+  ];
+  const mean = (layering: Layering): number =>
+    meanAcross(section.profile, straight, layering)?.transmittance ?? 1 / layering.constant;
+  const cavityLayers = throughCavity(uniform, old, fill);
+  const cavity = named(
+    byMethod(how, insulation, mean(cavityLayers), 'Btu/(h ft2 F)'),
+    'Uc',
+    'Transmittance between the framing',
+  );
+  const framing = named(
+    byMethod(
+      `${how}; wood for the chords, insulation between them`,
+      [...insulation, rules.value('framing.truss.chord-depth'), rules.range('thermal.wood.softwood-r').low],
+      mean(throughFraming(uniform, old, fill, rules)),
+      'Btu/(h ft2 F)',
+    ),
+    'Uf',
+    'Transmittance through the framing',
+  );
+  const transmittance = inParallel(cavity, framing, share);
+  return {
+    cavity,
+    cavityResistance: named(resistanceOf(cavity), 'Rcav', 'R between the framing'),
+    framing,
+    transmittance,
+    resistance: named(resistanceOf(transmittance), 'Re', 'Effective R'),
+    naive: naive(section, uniform, old, fill, meanThicknesses(section.profile, cavityLayers)),
+  };
+}
+
+/** R per inch times mean depth, for each insulation, with films and ceiling: what a taper must not be given. */
+function naive(
+  section: Section,
+  uniform: Uniform,
+  old: InsulationLayer,
+  fill: Quantity<'resistance per length'> | undefined,
+  [oldMean = 0, fillMean = 0]: readonly number[],
+): Quantity<'thermal resistance'> {
+  const meanDepth = (method: string, amount: number, symbol: string, label: string) =>
+    named(byMethod(method, [section.area, section.width, old.depth], amount, 'in'), symbol, label);
+  let claim = uniform.total;
+  if (old.depth.amount > 0)
+    claim = plus(
+      claim,
+      times(
+        old.perInch,
+        meanDepth(
+          'area of the old insulation over the width',
+          oldMean,
+          'mo',
+          'Mean depth of the old insulation',
+        ),
+      ),
+    );
+  if (fill)
+    claim = plus(
+      claim,
+      times(
+        fill,
+        meanDepth('rest of the section over the width', fillMean, 'mn', 'Mean depth of the new fill'),
+      ),
+    );
+  return named(claim, 'Rm', 'R of the mean depth');
+}
+
+const whyTheyDiffer = ({ naive: claimed, cavityResistance, resistance }: RoofState): string =>
+  `The mean depth would claim ${format(claimed, three)}. Heat takes the thin places by preference, so the section gives ${format(cavityResistance, three)}; with the framing beside it the roof has ${format(resistance, three)}.`;
+
+const stillAir = (rules: Rulebook): string => {
+  const { low, high } = rules.range('thermal.air-space.heat-up');
+  return `Before, the air above the old insulation gets no R, since such a space leaks. Were it sealed and still it would add ${format(low)} to ${format(high)} there, and the fill would add that much less.`;
+};
