@@ -3,10 +3,25 @@ import { ceiling } from './ceiling/declaration.ts';
 import type { AnyCalculation } from './declare/calculation.ts';
 import { fill } from './fill/declaration.ts';
 import { layout } from './holes/declaration.ts';
+import { patchKitCalculation } from './patch/kit-declaration.ts';
+import { patchLayersCalculation } from './patch/layers-declaration.ts';
+import { sealantCalculation } from './patch/sealant-declaration.ts';
+import { sheetWeightCalculation } from './patch/sheet-weight-declaration.ts';
 import { restrictedEdge, taper } from './taper/declaration.ts';
 
 /** Every calculation, in the order of the work. A new one is a declaration and a line here. */
-export const calculations: readonly AnyCalculation[] = [cavity, layout, fill, ceiling, taper, restrictedEdge];
+export const calculations: readonly AnyCalculation[] = [
+  cavity,
+  layout,
+  fill,
+  ceiling,
+  taper,
+  restrictedEdge,
+  patchLayersCalculation,
+  patchKitCalculation,
+  sealantCalculation,
+  sheetWeightCalculation,
+];
 
 /** The calculation by a name; undefined if there is none. */
 export const calculationNamed = (name: string): AnyCalculation | undefined =>
