@@ -8,7 +8,7 @@ import type { Drawing, Shape } from './svg.ts';
 
 /** How wide the membrane is drawn, and where the plan and the section stand. */
 const sheets = {
-  wide: { width: 820, drawn: 400, left: 76, legend: 550 },
+  wide: { width: 850, drawn: 400, left: 76, legend: 550 },
   narrow: { width: 340, drawn: 206, left: 70, legend: undefined },
 } as const;
 

@@ -60,11 +60,11 @@ export function screwOrderDrawing(layers: PatchLayers, size: keyof typeof sheets
       ...(firstTop
         ? dimension(at(0, half), at(spacing, half), size === 'wide' ? -24 : -22, onTape(layers.spacing), 12)
         : []),
-      text([sheet.left, under + 66], `dashed: the bead, ${onTape(layers.inset)} in from the edge,`, {
+      text([sheet.left - 36, under + 66], `dashed: the bead, ${onTape(layers.inset)} from the edge,`, {
         anchor: 'start',
         size: 13,
       }),
-      text([sheet.left, under + 84], 'with the screws through it; and the hole', {
+      text([sheet.left - 36, under + 84], 'with the screws through it; and the hole', {
         anchor: 'start',
         size: 13,
       }),
