@@ -7,6 +7,10 @@ import { layout } from './holes/declaration.ts';
 import { openingLog } from './log/declaration.ts';
 import { layers } from './layers/declaration.ts';
 import { fuelCost, presentWorth, savings } from './savings/declaration.ts';
+import { patchKitCalculation } from './patch/kit-declaration.ts';
+import { patchLayersCalculation } from './patch/layers-declaration.ts';
+import { sealantCalculation } from './patch/sealant-declaration.ts';
+import { sheetWeightCalculation } from './patch/sheet-weight-declaration.ts';
 import { restrictedEdge, taper } from './taper/declaration.ts';
 
 /** Every calculation, in the order of the work. A new one is a declaration and a line here. */
@@ -23,6 +27,10 @@ export const calculations: readonly AnyCalculation[] = [
   savings,
   presentWorth,
   fuelCost,
+  patchLayersCalculation,
+  patchKitCalculation,
+  sealantCalculation,
+  sheetWeightCalculation,
 ];
 
 /** The calculation by a name; undefined if there is none. */

@@ -120,6 +120,7 @@ interface Products {
   'length of a piece*pieces': 'length';
   'area of a piece*pieces': 'area';
   'volume of a piece*pieces': 'volume';
+  'length of a piece*area': 'volume of a piece';
   'pieces per volume*volume': 'pieces';
 }
 

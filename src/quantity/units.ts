@@ -254,6 +254,12 @@ export const units = {
 
   'g/m2': { dimension: 'load', size: (0.001 * METRES_PER_INCH ** 2) / KILOGRAMS_PER_POUND, sign: 'g/m²' },
   'mg/m3': { dimension: 'density', size: (1e-6 * METRES_PER_INCH ** 3) / KILOGRAMS_PER_POUND, sign: 'mg/m³' },
+  'lb/(ft2 in)': {
+    dimension: 'density',
+    size: 1 / squareFoot,
+    sign: 'lb/ft² per in',
+    written: ['lb/ft2 per in', 'psf per in'],
+  },
   'fibres/cm3': {
     dimension: 'pieces per volume',
     size: (100 * METRES_PER_INCH) ** 3,

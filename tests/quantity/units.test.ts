@@ -32,6 +32,7 @@ const pairs: readonly [from: UnitName, to: UnitName, mathjsFrom: string, mathjsT
   ['lb/ft', 'lb/ft', 'lbm/ft', 'lbm/ft'],
   ['gal', 'in3', 'gallon', 'in^3'],
   ['fl oz', 'in3', 'floz', 'in^3'],
+  ['lb/(ft2 in)', 'lb/ft3', 'lbm/(ft^2 in)', 'lbm/ft^3'],
   ['g/m2', 'lb/ft2', 'g/m^2', 'lbm/ft^2'],
   ['mg/m3', 'lb/ft3', 'mg/m^3', 'lbm/ft^3'],
   ['grain/(h ft2)', 'ng/(s m2)', 'grain/(hour ft^2)', 'ng/(s m^2)'],

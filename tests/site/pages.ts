@@ -10,6 +10,8 @@ export const everyPage: readonly string[] = readdirSync('dist', { recursive: tru
 export const oneOfEach: readonly string[] = [
   '/',
   '/plan/',
+  '/plan/patch-template/',
+  '/calculators/patch-layers/',
   '/calculators/',
   '/calculators/ceiling-load/',
   '/do/',

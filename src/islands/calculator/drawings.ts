@@ -1,5 +1,9 @@
 import type { Calculation } from '../../calc/declare/calculation.ts';
 import type { Fields, Values } from '../../calc/declare/field.ts';
+import { patchLayers } from '../../calc/patch/layers.ts';
+import { patchLayersCalculation } from '../../calc/patch/layers-declaration.ts';
+import { patchLayersDrawing } from '../../drawings/patch-layers.ts';
+import { screwOrderDrawing } from '../../drawings/screw-order.ts';
 import type { Drawing } from '../../drawings/svg.ts';
 import type { Rulebook } from '../../rulebook/rulebook.ts';
 
@@ -24,7 +28,24 @@ export const drawn = <F extends Fields>(
 ): Drawn => ({ name: of.name, draw });
 
 /** Every calculation that is drawn. One more is a line here; calculations themselves know nothing of drawings. */
-const all: readonly Drawn[] = [];
+const all: readonly Drawn[] = [
+  drawn(patchLayersCalculation, ({ diameter }, rules) => {
+    const layers = patchLayers(diameter, rules);
+    return [
+      {
+        caption: 'Dashed: what lies under the membrane. The lip of the cap is as wide as its maker has it.',
+        wide: patchLayersDrawing(layers, 'wide', 'patch-layers-wide'),
+        narrow: patchLayersDrawing(layers, 'narrow', 'patch-layers-narrow'),
+      },
+      {
+        caption:
+          'Drive the four large ones first. Then each run from the middles to its corner, its two sides in turn, so that the metal does not wrinkle.',
+        wide: screwOrderDrawing(layers, 'wide'),
+        narrow: screwOrderDrawing(layers, 'narrow'),
+      },
+    ];
+  }),
+];
 
 /** Which drawings stand beside a calculation's answer? None for most; the values must be such that it could be worked out. */
 export const drawingsFor = (name: string, values: unknown, rules: Rulebook): readonly DrawnAnswer[] =>

@@ -1,0 +1,97 @@
+import type { CautionId } from '../../generated/rule-types.ts';
+import { format } from '../../quantity/format.ts';
+import { compare } from '../../quantity/quantity.ts';
+import { type AnswerTable, calculation } from '../declare/calculation.ts';
+import { holeField } from './fields.ts';
+import { type PatchLayers, patchLayers } from './layers.ts';
+
+/** Small things are told in inches, as they are cut; what is run off a tape in feet and inches. */
+const cut = { figures: 5 } as const;
+const tape = { tape: 16 } as const;
+
+/** What stands beside every patch that is laid. */
+export const patchCautions: readonly CautionId[] = [
+  'caution.patch.weatherproof',
+  'caution.patch.weather',
+  'caution.patch.cold',
+  'caution.patch.metals',
+  'caution.patch.sharp',
+];
+
+export const patchLayersCalculation = calculation({
+  name: 'patch-layers',
+  title: 'Patch',
+  question: 'Which layers close this hole, and in which order are the screws driven?',
+  method:
+    'The cap has the size of the hole. Each square reaches the overlap beyond what lies below it, on both sides. The screws stand in the middle of the bead under the metal: the middle of each side first, then on towards one corner after another, the two sides of the corner in turn.',
+  fields: { diameter: holeField },
+  example: { diameter: '6 in' },
+  work: ({ diameter }, rules) => {
+    const layers = patchLayers(diameter, rules);
+    const { beads } = layers;
+    const usualCap = rules.value('patch.layers.cap-diameter');
+    return {
+      figures: {
+        metal_side: { label: 'Square of metal', value: layers.metal, format: cut },
+        membrane_side: { label: 'Square of membrane', value: layers.membrane, format: cut },
+        cap: { label: 'Cap', value: layers.cap, format: cut },
+        screws: { label: 'Screws', value: layers.screws },
+        screw_spacing: { label: 'Spacing of the screws', value: layers.spacing, format: tape },
+        screw_inset: {
+          label: 'From the edge of the metal to the screws',
+          value: layers.inset,
+          format: tape,
+        },
+        bead: { label: 'Bead of sealant in all', value: beads.all, format: tape },
+        bead_under_metal: { label: 'Of it under the metal', value: beads.underMetal, format: tape },
+        bead_round_cap: { label: 'Of it round the cap', value: beads.roundCap, format: tape },
+        bead_round_membrane: { label: 'Of it round the membrane', value: beads.roundMembrane, format: tape },
+        metal_area: { label: 'Area of the metal', value: layers.metalArea },
+        membrane_area: { label: 'Area of the membrane', value: layers.membraneArea },
+      },
+      tables: { layers: layersTable(layers), driving: drivingTable(layers) },
+      cautions: [...patchCautions, 'caution.patch.vent-is-no-patch'],
+      remarks:
+        compare(layers.cap, usualCap) === 0
+          ? []
+          : [
+              `The usual cap is ${format(usualCap, cut)} across: see that one of ${format(layers.cap, cut)} is to be had before you cut.`,
+            ],
+    };
+  },
+});
+
+function layersTable({ cap, metal, membrane, overlap, beads }: PatchLayers): AnswerTable {
+  return {
+    title: 'The layers, from the roof up',
+    columns: { layer: 'Layer', size: 'Size', reaches: 'Reaches beyond', bead: 'Bead' },
+    rows: [
+      { layer: 'cap, its lip on the roof', size: cap, reaches: '', bead: beads.roundCap },
+      { layer: 'square of metal, screwed', size: metal, reaches: overlap, bead: beads.underMetal },
+      { layer: 'square of membrane', size: membrane, reaches: overlap, bead: beads.roundMembrane },
+    ],
+    format: { size: cut, reaches: cut, bead: { figures: 4 } },
+  };
+}
+
+/** The driving order in words, for those who don't see the drawing. */
+function drivingTable({ map, spacing }: PatchLayers): AnswerTable {
+  const middles = map.screws.filter(({ fromMiddle }) => fromMiddle === 0);
+  return {
+    title: 'The screws in driving order; top is the side towards the peak',
+    columns: { screws: 'Screws', where: 'Where' },
+    rows: [
+      {
+        screws: `1 to ${middles.length}`,
+        where: `the middle of each side: ${middles.map(({ on }) => on).join(', ')}`,
+      },
+      ...map.runs.map(({ corner, sides, first, last, endsInCorner }) => ({
+        screws: first === last ? String(first) : `${first} to ${last}`,
+        where:
+          first === last && endsInCorner
+            ? `the ${corner} corner`
+            : `from the middles to the ${corner} corner, its ${sides.join(' and ')} in turn, ${format(spacing, tape)} further each time${endsInCorner ? '; the last in the corner itself' : ''}`,
+      })),
+    ],
+  };
+}

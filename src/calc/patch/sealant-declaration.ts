@@ -1,0 +1,51 @@
+import { calculation, type Figure } from '../declare/calculation.ts';
+import { lengthField, optional } from '../declare/field.ts';
+import { beadFields } from './fields.ts';
+import { beadFromCartridge, beadSection, cartridgeHolds, sealantFor } from './sealant.ts';
+
+const three = { figures: 3 } as const;
+
+export const sealantCalculation = calculation({
+  name: 'sealant',
+  title: 'Sealant',
+  question: 'How far does a cartridge go, and how many does this bead take?',
+  method:
+    'What the cartridge holds over the section of the bead is the bead it makes, if nothing is lost. For a length of bead, length times section is the sealant in it; the share lost is taken off each cartridge, and whole cartridges are counted.',
+  fields: {
+    ...beadFields,
+    length: optional(
+      lengthField(
+        'Lb',
+        'Length of the bead',
+        'Left empty, only the bead from a cartridge is given.',
+        '10 ft',
+        {
+          zero: 'allowed',
+          most: '10000 ft',
+        },
+      ),
+    ),
+  },
+  example: { bead: '1/4 in', bead_shape: 'square', cartridge: 'small', length: '10 ft' },
+  work: ({ bead, bead_shape, cartridge, cartridge_holds, lost, length }, rules) => {
+    const laid = { size: bead, shape: bead_shape };
+    const holds = cartridgeHolds(cartridge, cartridge_holds, rules);
+    const section = beadSection(laid);
+    const figures: Record<string, Figure> = {
+      yield: { label: 'Bead from a cartridge', value: beadFromCartridge(holds, section), format: three },
+      section: { label: 'Section of the bead', value: section, format: three },
+      cartridge: { label: 'What the cartridge holds', value: holds },
+    };
+    if (length) {
+      const need = sealantFor(length, laid, holds, lost ?? rules.range('patch.sealant.lost').high);
+      figures.volume = { label: 'Sealant in the bead', value: need.volume, format: three };
+      figures.with_lost = { label: 'Sealant with what is lost', value: need.withLost, format: three };
+      figures.cartridges = { label: 'Cartridges', value: need.cartridges };
+    }
+    return {
+      figures,
+      cautions: ['caution.patch.weatherproof', 'caution.patch.weather', 'caution.patch.cold'],
+      remarks: [],
+    };
+  },
+});
