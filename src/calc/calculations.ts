@@ -1,16 +1,25 @@
 import { cavity } from './cavity/declaration.ts';
 import { ceiling } from './ceiling/declaration.ts';
+import { dust } from './crew/dust/declaration.ts';
+import { fall } from './crew/fall/declaration.ts';
+import { heat as heatBand } from './crew/heat/declaration.ts';
+import { ladder } from './crew/ladder/declaration.ts';
+import { line } from './crew/line/declaration.ts';
+import { noise } from './crew/noise/declaration.ts';
 import type { AnyCalculation } from './declare/calculation.ts';
 import { fill } from './fill/declaration.ts';
-import { heat } from './heat/declaration.ts';
+import { heat as roofHeat } from './heat/declaration.ts';
 import { layout } from './holes/declaration.ts';
-import { openingLog } from './log/declaration.ts';
 import { layers } from './layers/declaration.ts';
-import { fuelCost, presentWorth, savings } from './savings/declaration.ts';
+import { openingLog } from './log/declaration.ts';
+import { trappedAirLoad } from './machine/pressure/declaration.ts';
+import { blowingRate } from './machine/rate/declaration.ts';
+import { testBoxCheck } from './machine/test-box/declaration.ts';
 import { patchKitCalculation } from './patch/kit-declaration.ts';
 import { patchLayersCalculation } from './patch/layers-declaration.ts';
 import { sealantCalculation } from './patch/sealant-declaration.ts';
 import { sheetWeightCalculation } from './patch/sheet-weight-declaration.ts';
+import { fuelCost, presentWorth, savings } from './savings/declaration.ts';
 import { restrictedEdge, taper } from './taper/declaration.ts';
 
 /** Every calculation, in the order of the work. A new one is a declaration and a line here. */
@@ -23,7 +32,7 @@ export const calculations: readonly AnyCalculation[] = [
   restrictedEdge,
   openingLog,
   layers,
-  heat,
+  roofHeat,
   savings,
   presentWorth,
   fuelCost,
@@ -31,6 +40,15 @@ export const calculations: readonly AnyCalculation[] = [
   patchKitCalculation,
   sealantCalculation,
   sheetWeightCalculation,
+  testBoxCheck,
+  blowingRate,
+  trappedAirLoad,
+  ladder,
+  fall,
+  line,
+  noise,
+  heatBand,
+  dust,
 ];
 
 /** The calculation by a name; undefined if there is none. */

@@ -85,7 +85,7 @@ export function patchLayersDrawing(layers: PatchLayers, size: keyof typeof sheet
         cutSize(layers.overlap),
         12,
       ),
-      ...scaleBar([sheet.left, foot + 22], membrane > 24 ? 3 : 1, perInch, membrane > 24 ? '12 in' : '4 in'),
+      ...scaleBar([sheet.left, foot + 22], membrane / 2, perInch),
       text([sheet.left - 8, foot + 76], 'across the middle', { anchor: 'start', size: 13, bold: true }),
       text([sheet.left - 8, foot + 93], 'thicknesses not to scale', { anchor: 'start', size: 13 }),
       ...section.shapes,

@@ -71,7 +71,7 @@ export const heat = calculation({
     return {
       figures,
       tables: tablesOf(result),
-      cautions: ['caution.heat.not-a-receipt', 'caution.heat.sealed-first', ...words.cautions],
+      cautions: ['caution.roof-heat.not-a-receipt', 'caution.roof-heat.sealed-first', ...words.cautions],
       remarks,
     };
   },

@@ -98,7 +98,7 @@ describe('the whole roof', () => {
   });
 
   test('never shows its R without the caution that it is not the R of a receipt', () => {
-    expect(answered(slopes).cautions).toContain('caution.heat.not-a-receipt');
+    expect(answered(slopes).cautions).toContain('caution.roof-heat.not-a-receipt');
   });
 
   test('our own estimate of R per inch brings its caution and its spread with it', () => {

@@ -1,0 +1,99 @@
+import { calculation, EntriesClash, type Figure } from '../../declare/calculation.ts';
+import { choiceField, optional, quantityField } from '../../declare/field.ts';
+import { materials } from '../../fill/resistance.ts';
+import { dustExposure } from './exposure.ts';
+
+const concentration = (symbol: string, label: string, hint: string, example: string) =>
+  optional(
+    quantityField({
+      dimension: 'density',
+      beside: 'mg/m3',
+      symbol,
+      label,
+      hint,
+      example,
+      zero: 'allowed',
+      most: '10000 mg/m3',
+    }),
+  );
+
+export const dust = calculation({
+  name: 'dust',
+  title: 'Dust',
+  question: 'Is there too much dust in the air, and which respirator would suffice until there is less?',
+  method:
+    'Each measured concentration over its limit: the law’s for any dust, and for glass fibre the limits that a research institute recommends, which are not law. The worst of them is what a respirator must make good; the kind that protects least and still suffices is named. A concentration is an average over the work shift, sampled in the air that is breathed.',
+  fields: {
+    material: choiceField('Material', 'What the dust comes from.', materials),
+    total: concentration(
+      'Cd',
+      'Total dust',
+      'Dust of every size, from a sampler worn by a worker.',
+      '8 mg/m3',
+    ),
+    respirable: concentration('Cr', 'Respirable dust', 'The part fine enough to reach the lungs.', '1 mg/m3'),
+    fibres: optional(
+      quantityField({
+        dimension: 'pieces per volume',
+        beside: 'fibres/cm3',
+        symbol: 'Cf',
+        label: 'Fibres',
+        hint: 'A count of fine glass fibres; for glass fibre only.',
+        example: '0.5 fibres/cm3',
+        zero: 'allowed',
+        most: '1000 fibres/cm3',
+      }),
+    ),
+  },
+  example: { material: 'glass fibre', total: '8 mg/m3', respirable: '1 mg/m3', fibres: '0.5 fibres/cm3' },
+  work: ({ material, total, respirable, fibres }, rules) => {
+    if (fibres && material !== 'glass fibre')
+      throw new EntriesClash({
+        field: 'fibres',
+        label: 'Fibres',
+        found: `a count for ${material}`,
+        expected: 'nothing, since the recommended limit is for glass fibre',
+      });
+    if (!total && !respirable && !fibres)
+      throw new EntriesClash({
+        field: 'total',
+        label: 'Total dust',
+        found: 'nothing measured',
+        expected: 'total dust, respirable dust or fibres, measured in the air that is breathed',
+      });
+    const exposure = dustExposure({ total, respirable, fibres }, material, rules);
+    const figures: Record<string, Figure> = {
+      verdict: { label: 'The air is', value: exposure.verdict },
+      respirator: {
+        label: 'Respirator that suffices',
+        value: exposure.respirator ?? 'none of those listed here',
+      },
+      factor: { label: 'Worst, times its limit', value: exposure.factor, format: { figures: 3 } },
+    };
+    return {
+      figures,
+      tables: {
+        against: {
+          title: 'Against each limit',
+          columns: {
+            what: 'What',
+            measured: 'Measured',
+            limit: 'Limit',
+            standing: 'Standing',
+            times: 'Times the limit',
+          },
+          rows: exposure.against.map(({ what, measured, limit, standing, times }) => ({
+            what,
+            measured,
+            limit,
+            standing,
+            times,
+          })),
+          format: { times: { figures: 3 } },
+        },
+      },
+      cautions: exposure.cautions,
+      remarks: [],
+    };
+  },
+});

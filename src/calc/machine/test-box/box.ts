@@ -1,0 +1,141 @@
+import type { CautionId } from '../../../generated/rule-types.ts';
+import {
+  amountIn,
+  byMethod,
+  compare,
+  inUnit,
+  minus,
+  named,
+  number,
+  over,
+  type Quantity,
+  QuantityError,
+  times,
+  total,
+} from '../../../quantity/quantity.ts';
+import type { Rulebook } from '../../../rulebook/rulebook.ts';
+
+export const boxVerdicts = ['light', 'on target', 'heavy'] as const;
+export type BoxVerdict = (typeof boxVerdicts)[number];
+
+/** One fill of the box on the scales: box and fill, and the empty box. */
+export interface BoxFill {
+  readonly gross: Quantity<'weight'>;
+  readonly tare: Quantity<'weight'>;
+}
+
+/** What the fills of a test box say about the machine. */
+export interface TestBox {
+  readonly volume: Quantity<'volume'>;
+  /** The net weight and density of each fill, in the order given. */
+  readonly fills: readonly { readonly net: Quantity<'weight'>; readonly density: Quantity<'density'> }[];
+  readonly mean: Quantity<'density'>;
+  readonly lowest: Quantity<'density'>;
+  readonly highest: Quantity<'density'>;
+  /** Highest less lowest, as a share of the mean; absent for one fill, which has no spread. */
+  readonly spread: Quantity<'number'> | undefined;
+  /** Sample standard deviation; absent for one fill. */
+  readonly deviation: Quantity<'density'> | undefined;
+  /** Mean less target, as a share of the target: below 0 where the machine blows light. */
+  readonly departure: Quantity<'number'>;
+  readonly verdict: BoxVerdict;
+  /** Fills that by themselves lie farther from the target than is near enough. */
+  readonly offTarget: number;
+  readonly cautions: readonly CautionId[];
+}
+
+/** A share this much over its limit, in percent, is a rounding error. */
+const NOISE = 1e-9;
+
+const asShare = (q: Quantity<'density'>, of: Quantity<'density'>): Quantity<'number'> =>
+  inUnit(over(q, of), 'percent');
+
+/** The volume of a box from its inside sizes. @example boxVolume(quantity(12, 'in'), quantity(1, 'ft'), quantity(24, 'in')).amount // => 2 */
+export const boxVolume = (
+  length: Quantity<'length'>,
+  width: Quantity<'length'>,
+  height: Quantity<'length'>,
+): Quantity<'volume'> => named(times(times(length, width), height), 'Vb', 'Volume of the box');
+
+/**
+ * What density does the machine lay, how much does it differ from fill to fill, and is it on target?
+ * Near enough is the rulebook's share for bags used against bags planned: in one volume, bags follow density.
+ * @throws QuantityError for no fills at all, or a net weight that is not above 0.
+ */
+export function testBox(
+  volume: Quantity<'volume'>,
+  weighed: readonly BoxFill[],
+  target: Quantity<'density'>,
+  allowedSpread: Quantity<'number'> | undefined,
+  rules: Rulebook,
+): TestBox {
+  const fills = weighed.map(({ gross, tare }, at) => {
+    const net = named(minus(gross, tare), `w${at + 1}`, `Net weight of fill ${at + 1}`);
+    if (!(net.amount > 0))
+      throw new QuantityError(`found a net weight of ${net.amount} ${net.unit}, expected more than 0`);
+    return { net, density: named(over(net, volume), `ρ${at + 1}`, `Density of fill ${at + 1}`) };
+  });
+  const densities = fills.map(({ density }) => density);
+  const mean = named(over(total(densities), number(densities.length)), 'ρm', 'Mean density');
+  const lowest = named(extreme('the least of them', Math.min, densities), 'ρ least', 'Lowest density');
+  const highest = named(extreme('the most of them', Math.max, densities), 'ρ most', 'Highest density');
+  const several = densities.length > 1;
+  const spread = several
+    ? named(asShare(minus(highest, lowest), mean), 'sr', 'Spread, as a share of the mean')
+    : undefined;
+  const nearEnough = rules.value('fill.bag.near-enough');
+  const departureOf = (density: Quantity<'density'>) => asShare(minus(density, target), target);
+  const judge = (departure: Quantity<'number'>): BoxVerdict => {
+    const off = amountIn(departure, 'percent');
+    const near = amountIn(nearEnough, 'percent') + NOISE;
+    return off < -near ? 'light' : off > near ? 'heavy' : 'on target';
+  };
+  const departure = named(departureOf(mean), 'e', 'Mean against the target');
+  const verdict = judge(departure);
+  const cautions: CautionId[] = [];
+  if (verdict === 'light') cautions.push('caution.machine.light');
+  if (verdict === 'heavy') cautions.push('caution.machine.heavy');
+  if (spread && allowedSpread && compare(spread, allowedSpread) > NOISE)
+    cautions.push('caution.machine.uneven');
+  if (densities.length < rules.value('fill.test-box.fills').amount)
+    cautions.push('caution.machine.few-fills');
+  cautions.push('caution.fill.maker-governs');
+  return {
+    volume,
+    fills,
+    mean,
+    lowest,
+    highest,
+    spread,
+    deviation: several ? deviationOf(densities, mean) : undefined,
+    departure,
+    verdict,
+    offTarget: densities.filter((density) => judge(departureOf(density)) !== 'on target').length,
+    cautions,
+  };
+}
+
+const extreme = (
+  method: string,
+  pick: (...amounts: number[]) => number,
+  densities: readonly Quantity<'density'>[],
+): Quantity<'density'> =>
+  byMethod(method, densities, pick(...densities.map((density) => amountIn(density, 'lb/ft3'))), 'lb/ft3');
+
+function deviationOf(
+  densities: readonly Quantity<'density'>[],
+  mean: Quantity<'density'>,
+): Quantity<'density'> {
+  const middle = amountIn(mean, 'lb/ft3');
+  const squares = densities.reduce((sum, density) => sum + (amountIn(density, 'lb/ft3') - middle) ** 2, 0);
+  return named(
+    byMethod(
+      '√(Σ(ρi − ρm)²/(n − 1))',
+      [mean, ...densities],
+      Math.sqrt(squares / (densities.length - 1)),
+      'lb/ft3',
+    ),
+    'sd',
+    'Standard deviation of the fills',
+  );
+}
