@@ -1,12 +1,27 @@
+import { cavityVentilation } from './before/cavity-ventilation-declaration.ts';
+import { clearSpaces } from './before/clear-spaces-declaration.ts';
+import { readinessCheck } from './before/readiness-declaration.ts';
 import { cavity } from './cavity/declaration.ts';
 import { ceiling } from './ceiling/declaration.ts';
 import type { AnyCalculation } from './declare/calculation.ts';
 import { fill } from './fill/declaration.ts';
 import { layout } from './holes/declaration.ts';
+import { receipt } from './receipt/declaration.ts';
 import { restrictedEdge, taper } from './taper/declaration.ts';
 
 /** Every calculation, in the order of the work. A new one is a declaration and a line here. */
-export const calculations: readonly AnyCalculation[] = [cavity, layout, fill, ceiling, taper, restrictedEdge];
+export const calculations: readonly AnyCalculation[] = [
+  cavity,
+  layout,
+  fill,
+  ceiling,
+  taper,
+  restrictedEdge,
+  readinessCheck,
+  clearSpaces,
+  cavityVentilation,
+  receipt,
+];
 
 /** The calculation by a name; undefined if there is none. */
 export const calculationNamed = (name: string): AnyCalculation | undefined =>
