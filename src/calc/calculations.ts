@@ -1,3 +1,6 @@
+import { cavityVentilation } from './before/cavity-ventilation-declaration.ts';
+import { clearSpaces } from './before/clear-spaces-declaration.ts';
+import { readinessCheck } from './before/readiness-declaration.ts';
 import { cavity } from './cavity/declaration.ts';
 import { ceiling } from './ceiling/declaration.ts';
 import { dust } from './crew/dust/declaration.ts';
@@ -20,6 +23,7 @@ import { patchLayersCalculation } from './patch/layers-declaration.ts';
 import { sealantCalculation } from './patch/sealant-declaration.ts';
 import { sheetWeightCalculation } from './patch/sheet-weight-declaration.ts';
 import { fuelCost, presentWorth, savings } from './savings/declaration.ts';
+import { receipt } from './receipt/declaration.ts';
 import { restrictedEdge, taper } from './taper/declaration.ts';
 
 /** Every calculation, in the order of the work. A new one is a declaration and a line here. */
@@ -49,6 +53,10 @@ export const calculations: readonly AnyCalculation[] = [
   noise,
   heatBand,
   dust,
+  readinessCheck,
+  clearSpaces,
+  cavityVentilation,
+  receipt,
 ];
 
 /** The calculation by a name; undefined if there is none. */

@@ -1,0 +1,243 @@
+import type { CautionId } from '../../generated/rule-types.ts';
+import { format } from '../../quantity/format.ts';
+import {
+  amountIn,
+  byMethod,
+  compare,
+  inUnit,
+  larger,
+  minus,
+  named,
+  number,
+  plus,
+  type Quantity,
+  quantity,
+  smaller,
+  times,
+} from '../../quantity/quantity.ts';
+import type { Rulebook } from '../../rulebook/rulebook.ts';
+import { EntriesClash } from '../declare/calculation.ts';
+import type { Material } from '../fill/resistance.ts';
+import type { HotThing, HotThingKind } from './hot-things.ts';
+
+/** The space kept open about one flue or light. */
+export interface ClearSpace {
+  /** From its outside to the fill, all round. */
+  readonly ring: Quantity<'length'>;
+  /** Whose distance that is. */
+  readonly from: string;
+  /** How wide the space without fill is, the thing itself within it; undefined where the fill may bury it. */
+  readonly across: Quantity<'length'> | undefined;
+  /** How high the shield or barrier stands; undefined where there is none. */
+  readonly shield: Quantity<'length'> | undefined;
+  /** Does the shield run up to the roof, since the cavity has no more height? */
+  readonly toTheRoof: boolean;
+  /** The fill that the ring leaves out. */
+  readonly ringVolume: Quantity<'volume'>;
+  /** The fill that ring and thing together leave out. */
+  readonly takenOff: Quantity<'volume'>;
+  readonly mayLieAbove: boolean;
+  readonly cautions: readonly CautionId[];
+  readonly remarks: readonly string[];
+}
+
+/** The connectors, by the appliance they serve as the table names it. */
+const connectors: { readonly [K in HotThingKind]?: string } = {
+  'connector, listed gas with draft hood': 'listed gas with draft hood',
+  'connector, unlisted gas with draft hood': 'unlisted gas with draft hood',
+  'connector, gas without draft hood': 'gas without draft hood',
+  'connector, oil': 'oil',
+  'connector, solid fuel': 'solid fuel',
+};
+
+export const isLight = (kind: HotThingKind): boolean => kind.startsWith('light');
+
+/**
+ * How much room is kept open about one flue or light, how high is its shield, and how much fill does it leave out?
+ * A listed clearance governs a flue, whether it is less or more than the published one. About a chimney, and about a light
+ * that is not rated for contact, the larger of the two holds; cellulose keeps off every recessed light.
+ * The volume is that of the column through the depth of the fill, in ft3.
+ * `place` is its place in the list, for the letters of the working. Method ours; the distances are those of the rules named.
+ * @throws EntriesClash where the fill is deeper than the cavity.
+ */
+export function clearSpace(thing: HotThing, material: Material, rules: Rulebook, place?: number): ClearSpace {
+  const { kind, across, depth, cavity } = thing;
+  if (cavity && compare(depth, cavity) > 0) {
+    throw new EntriesClash({
+      field: place === undefined ? 'depth' : `things.${place}.depth`,
+      label: 'Depth of the fill there',
+      found: `${format(depth)} in a cavity of ${format(cavity)}`,
+      expected: 'a depth that the cavity has',
+    });
+  }
+  const { ring: distance, from } = ringOf(thing, material, rules);
+  const letter = (of: string) => (place === undefined ? of : `${of}${place + 1}`);
+  const ring = named(distance, letter('c'), `Ring about the ${kind}`);
+  const kept = ring.amount > 0;
+  // A light that the fill may touch is buried in it; a flue without a ring still takes up its own room.
+  const out = kept || !isLight(kind);
+  const open = named(plus(across, times(ring, number(2))), letter('Dk'), 'Width of the open space');
+  const column = named(
+    out ? columnOf(open, thing, ring) : none(depth),
+    letter('Vk'),
+    `Fill left out by the ${kind}, its ring with it`,
+  );
+  const itself = named(columnOf(across, thing, undefined), letter('Vf'), 'Of it, by the thing itself');
+  const above = plus(depth, rules.value('clearance.flue.shield-above'));
+  const toTheRoof = kept && cavity !== undefined && compare(above, cavity) >= 0;
+  return {
+    ring,
+    from,
+    across: out ? open : undefined,
+    shield: kept
+      ? named(cavity ? smaller(above, cavity) : above, letter('hs'), 'Height of the shield')
+      : undefined,
+    toTheRoof,
+    ringVolume: out ? named(minus(column, itself), letter('Vr'), 'Of it, by the ring') : column,
+    takenOff: column,
+    mayLieAbove: isLight(kind) && !kept,
+    cautions: cautionsOf(kind, kept),
+    remarks: remarksOf(thing, ring, toTheRoof, material, rules),
+  };
+}
+
+interface Ring {
+  readonly ring: Quantity<'length'>;
+  readonly from: string;
+}
+
+const LISTING = 'its listing';
+
+function ringOf({ kind, listed }: HotThing, material: Material, rules: Rulebook): Ring {
+  if (isLight(kind)) return ringOfLight(kind, listed, material, rules);
+  const published = publishedRing(kind, rules);
+  if (!listed) return published;
+  // A masonry chimney has no listing that could make its air space less.
+  if (kind === 'masonry chimney') return widest(published, { ring: listed, from: LISTING });
+  return { ring: listed, from: LISTING };
+}
+
+/** The published distance of a flue or chimney. @throws Error where the table lacks the connector. */
+function publishedRing(kind: HotThingKind, rules: Rulebook): Ring {
+  if (kind === 'masonry chimney')
+    return { ring: rules.value('clearance.flue.masonry-chimney'), from: 'the residential code' };
+  const appliance = connectors[kind];
+  const vent: Ring = {
+    ring: rules.value('clearance.flue.to-combustibles'),
+    from: 'the federal work specifications',
+  };
+  if (appliance === undefined) return vent;
+  const found = rules.find('clearance.flue.connector', { appliance }, 'clearance');
+  if (!found) throw new Error(`found no clearance for "${appliance}", expected a row of the table`);
+  return widest(vent, { ring: found.low, from: 'the chimney standard' });
+}
+
+function ringOfLight(
+  kind: HotThingKind,
+  listed: Quantity<'length'> | undefined,
+  material: Material,
+  rules: Rulebook,
+): Ring {
+  const cellulose: Ring = { ring: rules.value('clearance.light.cellulose'), from: 'the label of cellulose' };
+  const rated = kind !== 'light, not rated for contact';
+  const asked: Ring[] = rated
+    ? [{ ring: quantity(0, 'in'), from: 'nothing; the fill may touch it' }]
+    : [{ ring: rules.value('clearance.light.to-insulation'), from: 'the electrical code' }];
+  if (listed) asked.push({ ring: listed, from: LISTING });
+  if (material === 'cellulose') asked.push(cellulose);
+  return asked.reduce(widest);
+}
+
+/** The wider of two rings; the first where they are alike. */
+function widest(a: Ring, b: Ring): Ring {
+  return { ring: larger(a.ring, b.ring), from: compare(b.ring, a.ring) > 0 ? b.from : a.from };
+}
+
+const none = (depth: Quantity<'length'>): Quantity<'volume'> =>
+  byMethod('nothing is kept open', [depth], 0, 'ft3');
+
+/** The column of one width through the depth of the fill, round or rectangular. */
+function columnOf(
+  width: Quantity<'length'>,
+  { other_side, depth }: HotThing,
+  ring: Quantity<'length'> | undefined,
+): Quantity<'volume'> {
+  const [wide, deep] = [amountIn(width, 'in'), amountIn(depth, 'in')];
+  const [D, d] = [width.symbol ?? 'D', depth.symbol ?? 'd'];
+  if (!other_side) {
+    return inUnit(
+      byMethod(`π/4 · ${D}² · ${d}`, [width, depth], (Math.PI / 4) * wide * wide * deep, 'in3'),
+      'ft3',
+    );
+  }
+  const other = amountIn(other_side, 'in') + (ring ? 2 * amountIn(ring, 'in') : 0);
+  return inUnit(
+    byMethod(
+      ring ? `${D} · (Do + 2 · ${ring.symbol ?? 'c'}) · ${d}` : `${D} · Do · ${d}`,
+      [width, other_side, ...(ring ? [ring] : []), depth],
+      wide * other * deep,
+      'in3',
+    ),
+    'ft3',
+  );
+}
+
+function cautionsOf(kind: HotThingKind, kept: boolean): readonly CautionId[] {
+  const cautions: CautionId[] = [];
+  if (connectors[kind] !== undefined) cautions.push('caution.flue.connector');
+  if (!isLight(kind)) cautions.push('caution.flue.keep-clear');
+  else if (kept) cautions.push('caution.before.lights');
+  if (kind === 'light, rated for contact, leakage not known') cautions.push('caution.before.seal-first');
+  return cautions;
+}
+
+function remarksOf(
+  { kind, listed }: HotThing,
+  ring: Quantity<'length'>,
+  toTheRoof: boolean,
+  material: Material,
+  rules: Rulebook,
+): readonly string[] {
+  const remarks: string[] = [];
+  const gauge = format(rules.value('clearance.flue.shield-gauge'));
+  if (!isLight(kind)) {
+    remarks.push(
+      `The shield is of ${gauge}-gauge sheet or heavier and ends ${format(rules.value('clearance.flue.shield-above'))} or more above the fill; both are recalled, of gas vents, so go by the instructions of this one.`,
+    );
+    if (listed && compare(listed, publishedRing(kind, rules).ring) < 0)
+      remarks.push(
+        kind === 'masonry chimney'
+          ? `The ${kind} keeps the published ${format(ring)}; a masonry chimney has no listing that makes it less.`
+          : `The listing of the ${kind} gives less than the published distance: keep a copy of it with the job.`,
+      );
+    if (kind === 'masonry chimney')
+      remarks.push('The air space about a masonry chimney is left empty: nothing is filled into it.');
+    if (material === 'cellulose')
+      remarks.push(
+        'The label of cellulose gives no distance for flues, only that a lasting barrier keeps it away from them.',
+      );
+  } else if (ring.amount > 0) {
+    remarks.push(
+      `None may lie above the light. Anything that burns stays ${format(rules.value('clearance.light.to-combustibles'))} or more from its recessed parts. No height is published for its barrier; the one for vents stands in.`,
+    );
+  } else {
+    const { leak, pressure } = airtight(rules);
+    const limit = `${format(leak)} or less at ${format(pressure)} (ASTM E283)`;
+    remarks.push(
+      kind === 'light, rated for contact and airtight'
+        ? `Airtight means that its label says it leaks ${limit}.`
+        : `The light may leak air: its label says whether it leaks ${limit}. If not, it is sealed or changed first.`,
+    );
+  }
+  if (toTheRoof)
+    remarks.push(
+      `The cavity is too low at the ${kind} for a shield above the fill, so it runs up to the roof.`,
+    );
+  return remarks;
+}
+
+/** How little air does a recessed light pass to count as airtight, and at which pressure? */
+export const airtight = (rules: Rulebook) => ({
+  leak: rules.value('clearance.light.airtight'),
+  pressure: rules.value('clearance.light.airtight-pressure'),
+});

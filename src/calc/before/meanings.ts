@@ -1,0 +1,75 @@
+import type { CautionId } from '../../generated/rule-types.ts';
+import type { Answers, LookedAt } from './readiness-fields.ts';
+
+/** What an answer means for the fill; the state of an open condition is the level of its caution. */
+export type Meaning =
+  | { readonly state: 'clear'; readonly means: string }
+  | { readonly state: 'stop' | 'warn'; readonly means: string; readonly caution: CautionId };
+
+const clear = (means: string): Meaning => ({ state: 'clear', means });
+const stop = (caution: CautionId, means: string): Meaning => ({ state: 'stop', means, caution });
+const warn = (caution: CautionId, means: string): Meaning => ({ state: 'warn', means, caution });
+
+/** Every answer of every condition. */
+export const meanings: { readonly [N in LookedAt]: { readonly [A in Answers<N>]: Meaning } } = {
+  ceiling: {
+    sound: clear('It may carry what its board is rated for.'),
+    'not sound': stop('caution.before.ceiling-unsound', 'It is mended before any fill.'),
+  },
+  leaks: {
+    'none found': clear('Nothing to mend.'),
+    'leaks found': stop('caution.before.wet', 'They are mended, and the cavity dries, before any fill.'),
+  },
+  old_insulation: {
+    'dry or none': clear('The new fill may lie on it.'),
+    wet: stop('caution.before.wet', 'It comes out, and the cavity dries, before any fill.'),
+  },
+  roof_surface: {
+    sound: clear('Nothing to mend.'),
+    worn: warn('caution.before.roof-worn', 'It will leak into the fill sooner or later.'),
+  },
+  roof_carries: {
+    'carries the crew': clear('The crew may work on it, on the framing or on planks.'),
+    'in doubt': stop('caution.roof.carries-crew', 'Nobody steps on it.'),
+    'nobody goes on it': clear('The work is done from a ladder or the gable end.'),
+  },
+  pests: {
+    'no sign': clear('Nothing to do.'),
+    'signs of them': stop('caution.before.pests', 'They are gone, and shut out, before any fill.'),
+  },
+  junctions: {
+    'all closed': clear('Nothing to do.'),
+    'some open': stop('caution.before.wiring', 'An electrician closes them before any fill.'),
+  },
+  wiring: {
+    sound: clear('Nothing to do.'),
+    'old or damaged': stop('caution.before.wiring', 'An electrician looks at it before any fill.'),
+  },
+  vermiculite: {
+    none: clear('Nothing to do.'),
+    'found, or in doubt': stop('caution.before.vermiculite', 'The work stops, and the cavity is closed.'),
+  },
+  penetrations: {
+    sealed: clear('No indoor air reaches the fill that way.'),
+    'not sealed': stop('caution.before.seal-first', 'They are sealed before any fill.'),
+  },
+  fans: {
+    'all end outdoors': clear('Nothing to do.'),
+    'some end in the cavity': stop('caution.before.fan-inside', 'They are ducted outdoors before any fill.'),
+    'missing where one is wanted': warn('caution.before.fan-missing', 'It goes in before the fill.'),
+  },
+  flues: {
+    none: clear('Nothing to keep clear of.'),
+    'all shielded': clear('The fill stays outside the shields.'),
+    'some not shielded': stop('caution.flue.keep-clear', 'Each gets its shield before any fill.'),
+  },
+  lights: {
+    none: clear('Nothing to keep clear of.'),
+    'all rated for contact': clear('The fill may touch them, unless it is cellulose.'),
+    'not rated, held clear': clear('The fill stays outside the barriers, and none lies above.'),
+    'not rated, not held clear': stop(
+      'caution.before.lights',
+      'Each is changed or held clear before any fill.',
+    ),
+  },
+};

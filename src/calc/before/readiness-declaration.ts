@@ -1,0 +1,65 @@
+import { number } from '../../quantity/quantity.ts';
+import { calculation, type Figure } from '../declare/calculation.ts';
+import { optional, yearField } from '../declare/field.ts';
+import { readiness, smallPaintJob } from './readiness.ts';
+import { notLookedAt, readinessFields } from './readiness-fields.ts';
+
+export const readinessCheck = calculation({
+  name: 'readiness',
+  title: 'Ready or not',
+  question: 'Is this home ready to be filled, and what stands in the way?',
+  method:
+    'Each condition is looked at and answered in plain words; an empty answer counts as not looked at. Paint and asbestos follow from the year. One open stop makes the home not ready; until it is settled, the plan’s figures stay behind it.',
+  fields: {
+    built: optional(yearField('Year built', 'From the data plate, or from the papers.', '1979')),
+    ...readinessFields,
+  },
+  example: {
+    built: '1979',
+    ceiling: 'sound',
+    leaks: 'none found',
+    old_insulation: 'dry or none',
+    roof_surface: 'worn',
+    roof_carries: 'carries the crew',
+    pests: 'no sign',
+    junctions: 'some open',
+    wiring: 'sound',
+    vermiculite: 'none',
+    penetrations: 'not sealed',
+    fans: 'all end outdoors',
+    flues: 'all shielded',
+    lights: 'none',
+  },
+  work: ({ built, ...survey }, rules) => {
+    const { verdict, conditions, openStops, cautions, remarks } = readiness(survey, built, rules);
+    const counted = (wanted: string) => number(conditions.filter(({ state }) => state === wanted).length);
+    const figures: Record<string, Figure> = {
+      verdict: { label: 'The home is', value: verdict },
+      stops: { label: 'Open stops', value: number(openStops.length) },
+      warnings: { label: 'Open warnings', value: counted('warn') },
+      unseen: { label: 'Conditions not looked at', value: counted(notLookedAt) },
+    };
+    if (cautions.includes('caution.before.old-paint')) {
+      const { indoors, outdoors } = smallPaintJob(rules);
+      figures.paint_indoors = { label: 'Paint a small job may disturb, in a room', value: indoors };
+      figures.paint_outdoors = { label: 'Paint a small job may disturb, outdoors', value: outdoors };
+    }
+    return {
+      figures,
+      tables: {
+        conditions: {
+          title: 'Conditions',
+          columns: { condition: 'Condition', found: 'Found', state: 'State', means: 'What it means' },
+          rows: conditions.map(({ label, answer, state, means }) => ({
+            condition: label,
+            found: answer,
+            state,
+            means,
+          })),
+        },
+      },
+      cautions,
+      remarks,
+    };
+  },
+});

@@ -1,0 +1,61 @@
+import { choiceField, optional, type Values } from '../declare/field.ts';
+
+export const notLookedAt = 'not looked at';
+
+/** A question about one condition; left empty, it counts as not looked at. */
+const condition = <const C extends string>(label: string, hint: string, answers: readonly C[]) =>
+  optional(choiceField<C | typeof notLookedAt>(label, hint, [...answers, notLookedAt]));
+
+/** What is looked at before the fill; the job file and the readiness calculation both ask it so. */
+export const readinessFields = {
+  ceiling: condition('Ceiling', 'Press it, sight along it, look for cracks, sags and loose panels.', [
+    'sound',
+    'not sound',
+  ]),
+  leaks: condition('Leaks', 'Through the roof, at vents and at edges; stains tell.', [
+    'none found',
+    'leaks found',
+  ]),
+  old_insulation: condition('Old insulation', 'Feel it in several places.', ['dry or none', 'wet']),
+  roof_surface: condition('Roof surface', 'Rust, open seams, worn coating, ponding.', ['sound', 'worn']),
+  roof_carries: condition('Roof under the crew', 'Looked at from inside and outside.', [
+    'carries the crew',
+    'in doubt',
+    'nobody goes on it',
+  ]),
+  pests: condition('Pests', 'Droppings, nests, gnawed wires, ways in.', ['no sign', 'signs of them']),
+  junctions: condition('Junction boxes', 'In the cavity, as far as it can be seen.', [
+    'all closed',
+    'some open',
+  ]),
+  wiring: condition('Wiring', 'Old, bare, brittle, spliced outside a box.', ['sound', 'old or damaged']),
+  vermiculite: condition('Vermiculite', 'Pebbly, shiny grains, grey-brown or silver-gold.', [
+    'none',
+    'found, or in doubt',
+  ]),
+  penetrations: condition('Ceiling penetrations', 'Pipes, wires, boxes, vents, the furnace closet.', [
+    'sealed',
+    'not sealed',
+  ]),
+  fans: condition('Exhaust fans', 'Kitchen and baths; follow each duct to its end.', [
+    'all end outdoors',
+    'some end in the cavity',
+    'missing where one is wanted',
+  ]),
+  flues: condition('Flues and chimneys', 'Everything hot that passes through the cavity.', [
+    'none',
+    'all shielded',
+    'some not shielded',
+  ]),
+  lights: condition('Recessed lights', 'Read the label inside the can.', [
+    'none',
+    'all rated for contact',
+    'not rated, held clear',
+    'not rated, not held clear',
+  ]),
+} as const;
+
+export type Survey = Values<typeof readinessFields>;
+export type LookedAt = keyof Survey;
+/** The answers of one condition, once it has been looked at. */
+export type Answers<N extends LookedAt> = Exclude<NonNullable<Survey[N]>, typeof notLookedAt>;

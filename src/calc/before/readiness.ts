@@ -1,0 +1,148 @@
+import type { CautionId } from '../../generated/rule-types.ts';
+import { format } from '../../quantity/format.ts';
+import type { Rulebook } from '../../rulebook/rulebook.ts';
+import { type Meaning, meanings } from './meanings.ts';
+import { type LookedAt, notLookedAt, readinessFields, type Survey } from './readiness-fields.ts';
+
+export const readinessVerdicts = ['ready', 'not ready', 'not looked at everywhere'] as const;
+export type ReadinessVerdict = (typeof readinessVerdicts)[number];
+
+export type ConditionState = 'clear' | 'stop' | 'warn' | 'not looked at';
+
+/** One condition of the list: what was found, and what that means for the fill. */
+export interface Condition {
+  readonly name: LookedAt | 'paint' | 'asbestos';
+  readonly label: string;
+  readonly answer: string;
+  readonly state: ConditionState;
+  readonly means: string;
+  readonly caution?: CautionId;
+}
+
+export interface Readiness {
+  readonly verdict: ReadinessVerdict;
+  readonly conditions: readonly Condition[];
+  /** The conditions that hold the plan's figures back. */
+  readonly openStops: readonly Condition[];
+  /** Each once: the stops, then the warnings, then the notes. */
+  readonly cautions: readonly CautionId[];
+  readonly remarks: readonly string[];
+}
+
+/**
+ * Is the home ready to be filled, and if not, what stands in the way? An empty answer counts as not looked at, and so do
+ * paint and asbestos where the year is not known. One open stop makes it not ready, whatever else was not looked at.
+ * Source of the method: ours; each condition's caution names its own.
+ * @example readiness({}, undefined, rules).verdict // => 'not looked at everywhere'
+ */
+export function readiness(survey: Survey, built: number | undefined, rules: Rulebook): Readiness {
+  const conditions = [
+    ...(Object.keys(readinessFields) as LookedAt[]).map((name) => looked(name, survey[name])),
+    fromYear(
+      'paint',
+      'Paint',
+      built,
+      (year) => year < rules.value('safety.built.lead-before').amount,
+      'caution.before.old-paint',
+      [
+        'It is newer than the paint that is taken to hold lead.',
+        'It is taken to hold lead unless a test says otherwise.',
+      ],
+    ),
+    fromYear(
+      'asbestos',
+      'Asbestos',
+      built,
+      (year) => year <= rules.value('safety.built.asbestos-until').amount,
+      'caution.before.asbestos',
+      [
+        'None is presumed from the year alone.',
+        'Pipe and duct wrapping and ceiling texture are presumed to hold it.',
+      ],
+    ),
+  ];
+  const openStops = conditions.filter(({ state }) => state === 'stop');
+  const left = conditions.filter(({ state }) => state === 'not looked at');
+  const verdict = openStops.length > 0 ? 'not ready' : left.length > 0 ? 'not looked at everywhere' : 'ready';
+  return {
+    verdict,
+    conditions,
+    openStops,
+    cautions: cautionsOf(conditions, built, rules),
+    remarks: remarksOf(conditions, left, rules),
+  };
+}
+
+function looked<N extends LookedAt>(name: N, given: Survey[N]): Condition {
+  const { label } = readinessFields[name];
+  const answer = given ?? notLookedAt;
+  if (answer === notLookedAt) return unseen(name, label);
+  return {
+    name,
+    label,
+    answer,
+    ...(meanings[name] as Readonly<Record<string, Meaning>>)[answer],
+  } as Condition;
+}
+
+const unseen = (name: Condition['name'], label: string): Condition => ({
+  name,
+  label,
+  answer: notLookedAt,
+  state: notLookedAt,
+  means: 'It is not known to be sound.',
+});
+
+function fromYear(
+  name: Condition['name'],
+  label: string,
+  built: number | undefined,
+  old: (year: number) => boolean,
+  caution: CautionId,
+  [newer, older]: readonly [string, string],
+): Condition {
+  if (built === undefined) return unseen(name, label);
+  const answer = `built ${built}`;
+  return old(built)
+    ? { name, label, answer, state: 'warn', means: older, caution }
+    : { name, label, answer, state: 'clear', means: newer };
+}
+
+function cautionsOf(
+  conditions: readonly Condition[],
+  built: number | undefined,
+  rules: Rulebook,
+): readonly CautionId[] {
+  const of = (wanted: ConditionState): CautionId[] =>
+    conditions.flatMap(({ state, caution }) => (state === wanted && caution ? [caution] : []));
+  const cautions: CautionId[] = [...of('stop'), ...of('warn')];
+  if (conditions.some(({ state }) => state === notLookedAt)) cautions.push('caution.before.not-looked');
+  // The code came into force within the year, so a home of that year may be of either kind.
+  if (built !== undefined && built <= rules.value('safety.built.federal-code-from').amount)
+    cautions.push('caution.before.no-data-plate');
+  return [...new Set(cautions)];
+}
+
+function remarksOf(
+  conditions: readonly Condition[],
+  left: readonly Condition[],
+  rules: Rulebook,
+): readonly string[] {
+  const remarks: string[] = [];
+  if (left.length > 0)
+    remarks.push(`Not looked at: ${left.map(({ label }) => label.toLowerCase()).join(', ')}.`);
+  if (conditions.some(({ name, state }) => name === 'paint' && state === 'warn')) {
+    const { indoors, outdoors } = smallPaintJob(rules);
+    const within = format(rules.value('safety.paint.same-job-within'));
+    remarks.push(
+      `The lead-safe rules leave out a job that disturbs ${format(indoors)} of paint or less in a room, and ${format(outdoors)} or less outdoors; jobs in the same room within ${within} add up.`,
+    );
+  }
+  return remarks;
+}
+
+/** How much painted surface may a small job disturb before the lead-safe rules reach it? */
+export const smallPaintJob = (rules: Rulebook) => ({
+  indoors: rules.value('safety.paint.minor-indoors'),
+  outdoors: rules.value('safety.paint.minor-outdoors'),
+});

@@ -1,0 +1,141 @@
+import type { CautionId } from '../../generated/rule-types.ts';
+import { format } from '../../quantity/format.ts';
+import { number } from '../../quantity/quantity.ts';
+import { type AnswerTable, calculation, EntriesClash, type Figure } from '../declare/calculation.ts';
+import { type ReceiptValues, receiptFields } from './fields.ts';
+import { checkPart, type PartChecked } from './part-checks.ts';
+import { type ReceiptSheet, receiptSheet } from './sheet.ts';
+
+export const receipt = calculation({
+  name: 'receipt',
+  title: 'Receipt and certificate',
+  question: 'What do receipt and certificate say, and what is still missing on them?',
+  method:
+    'The sheet holds what 16 CFR 460.17 asks of the installer’s receipt and what the energy code asks of the certificate; an item that either asks for and that you left empty is listed as missing. R is typed in from the maker’s paper, with the paper named: our own estimate never lands here, since the rule forbids it. Each part of the house stands by itself, and no areas or R-values are added up. The bags’ weight on the area is held against the label’s least weight for that R.',
+  fields: receiptFields,
+  example: {
+    home: '14 Larkspur Lane',
+    installer: 'Harrow Valley Home Repair',
+    date: '2026-11-25',
+    fact_sheet: '2026-11-02',
+    parts: [
+      {
+        part: 'roof cavity',
+        insulation: 'glass fibre',
+        area: '924 ft2',
+        initial_thickness: '10 1/2 in',
+        settled_thickness: '10 1/4 in',
+        r_value: '38 h ft2 F/Btu',
+        r_from: 'bag label',
+        r_paper: 'coverage chart, row R 38',
+        bags: '39 bags',
+        installed_density: '1.45 lb/ft3',
+        bag_weight: '30 lb/bag',
+        label_weight: '1.25 lb/ft2',
+      },
+    ],
+  },
+  work: (values, rules) => {
+    if (values.parts.length === 0) {
+      throw new EntriesClash({
+        field: 'parts',
+        label: 'Parts of the house',
+        found: 'an empty list',
+        expected: 'one part or more',
+      });
+    }
+    // Days written this way stand in the order of the calendar.
+    if (values.fact_sheet && values.date && values.fact_sheet > values.date) {
+      throw new EntriesClash({
+        field: 'fact_sheet',
+        label: 'Fact sheet shown',
+        found: `${values.fact_sheet}, after the work was finished on ${values.date}`,
+        expected: 'a day before the customer agreed to buy',
+      });
+    }
+    const checked = values.parts.map((part, place) => checkPart(part, place, rules));
+    const sheet = receiptSheet(values, rules);
+    return {
+      figures: figuresOf(sheet, values, checked),
+      tables: tablesOf(sheet),
+      cautions: cautionsOf(values, checked),
+      remarks: [
+        ...(sheet.missing.length > 0 ? [`Still missing: ${sheet.missing.join('; ')}.`] : []),
+        ...checked.flatMap(({ remarks }) => remarks),
+        'The rules give no form for a cavity that tapers. Divide it into parts, or state the least thickness and say so; that is our advice, not a text.',
+        ...sheet.statements,
+      ],
+    };
+  },
+});
+
+function figuresOf(
+  { missing }: ReceiptSheet,
+  { parts }: ReceiptValues,
+  checked: readonly PartChecked[],
+): Record<string, Figure> {
+  const figures: Record<string, Figure> = {
+    verdict: { label: 'The sheet is', value: missing.length === 0 ? 'ready to sign' : 'not complete' },
+    missing: { label: 'Items missing', value: number(missing.length) },
+  };
+  for (const [place, { weight, underWeight, density }] of checked.entries()) {
+    const of = parts[place]?.part ?? '';
+    const name = (figure: string) => `${figure}_${place + 1}`;
+    if (weight)
+      figures[name('weight')] = {
+        label: `Weight of the bags on the area, ${of}`,
+        value: weight,
+        format: { figures: 3, round: 'down' },
+      };
+    if (underWeight !== undefined)
+      figures[name('label_weight')] = {
+        label: `The label’s least weight, ${of}`,
+        value: underWeight ? 'not reached' : 'reached',
+      };
+    if (density)
+      figures[name('density')] = {
+        label: `Density by the bags, to check the one stated, ${of}`,
+        value: density,
+        format: { figures: 3 },
+      };
+  }
+  return figures;
+}
+
+/** A row an item, a column a part: nothing stands under a part but its own. */
+function tablesOf({ parts, head }: ReceiptSheet): Record<string, AnswerTable> {
+  const columns = Object.fromEntries(parts.map(({ name }, place) => [`part_${place + 1}`, name]));
+  const rows = (parts[0]?.rows ?? []).map(({ label, askedBy }, line) => ({
+    item: label,
+    ...Object.fromEntries(
+      parts.map(({ rows }, place) => {
+        const { value = 'missing', format: how } = rows[line] ?? {};
+        return [`part_${place + 1}`, typeof value === 'string' ? value : format(value, how)];
+      }),
+    ),
+    asked: askedBy.join('; ') || 'neither',
+  }));
+  return {
+    sheet: {
+      title: 'The sheet',
+      columns: { item: 'Item', told: 'Told', asked: 'Asked for by' },
+      rows: head.map(({ label, value = 'missing', askedBy }) => ({
+        item: label,
+        told: value,
+        asked: askedBy.join('; ') || 'neither',
+      })),
+    },
+    parts: { title: 'Part by part', columns: { item: 'Item', ...columns, asked: 'Asked for by' }, rows },
+  };
+}
+
+function cautionsOf({ parts }: ReceiptValues, checked: readonly PartChecked[]): CautionId[] {
+  return [
+    ...(checked.some(({ underWeight }) => underWeight) ? (['caution.receipt.under-weight'] as const) : []),
+    'caution.receipt.maker-data-only',
+    'caution.receipt.fact-sheet',
+    ...(parts.some(({ insulation }) => insulation === 'cellulose')
+      ? (['caution.receipt.cellulose-label'] as const)
+      : []),
+  ];
+}

@@ -1,0 +1,90 @@
+import { format } from '../../quantity/format.ts';
+import {
+  amountIn,
+  compare,
+  inUnit,
+  minus,
+  named,
+  number,
+  over,
+  plus,
+  type Quantity,
+  times,
+} from '../../quantity/quantity.ts';
+import type { Rulebook } from '../../rulebook/rulebook.ts';
+import { EntriesClash } from '../declare/calculation.ts';
+import type { PartValues } from './fields.ts';
+
+/** A weight this little below the label's, as a share, is a rounding error. */
+const NOISE = 1e-9;
+
+/** What the bags say of one part of the house. */
+export interface PartChecked {
+  /** The bags' weight on its area; undefined where bags, bag weight or area are not told. */
+  readonly weight: Quantity<'load'> | undefined;
+  /** Is that less than the label asks for at the R stated? Undefined where it can't be said. */
+  readonly underWeight: boolean | undefined;
+  /** Weight over area and initial thickness; a check on the density told, never the figure of the certificate. */
+  readonly density: Quantity<'density'> | undefined;
+  readonly remarks: readonly string[];
+}
+
+/**
+ * Do the entries of one part agree with one another? Weight in lb/ft2, density in lb/ft3. No R is computed here, from
+ * anything. The source of the weight to reach is the bag label, 16 CFR 460.12(b)(2).
+ * @throws EntriesClash where settled fill would be thicker than fresh, or an R has no paper it is copied from.
+ */
+export function checkPart(part: PartValues, place: number, rules: Rulebook): PartChecked {
+  refuseClash(part, place);
+  const { bags, bag_weight, area, label_weight, initial_thickness, installed_density } = part;
+  const blown = bags && bag_weight && named(times(bags, bag_weight), 'w', `Weight of the bags, ${part.part}`);
+  const weight =
+    blown && area && named(inUnit(over(blown, area), 'lb/ft2'), 'q', `Weight on the area, ${part.part}`);
+  const underWeight =
+    weight &&
+    label_weight &&
+    compare(weight, label_weight) < -NOISE * amountIn(label_weight, weight.unit as 'lb/ft2');
+  const density =
+    weight &&
+    initial_thickness &&
+    named(inUnit(over(weight, initial_thickness), 'lb/ft3'), 'ρn', `Density by the bags, ${part.part}`);
+  const remarks: string[] = [];
+  if (underWeight && weight && label_weight)
+    remarks.push(
+      `${part.part}: the bags weigh ${format(weight)} on this area, less than the ${format(label_weight)} of the label for the R stated.`,
+    );
+  if (density && installed_density && !near(density, installed_density, rules))
+    remarks.push(
+      `${part.part}: the bags, the area and the thickness make ${format(density, { figures: 3 })}, not the ${format(installed_density)} stated; measure again. A tapered cavity has no one thickness, so there the two may differ.`,
+    );
+  return { weight, underWeight, density, remarks };
+}
+
+/** Are two densities within the share that counts as near enough? */
+function near(found: Quantity<'density'>, told: Quantity<'density'>, rules: Rulebook): boolean {
+  const share = rules.value('fill.bag.near-enough');
+  return (
+    compare(found, times(told, minus(number(1), share))) >= 0 &&
+    compare(found, times(told, plus(number(1), share))) <= 0
+  );
+}
+
+function refuseClash(part: PartValues, place: number): void {
+  const { initial_thickness, settled_thickness, r_value, r_from, r_paper } = part;
+  if (initial_thickness && settled_thickness && compare(settled_thickness, initial_thickness) > 0) {
+    throw new EntriesClash({
+      field: `parts.${place}.settled_thickness`,
+      label: 'Minimum settled thickness',
+      found: `${format(settled_thickness)}, more than the ${format(initial_thickness)} installed`,
+      expected: 'no more than the initial thickness, since fill settles',
+    });
+  }
+  if (r_value && !(r_from && r_paper)) {
+    throw new EntriesClash({
+      field: `parts.${place}.${r_from ? 'r_paper' : 'r_from'}`,
+      label: r_from ? 'Which one' : 'R copied from',
+      found: 'an R-value without the maker’s paper it is copied from',
+      expected: 'the paper, and which one it is, or no R-value',
+    });
+  }
+}

@@ -1,0 +1,298 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { clearSpace, isLight } from '../../../src/calc/before/clear-space.ts';
+import { clearSpaces } from '../../../src/calc/before/clear-spaces-declaration.ts';
+import { type HotThing, type HotThingKind, hotThings } from '../../../src/calc/before/hot-things.ts';
+import { answer } from '../../../src/calc/declare/calculation.ts';
+import { sentence } from '../../../src/calc/declare/read-fields.ts';
+import { type Material, materials } from '../../../src/calc/fill/resistance.ts';
+import { amountIn, type Quantity, quantity } from '../../../src/quantity/quantity.ts';
+import { loadProject } from '../../../src/rulebook/project.ts';
+import { openRulebook } from '../../../src/rulebook/rulebook.ts';
+
+const { data } = loadProject();
+const rules = openRulebook(data);
+
+interface Measured {
+  readonly kind: HotThingKind;
+  readonly across: number;
+  readonly depth: number;
+  readonly other?: number | undefined;
+  readonly listed?: number | undefined;
+  readonly cavity?: number | undefined;
+}
+
+/** In inches, or in another unit that so many of make an inch. */
+function thing({ kind, across, depth, other, listed, cavity }: Measured, unit: 'in' | 'mm' = 'in'): HotThing {
+  const length = (inches: number) => quantity(unit === 'in' ? inches : inches * 25.4, unit);
+  return {
+    kind,
+    across: length(across),
+    depth: length(depth),
+    other_side: other === undefined ? undefined : length(other),
+    listed: listed === undefined ? undefined : length(listed),
+    cavity: cavity === undefined ? undefined : length(cavity),
+  };
+}
+const space = (of: Measured, material: Material = 'glass fibre') => clearSpace(thing(of), material, rules);
+const inches = (q: Quantity<'length'> | undefined) => q && amountIn(q, 'in');
+const feet3 = (q: Quantity<'volume'>) => amountIn(q, 'ft3');
+
+/** As published: inches by kind, with glass fibre and with cellulose; the facts behind them are in the rules. */
+const published: readonly [kind: HotThingKind, glass: number, cellulose: number][] = [
+  ['listed double-wall vent or chimney', 2, 2],
+  ['connector, listed gas with draft hood', 6, 6],
+  ['connector, unlisted gas with draft hood', 9, 9],
+  ['connector, gas without draft hood', 18, 18],
+  ['connector, oil', 18, 18],
+  ['connector, solid fuel', 18, 18],
+  ['masonry chimney', 2, 2],
+  ['light, not rated for contact', 3, 3],
+  ['light, rated for contact and airtight', 0, 3],
+  ['light, rated for contact, leakage not known', 0, 3],
+];
+
+describe('the ring', () => {
+  test.each(published)('of a %s is %d in, with cellulose %d in', (kind, glass, cellulose) => {
+    expect(inches(space({ kind, across: 6, depth: 10 }).ring)).toBe(glass);
+    expect(inches(space({ kind, across: 6, depth: 10 }, 'mineral wool').ring)).toBe(glass);
+    expect(inches(space({ kind, across: 6, depth: 10 }, 'cellulose').ring)).toBe(cellulose);
+  });
+
+  test('is published for every kind', () => {
+    expect(published.map(([kind]) => kind)).toEqual([...hotThings]);
+  });
+
+  /** The listing governs a flue both ways; elsewhere the larger holds. */
+  const listings: readonly [kind: HotThingKind, listed: number, material: Material, ring: number][] = [
+    ['listed double-wall vent or chimney', 1, 'glass fibre', 1],
+    ['listed double-wall vent or chimney', 3, 'glass fibre', 3],
+    ['listed double-wall vent or chimney', 0, 'glass fibre', 0],
+    ['connector, oil', 9, 'glass fibre', 9],
+    ['masonry chimney', 1, 'glass fibre', 2],
+    ['masonry chimney', 4, 'glass fibre', 4],
+    ['light, not rated for contact', 1, 'glass fibre', 3],
+    ['light, not rated for contact', 5, 'cellulose', 5],
+    ['light, rated for contact and airtight', 0, 'cellulose', 3],
+    ['light, rated for contact and airtight', 1, 'glass fibre', 1],
+  ];
+  test.each(listings)('of a %s listed for %d in, in %s, is %d in', (kind, listed, material, ring) => {
+    expect(inches(space({ kind, across: 6, depth: 10, listed }, material).ring)).toBe(ring);
+  });
+});
+
+describe('volume and shield', () => {
+  /** By hand: π/4 of the width squared, or side times side, times the depth, over 1728. */
+  const worked: readonly [
+    title: string,
+    of: Measured,
+    takenOff: number,
+    ring: number,
+    shield: number | undefined,
+  ][] = [
+    [
+      'a round vent',
+      { kind: 'listed double-wall vent or chimney', across: 4, depth: 10 },
+      (Math.PI / 4) * 64 * 10,
+      (Math.PI / 4) * 48 * 10,
+      12,
+    ],
+    [
+      'a rectangular chimney',
+      { kind: 'masonry chimney', across: 12, other: 18, depth: 8 },
+      16 * 22 * 8,
+      16 * 22 * 8 - 12 * 18 * 8,
+      10,
+    ],
+    [
+      'a vent that is listed for contact takes up its own room',
+      { kind: 'listed double-wall vent or chimney', across: 4, depth: 10, listed: 0 },
+      (Math.PI / 4) * 16 * 10,
+      0,
+      undefined,
+    ],
+    [
+      'a light that the fill may bury',
+      { kind: 'light, rated for contact and airtight', across: 7, depth: 9 },
+      0,
+      0,
+      undefined,
+    ],
+    ['no fill there', { kind: 'connector, oil', across: 8, depth: 0 }, 0, 0, 2],
+    [
+      'a cavity with no room above the fill',
+      { kind: 'masonry chimney', across: 12, other: 12, depth: 10, cavity: 11 },
+      16 * 16 * 10,
+      112 * 10,
+      11,
+    ],
+  ];
+  test.each(worked)('%s', (_, of, takenOff, ring, shield) => {
+    const found = space(of);
+    expect(feet3(found.takenOff)).toBeCloseTo(takenOff / 1728, 12);
+    expect(feet3(found.ringVolume)).toBeCloseTo(ring / 1728, 12);
+    expect(inches(found.shield)).toBe(shield);
+    expect(found.toTheRoof).toBe(of.cavity !== undefined && of.depth + 2 >= of.cavity);
+  });
+});
+
+describe('what is said', () => {
+  const said: readonly [
+    kind: HotThingKind,
+    material: Material,
+    cautions: readonly string[],
+    above: boolean,
+  ][] = [
+    ['listed double-wall vent or chimney', 'glass fibre', ['caution.flue.keep-clear'], false],
+    ['connector, oil', 'glass fibre', ['caution.flue.connector', 'caution.flue.keep-clear'], false],
+    ['masonry chimney', 'glass fibre', ['caution.flue.keep-clear'], false],
+    ['light, not rated for contact', 'glass fibre', ['caution.before.lights'], false],
+    ['light, rated for contact and airtight', 'glass fibre', [], true],
+    ['light, rated for contact and airtight', 'cellulose', ['caution.before.lights'], false],
+    ['light, rated for contact, leakage not known', 'glass fibre', ['caution.before.seal-first'], true],
+  ];
+  test.each(said)('of a %s in %s: %j, fill above it: %s', (kind, material, cautions, above) => {
+    const found = space({ kind, across: 6, depth: 10 }, material);
+    expect(found.cautions).toEqual(cautions);
+    expect(found.mayLieAbove).toBe(above);
+  });
+
+  const remarked: readonly [string, Measured, RegExp][] = [
+    [
+      'a listing below the published distance',
+      { kind: 'connector, oil', across: 6, depth: 10, listed: 9 },
+      /listing of the connector, oil gives less/,
+    ],
+    [
+      'a chimney that is said to be listed for less',
+      { kind: 'masonry chimney', across: 6, depth: 10, listed: 1 },
+      /keeps the published 2 in/,
+    ],
+    [
+      'a light whose leakage is not known',
+      { kind: 'light, rated for contact, leakage not known', across: 6, depth: 10 },
+      /2 cfm or less at 75 Pa/,
+    ],
+    [
+      'a light that is not rated',
+      { kind: 'light, not rated for contact', across: 6, depth: 10 },
+      /None may lie above the light\. Anything that burns stays 0\.5 in or more/,
+    ],
+    ['a low cavity', { kind: 'masonry chimney', across: 6, depth: 10, cavity: 10 }, /runs up to the roof/],
+  ];
+  test.each(remarked)('%s has its remark', (_, of, says) => {
+    expect(space(of).remarks.join(' ')).toMatch(says);
+  });
+});
+
+describe('properties', () => {
+  const eighths = (most: number) => fc.integer({ min: 1, max: most * 8 }).map((each) => each / 8);
+  const anything: fc.Arbitrary<Measured> = fc.record({
+    kind: fc.constantFrom(...hotThings),
+    across: eighths(48),
+    depth: fc.integer({ min: 0, max: 24 * 8 }).map((each) => each / 8),
+    other: fc.option(eighths(48), { nil: undefined }),
+    listed: fc.option(eighths(24), { nil: undefined }),
+  });
+  const material = fc.constantFrom(...materials);
+
+  test('more flues and lights never leave more room for fill', () => {
+    const entries = ({ kind, across, depth, other, listed }: Measured) => ({
+      kind,
+      across: `${across} in`,
+      depth: `${depth} in`,
+      ...(other === undefined ? {} : { other_side: `${other} in` }),
+      ...(listed === undefined ? {} : { listed: `${listed} in` }),
+    });
+    const takenOff = (things: readonly Measured[], of: Material): number => {
+      const read = answer(clearSpaces, { material: of, things: things.map(entries) }, rules);
+      if (!read.ok) throw new Error(read.problems.map(sentence).join(' '));
+      return feet3(read.value.figures.taken_off?.value as Quantity<'volume'>);
+    };
+    fc.assert(
+      fc.property(
+        fc.array(anything, { minLength: 1, maxLength: 5 }),
+        anything,
+        material,
+        (things, more, of) => {
+          const before = takenOff(things, of);
+          return Number.isFinite(before) && before >= 0 && takenOff([...things, more], of) >= before;
+        },
+      ),
+      { numRuns: 300 },
+    );
+  });
+
+  test('without a listing the ring is never below the published one, and with cellulose never below its label', () => {
+    fc.assert(
+      fc.property(anything, material, (of, kind) => {
+        const [, glass = 0, cellulose = 0] = published.find(([name]) => name === of.kind) ?? [];
+        const least = kind === 'cellulose' ? cellulose : glass;
+        const bare = inches(space({ ...of, listed: undefined }, kind).ring) ?? Number.NaN;
+        const listed = inches(space(of, kind).ring) ?? Number.NaN;
+        return bare >= least && (isLight(of.kind) || of.kind === 'masonry chimney' ? listed >= least : true);
+      }),
+    );
+  });
+
+  test('the ring is part of what is taken off; deeper fill or a wider thing takes off no less; the shield stands above the fill', () => {
+    fc.assert(
+      fc.property(anything, material, eighths(12), (of, kind, more) => {
+        const found = space(of, kind);
+        const deeper = space({ ...of, depth: of.depth + more }, kind);
+        const wider = space({ ...of, across: of.across + more }, kind);
+        const shield = inches(found.shield);
+        return (
+          feet3(found.ringVolume) >= -1e-12 &&
+          feet3(found.ringVolume) <= feet3(found.takenOff) + 1e-12 &&
+          feet3(deeper.takenOff) >= feet3(found.takenOff) &&
+          feet3(wider.takenOff) >= feet3(found.takenOff) &&
+          (shield === undefined || shield >= of.depth + 2)
+        );
+      }),
+    );
+  });
+
+  test('the same in millimetres', () => {
+    const near = (a: number, b: number) => Math.abs(a - b) <= 1e-9 * Math.max(1, Math.abs(a));
+    fc.assert(
+      fc.property(anything, material, (of, kind) => {
+        const [a, b] = [clearSpace(thing(of), kind, rules), clearSpace(thing(of, 'mm'), kind, rules)];
+        return (
+          near(feet3(a.takenOff), feet3(b.takenOff)) &&
+          near(feet3(a.ringVolume), feet3(b.ringVolume)) &&
+          near(inches(a.ring) ?? 0, inches(b.ring) ?? 0) &&
+          near(inches(a.shield) ?? 0, inches(b.shield) ?? 0)
+        );
+      }),
+    );
+  });
+});
+
+describe('bad entries come back as sentences', () => {
+  const one = { kind: 'masonry chimney', across: '12 in', depth: '10 in' };
+  const bad: readonly [string, Readonly<Record<string, unknown>>, RegExp][] = [
+    [
+      'no flue at all',
+      { things: [] },
+      /^Flues and lights \(things\): found an empty list; expected one flue or light or more\.$/,
+    ],
+    [
+      'fill deeper than the cavity',
+      { things: [one, { ...one, cavity: '9 in' }] },
+      /^Depth of the fill there \(things\.1\.depth\): found 10 in in a cavity of 9 in; expected a depth that the cavity has\.$/,
+    ],
+    [
+      'a kind that there is not',
+      { things: [{ ...one, kind: 'stove' }] },
+      /^What it is \(things\.0\.kind\): found "stove"/,
+    ],
+    ['a width of nothing', { things: [{ ...one, across: '0 in' }] }, /expected more than 0, such as 5 in/],
+    ['a negative listing', { things: [{ ...one, listed: '-1 in' }] }, /expected an amount above 0/],
+    ['a width in pounds', { things: [{ ...one, across: '5 lb' }] }, /found "5 lb" \(weight\)/],
+  ];
+  test.each(bad)('%s', (_, given, says) => {
+    const read = answer(clearSpaces, { material: 'glass fibre', ...given }, rules);
+    expect(read.ok ? [] : read.problems.map(sentence)).toEqual([expect.stringMatching(says)]);
+  });
+});

@@ -1,0 +1,197 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { meanings } from '../../../src/calc/before/meanings.ts';
+import { readiness } from '../../../src/calc/before/readiness.ts';
+import { readinessCheck } from '../../../src/calc/before/readiness-declaration.ts';
+import {
+  type LookedAt,
+  notLookedAt,
+  readinessFields,
+  type Survey,
+} from '../../../src/calc/before/readiness-fields.ts';
+import { answer } from '../../../src/calc/declare/calculation.ts';
+import { readFields, sentence } from '../../../src/calc/declare/read-fields.ts';
+import { loadProject } from '../../../src/rulebook/project.ts';
+import { openRulebook } from '../../../src/rulebook/rulebook.ts';
+
+const { data } = loadProject();
+const rules = openRulebook(data);
+
+const sound: Survey = {
+  ceiling: 'sound',
+  leaks: 'none found',
+  old_insulation: 'dry or none',
+  roof_surface: 'sound',
+  roof_carries: 'carries the crew',
+  pests: 'no sign',
+  junctions: 'all closed',
+  wiring: 'sound',
+  vermiculite: 'none',
+  penetrations: 'sealed',
+  fans: 'all end outdoors',
+  flues: 'none',
+  lights: 'none',
+};
+const NEW = 1995;
+const names = Object.keys(readinessFields) as LookedAt[];
+const every = names.flatMap((name) =>
+  Object.entries(meanings[name]).map(([given, meaning]) => ({ name, given, meaning })),
+);
+
+describe('each answer', () => {
+  test.each(every)('$name: $given', ({ name, given, meaning }) => {
+    const read = readiness({ ...sound, [name]: given }, NEW, rules);
+    const condition = read.conditions.find((each) => each.name === name);
+    expect(condition).toMatchObject({ answer: given, state: meaning.state, means: meaning.means });
+    const open = meaning.state !== 'clear';
+    expect(read.cautions).toEqual(open ? [meaning.caution] : []);
+    expect(read.verdict).toBe(meaning.state === 'stop' ? 'not ready' : 'ready');
+    if (open) expect(data.cautions[meaning.caution]?.level).toBe(meaning.state);
+  });
+
+  test('of the form has a meaning, and none has one that the form does not offer', () => {
+    for (const name of names) {
+      const { choices } = readinessFields[name];
+      expect(Object.keys(meanings[name]).sort()).toEqual(
+        choices.filter((choice: string) => choice !== notLookedAt).sort(),
+      );
+      expect(Object.values(meanings[name]).some(({ state }) => state === 'clear')).toBe(true);
+      expect(Object.values(meanings[name]).some(({ state }) => state !== 'clear')).toBe(true);
+    }
+  });
+});
+
+/** Which conditions hold the figures back when they are open; written down from what the work is, not from the code. */
+const holding: readonly [LookedAt, string][] = [
+  ['ceiling', 'not sound'],
+  ['leaks', 'leaks found'],
+  ['old_insulation', 'wet'],
+  ['roof_carries', 'in doubt'],
+  ['pests', 'signs of them'],
+  ['junctions', 'some open'],
+  ['wiring', 'old or damaged'],
+  ['vermiculite', 'found, or in doubt'],
+  ['penetrations', 'not sealed'],
+  ['fans', 'some end in the cavity'],
+  ['flues', 'some not shielded'],
+  ['lights', 'not rated, not held clear'],
+];
+
+describe('one open stop holds the figures back', () => {
+  test.each(holding)('%s: %s', (name, given) => {
+    expect(readiness({ ...sound, [name]: given }, NEW, rules).openStops.map((each) => each.name)).toEqual([
+      name,
+    ]);
+  });
+
+  test('and nothing else does', () => {
+    expect(every.filter(({ meaning }) => meaning.state === 'stop')).toHaveLength(holding.length);
+  });
+});
+
+/** From the rules: paint before 1978, asbestos in 1980 or before, the federal code within 1976. */
+const years: readonly [built: number, cautions: readonly string[]][] = [
+  [1975, ['caution.before.old-paint', 'caution.before.asbestos', 'caution.before.no-data-plate']],
+  [1976, ['caution.before.old-paint', 'caution.before.asbestos', 'caution.before.no-data-plate']],
+  [1977, ['caution.before.old-paint', 'caution.before.asbestos']],
+  [1978, ['caution.before.asbestos']],
+  [1980, ['caution.before.asbestos']],
+  [1981, []],
+];
+
+describe('the year', () => {
+  test.each(years)('%d warns of %j, and holds nothing back', (built, cautions) => {
+    const read = readiness(sound, built, rules);
+    expect(read.cautions).toEqual(cautions);
+    expect(read.verdict).toBe('ready');
+    expect(read.remarks.some((remark) => remark.includes('6 ft² of paint or less in a room'))).toBe(
+      built < 1978,
+    );
+  });
+
+  test('left out, leaves paint and asbestos not looked at', () => {
+    const read = readiness(sound, undefined, rules);
+    expect(read.verdict).toBe('not looked at everywhere');
+    expect(read.remarks).toEqual(['Not looked at: paint, asbestos.']);
+    expect(read.cautions).toEqual(['caution.before.not-looked']);
+  });
+});
+
+describe('properties', () => {
+  const anySurvey = fc.record(
+    Object.fromEntries(
+      names.map((name) => [name, fc.constantFrom(undefined, ...readinessFields[name].choices)]),
+    ),
+  ) as fc.Arbitrary<Survey>;
+  const anyYear = fc.option(fc.integer({ min: 1900, max: 2100 }), { nil: undefined });
+
+  test('an empty answer is the same as not looked at', () => {
+    fc.assert(
+      fc.property(anySurvey, anyYear, (survey, built) => {
+        const told = Object.fromEntries(names.map((name) => [name, survey[name] ?? notLookedAt])) as Survey;
+        expect(readiness(told, built, rules)).toEqual(readiness(survey, built, rules));
+      }),
+    );
+  });
+
+  test('the verdict is what the states say, and each caution stands once, the stops first', () => {
+    const gravity = ['stop', 'warn', 'note'];
+    fc.assert(
+      fc.property(anySurvey, anyYear, (survey, built) => {
+        const { verdict, conditions, cautions } = readiness(survey, built, rules);
+        const states = conditions.map(({ state }) => state);
+        expect(verdict).toBe(
+          states.includes('stop')
+            ? 'not ready'
+            : states.includes(notLookedAt)
+              ? 'not looked at everywhere'
+              : 'ready',
+        );
+        expect(new Set(cautions).size).toBe(cautions.length);
+        const levels = cautions.map((id) => gravity.indexOf(data.cautions[id]?.level ?? ''));
+        expect(levels).toEqual([...levels].sort());
+      }),
+    );
+  });
+
+  test('looking at one more thing and finding it sound never makes a home less ready', () => {
+    const rank = ['not ready', 'not looked at everywhere', 'ready'];
+    fc.assert(
+      fc.property(anySurvey, anyYear, fc.constantFrom(...names), (survey, built, name) => {
+        const better = { ...survey, [name]: sound[name] } as Survey;
+        return (
+          rank.indexOf(readiness(better, built, rules).verdict) >=
+          rank.indexOf(readiness(survey, built, rules).verdict)
+        );
+      }),
+    );
+  });
+});
+
+describe('bad entries come back as sentences', () => {
+  const bad: readonly [string, Readonly<Record<string, unknown>>, RegExp][] = [
+    [
+      'an answer that there is not',
+      { ceiling: 'fine' },
+      /^Ceiling \(ceiling\): found "fine"; expected one of: sound; not sound; not looked at\.$/,
+    ],
+    [
+      'a condition that there is not',
+      { leak: 'none found' },
+      /found the unknown key "leak"; expected "leaks"/,
+    ],
+    [
+      'a year in words',
+      { built: 'old' },
+      /^Year built \(built\): found "old"; expected a year such as 1979\.$/,
+    ],
+  ];
+  test.each(bad)('%s', (_, given, says) => {
+    const read = answer(readinessCheck, given, rules);
+    expect(read.ok ? [] : read.problems.map(sentence)).toEqual([expect.stringMatching(says)]);
+  });
+
+  test('every field may be left out of a job file', () => {
+    expect(readFields(readinessFields, {}).ok).toBe(true);
+  });
+});
