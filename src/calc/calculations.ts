@@ -3,10 +3,25 @@ import { ceiling } from './ceiling/declaration.ts';
 import type { AnyCalculation } from './declare/calculation.ts';
 import { fill } from './fill/declaration.ts';
 import { layout } from './holes/declaration.ts';
+import { hoseMarkings } from './marks/declaration.ts';
 import { restrictedEdge, taper } from './taper/declaration.ts';
+import { bays } from './ways/bays-declaration.ts';
+import { compareWays } from './ways/declaration.ts';
+import { lanes } from './ways/lanes-declaration.ts';
 
 /** Every calculation, in the order of the work. A new one is a declaration and a line here. */
-export const calculations: readonly AnyCalculation[] = [cavity, layout, fill, ceiling, taper, restrictedEdge];
+export const calculations: readonly AnyCalculation[] = [
+  cavity,
+  layout,
+  fill,
+  ceiling,
+  taper,
+  restrictedEdge,
+  compareWays,
+  lanes,
+  bays,
+  hoseMarkings,
+];
 
 /** The calculation by a name; undefined if there is none. */
 export const calculationNamed = (name: string): AnyCalculation | undefined =>

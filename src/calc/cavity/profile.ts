@@ -137,7 +137,7 @@ export function areaBelow(profile: Profile, height: number): number {
 const HALVINGS = 60;
 
 /** Where between two corners does the profile pass a height? By halving, to the last bit that a number can hold. */
-function placeOfHeight(profile: Profile, height: number, left: number, right: number): number {
+export function placeOfHeight(profile: Profile, height: number, left: number, right: number): number {
   const rising = profile.depthAt(right) > profile.depthAt(left);
   let [low, high] = [left, right];
   for (let step = 0; step < HALVINGS; step++) {
