@@ -1,5 +1,7 @@
 import type { Calculation } from '../../calc/declare/calculation.ts';
 import type { Fields, Values } from '../../calc/declare/field.ts';
+import { hoseMarkings, marksFrom } from '../../calc/marks/declaration.ts';
+import { hoseCard } from '../../drawings/hose-card.ts';
 import type { Drawing } from '../../drawings/svg.ts';
 import type { Rulebook } from '../../rulebook/rulebook.ts';
 
@@ -24,7 +26,19 @@ export const drawn = <F extends Fields>(
 ): Drawn => ({ name: of.name, draw });
 
 /** Every calculation that is drawn. One more is a line here; calculations themselves know nothing of drawings. */
-const all: readonly Drawn[] = [];
+const all: readonly Drawn[] = [
+  drawn(hoseMarkings, (values, rules) => {
+    const found = marksFrom(values, rules);
+    return [
+      {
+        caption:
+          'The card of this opening, from above: the pushes numbered in the order of the work, the farthest first.',
+        wide: hoseCard(found, rules, 'wide'),
+        narrow: hoseCard(found, rules, 'narrow'),
+      },
+    ];
+  }),
+];
 
 /** Which drawings stand beside a calculation's answer? None for most; the values must be such that it could be worked out. */
 export const drawingsFor = (name: string, values: unknown, rules: Rulebook): readonly DrawnAnswer[] =>
