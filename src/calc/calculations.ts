@@ -18,13 +18,17 @@ import { openingLog } from './log/declaration.ts';
 import { trappedAirLoad } from './machine/pressure/declaration.ts';
 import { blowingRate } from './machine/rate/declaration.ts';
 import { testBoxCheck } from './machine/test-box/declaration.ts';
+import { hoseMarkings } from './marks/declaration.ts';
 import { patchKitCalculation } from './patch/kit-declaration.ts';
 import { patchLayersCalculation } from './patch/layers-declaration.ts';
 import { sealantCalculation } from './patch/sealant-declaration.ts';
 import { sheetWeightCalculation } from './patch/sheet-weight-declaration.ts';
-import { fuelCost, presentWorth, savings } from './savings/declaration.ts';
 import { receipt } from './receipt/declaration.ts';
+import { fuelCost, presentWorth, savings } from './savings/declaration.ts';
 import { restrictedEdge, taper } from './taper/declaration.ts';
+import { bays } from './ways/bays-declaration.ts';
+import { compareWays } from './ways/declaration.ts';
+import { lanes } from './ways/lanes-declaration.ts';
 
 /** Every calculation, in the order of the work. A new one is a declaration and a line here. */
 export const calculations: readonly AnyCalculation[] = [
@@ -57,6 +61,10 @@ export const calculations: readonly AnyCalculation[] = [
   clearSpaces,
   cavityVentilation,
   receipt,
+  compareWays,
+  lanes,
+  bays,
+  hoseMarkings,
 ];
 
 /** The calculation by a name; undefined if there is none. */

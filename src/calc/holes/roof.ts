@@ -47,7 +47,10 @@ const measuredOr = (
   measured && measured.length > 0 ? measured.map(({ at }) => inches(at)).sort((a, b) => a - b) : regular;
 
 /** Where the trusses stand, in inches from the starting end. */
-export const trussPlaces = (values: AlongValues, length: Quantity<'length'>): number[] =>
+export const trussPlaces = (
+  values: Pick<AlongValues, 'truss_spacing' | 'first_truss'> & Partial<Pick<AlongValues, 'trusses_measured'>>,
+  length: Quantity<'length'>,
+): number[] =>
   measuredOr(
     values.trusses_measured,
     everySoFar('truss_spacing', values.truss_spacing, values.first_truss, inches(length)),

@@ -1,7 +1,9 @@
 import type { Calculation } from '../../calc/declare/calculation.ts';
 import type { Fields, Values } from '../../calc/declare/field.ts';
+import { hoseMarkings, marksFrom } from '../../calc/marks/declaration.ts';
 import { patchLayers } from '../../calc/patch/layers.ts';
 import { patchLayersCalculation } from '../../calc/patch/layers-declaration.ts';
+import { hoseCard } from '../../drawings/hose-card.ts';
 import { patchLayersDrawing } from '../../drawings/patch-layers.ts';
 import { screwOrderDrawing } from '../../drawings/screw-order.ts';
 import type { Drawing } from '../../drawings/svg.ts';
@@ -29,6 +31,17 @@ export const drawn = <F extends Fields>(
 
 /** Every calculation that is drawn. One more is a line here; calculations themselves know nothing of drawings. */
 const all: readonly Drawn[] = [
+  drawn(hoseMarkings, (values, rules) => {
+    const found = marksFrom(values, rules);
+    return [
+      {
+        caption:
+          'The card of this opening, from above: the pushes numbered in the order of the work, the farthest first.',
+        wide: hoseCard(found, rules, 'wide'),
+        narrow: hoseCard(found, rules, 'narrow'),
+      },
+    ];
+  }),
   drawn(patchLayersCalculation, ({ diameter }, rules) => {
     const layers = patchLayers(diameter, rules);
     return [

@@ -1,0 +1,126 @@
+/**
+ * Which ways round the clock is the hose pushed from an opening, so that the stream comes to everything in its zone? Plain numbers in
+ * inches, the opening at 0, 0, x to the right hand and y up the slope of one who stands at the opening and faces the ridge.
+ * Directions are told in minutes of the clock's face: 0 is 12 o'clock, up the slope; 180 is 3 o'clock, to the right.
+ */
+export interface Zone {
+  readonly left: number;
+  readonly right: number;
+  readonly up: number;
+  readonly down: number;
+}
+
+/** A straight push from the opening. */
+export interface Ray {
+  readonly minutes: number;
+  /** Its direction, of length 1. */
+  readonly x: number;
+  readonly y: number;
+  /** How long it is. */
+  readonly length: number;
+}
+
+/** Minutes of the hour hand's whole round. */
+export const ROUND = 720;
+const TIDY = 5;
+/** Fewer than four do not go round the clock; more than 36 stand closer than anyone can feed a hose. */
+export const FEWEST = 4;
+export const MOST = 36;
+/** Places on the zone's edge that are looked at stand this close, in inches: what lies between two is off by half of it at most. */
+export const EDGE_STEP = 1 / 4;
+const NOISE = 1e-9;
+
+/** A rounding error in a sine is no direction. */
+const clean = (value: number): number => (Math.abs(value) < 1e-12 ? 0 : value);
+
+/** The direction of a reading of the clock. @example towards(180) // => { x: 1, y: 0 } */
+export function towards(minutes: number): { readonly x: number; readonly y: number } {
+  const angle = (minutes / ROUND) * 2 * Math.PI;
+  return { x: clean(Math.sin(angle)), y: clean(Math.cos(angle)) };
+}
+
+/**
+ * So many directions evenly round the clock from 12, each to the nearest five minutes; the left half mirrors the right.
+ * @example evenly(5) // => [0, 145, 290, 430, 575]
+ */
+export function evenly(count: number): number[] {
+  const tidy = (step: number): number => Math.round((step * ROUND) / count / TIDY) * TIDY;
+  return Array.from({ length: count }, (_, step) =>
+    2 * step <= count ? tidy(step) : ROUND - tidy(count - step),
+  );
+}
+
+/** How far is it from the opening to the edge of the zone? @example toEdge({ left: 3, right: 4, up: 5, down: 6 }, 180) // => 4 */
+export function toEdge({ left, right, up, down }: Zone, minutes: number): number {
+  const { x, y } = towards(minutes);
+  return Math.min(
+    x > 0 ? right / x : x < 0 ? left / -x : Number.POSITIVE_INFINITY,
+    y > 0 ? up / y : y < 0 ? down / -y : Number.POSITIVE_INFINITY,
+  );
+}
+
+/** The push in a direction, which stops short of the zone's edge. */
+export function ray(zone: Zone, minutes: number, standOff: number): Ray {
+  return { minutes, ...towards(minutes), length: Math.max(0, toEdge(zone, minutes) - standOff) };
+}
+
+/** How far does a place lie from a push, its two ends included? @example offRay({ minutes: 0, x: 0, y: 1, length: 2 }, 3, 6) // => 5 */
+export function offRay({ x, y, length }: Ray, px: number, py: number): number {
+  const along = Math.min(length, Math.max(0, px * x + py * y));
+  return Math.hypot(px - along * x, py - along * y);
+}
+
+/** Places on the edge of the zone, its corners first; none farther than a step from the next. */
+export function edgePlaces({ left, right, up, down }: Zone): [x: number, y: number][] {
+  const corners: [number, number][] = [
+    [-left, up],
+    [right, up],
+    [right, -down],
+    [-left, -down],
+  ];
+  const between = corners.flatMap(([x0, y0], place): [number, number][] => {
+    const [x1, y1] = corners[(place + 1) % corners.length] ?? [x0, y0];
+    const steps = Math.ceil(Math.hypot(x1 - x0, y1 - y0) / EDGE_STEP);
+    return Array.from({ length: Math.max(0, steps - 1) }, (_, step): [number, number] => {
+      const share = (step + 1) / steps;
+      return [x0 + share * (x1 - x0), y0 + share * (y1 - y0)];
+    });
+  });
+  return [...corners, ...between];
+}
+
+/**
+ * The places of the zone's edge that no push comes within the stream's reach of.
+ * The edge stands for all of the zone: along a line from the opening the distance to a push never falls, so what lies nearer than the
+ * edge is nearer to the push too.
+ */
+export const outOfReach = (
+  rays: readonly Ray[],
+  places: readonly (readonly [x: number, y: number])[],
+  streamReach: number,
+): (readonly [x: number, y: number])[] =>
+  places.filter(([x, y]) => !rays.some((each) => offRay(each, x, y) <= streamReach * (1 + NOISE)));
+
+export interface Fewest {
+  readonly rays: readonly Ray[];
+  /** Does the stream come to all of the zone? If not even the most directions do, those are given. */
+  readonly covers: boolean;
+}
+
+/** The fewest directions evenly round the clock from which the stream comes to all of the zone. */
+export function fewestDirections(zone: Zone, streamReach: number, standOff: number): Fewest {
+  const places = edgePlaces(zone);
+  const covered = (rays: readonly Ray[]): boolean =>
+    places.every(([x, y]) => rays.some((each) => offRay(each, x, y) <= streamReach * (1 + NOISE)));
+  for (let count = FEWEST; count <= MOST; count++) {
+    const rays = evenly(count).map((minutes) => ray(zone, minutes, standOff));
+    if (covered(rays)) return { rays, covers: true };
+  }
+  return { rays: evenly(MOST).map((minutes) => ray(zone, minutes, standOff)), covers: false };
+}
+
+/** A direction as the clock has it. @example clock(290) // => '4:50' */
+export function clock(minutes: number): string {
+  const hour = Math.floor(minutes / 60) % 12;
+  return `${hour === 0 ? 12 : hour}:${String(minutes % 60).padStart(2, '0')}`;
+}

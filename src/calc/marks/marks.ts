@@ -1,0 +1,226 @@
+import { format } from '../../quantity/format.ts';
+import { amountIn, byMethod, inUnit, named, type Quantity, quantity } from '../../quantity/quantity.ts';
+import type { QuantityRange, Rulebook } from '../../rulebook/rulebook.ts';
+import { EntriesClash } from '../declare/calculation.ts';
+import { keptOff, type Ring, runsInto } from '../ways/flue-ring.ts';
+import { type ReachWord, reachOf, reachWord } from '../ways/reach.ts';
+import {
+  clock,
+  EDGE_STEP,
+  edgePlaces,
+  fewestDirections,
+  outOfReach,
+  type Ray,
+  type Zone,
+} from './directions.ts';
+
+/** On which hand does the starting end of the roof lie, as one stands at the opening and faces the ridge? */
+export const hands = ['right hand', 'left hand'] as const;
+export type Hand = (typeof hands)[number];
+
+/** One opening and the stretch of cavity that is filled through it. */
+export interface Opening {
+  /** Place of the opening along the roof, and the ends of its zone, from the starting end. */
+  readonly along: Quantity<'length'>;
+  readonly from: Quantity<'length'>;
+  readonly to: Quantity<'length'>;
+  /** Width of the cavity, and the place of the opening across it, from the eave on the opening's own side. */
+  readonly width: Quantity<'length'>;
+  readonly across: Quantity<'length'>;
+  /** How far the fill flies from the hose, ahead and to its sides. */
+  readonly streamReach: Quantity<'length'>;
+  /** How far the hose stops short of the edge of the zone; nothing where it is left out. */
+  readonly standOff?: Quantity<'length'> | undefined;
+  /** Where the starting end lies; on the right hand where it is left out, as it does from the back side of the plan. */
+  readonly startingEnd?: Hand | undefined;
+  /** How far the hose at hand can be pushed; left out, the usual reach of a flexible hose. */
+  readonly reach?: Quantity<'length'> | undefined;
+  /** Rings kept open about hot flues; their place across is from the same eave. */
+  readonly rings?: readonly Ring[] | undefined;
+  /** Where the trusses stand, in inches from the starting end. */
+  readonly trusses?: readonly number[] | undefined;
+}
+
+/** One push: its direction, and where on the hose the tape goes. */
+export interface HoseMark {
+  /** 1 is the first to be worked, the farthest. */
+  readonly order: number;
+  readonly clock: string;
+  readonly angle: Quantity<'angle'>;
+  /** To the edge of the zone, or to the ring about a flue if that comes first. */
+  readonly distance: Quantity<'length'>;
+  /** Where the tape goes: so far from the end of the hose. */
+  readonly mark: Quantity<'length'>;
+  readonly word: ReachWord;
+  /** It stops before the ring kept open about a flue. */
+  readonly stopsAtRing: boolean;
+  /** Trusses that it crosses; undefined where none are known. */
+  readonly trussesCrossed: number | undefined;
+  /** Its direction and length, in inches, for a drawing. */
+  readonly ray: Ray;
+}
+
+/** A ring for a drawing, in inches from the opening. */
+export interface DrawnRing {
+  readonly x: number;
+  readonly y: number;
+  readonly radius: number;
+}
+
+/** Every push from one opening, the farthest first. */
+export interface HoseMarks {
+  readonly opening: Opening;
+  readonly marks: readonly HoseMark[];
+  /** Does the stream come to all of the zone, were no ring in the way? */
+  readonly covers: boolean;
+  /** How much of the zone's edge lies beyond the stream behind a ring, or at all; 0 in where all is reached. */
+  readonly missed: Quantity<'length'>;
+  readonly reach: QuantityRange<'length'>;
+  readonly zone: Zone;
+  readonly rings: readonly DrawnRing[];
+}
+
+const inches = (q: Quantity<'length'>): number => amountIn(q, 'in');
+const tape = (q: Quantity<'length'>): string => format(q, { tape: 8 });
+
+const clash = (field: string, label: string, found: string, expected: string): never => {
+  throw new EntriesClash({ field, label, found, expected });
+};
+
+/** A place as exact as a tape is read: what arithmetic in another unit makes of it does not change the order. */
+const settled = (amount: number): number => Math.round(amount * 1e6);
+
+/**
+ * Which ways round the clock is the hose pushed from an opening, and where does the tape go on it for each?
+ * The fewest directions, evenly round the clock to the nearest five minutes of its face, from which every place of the zone lies within
+ * the stream's reach of a push; each as long as the way to the zone's edge less the stand-off. A push that would run into the ring
+ * about a flue stops short of the ring by the stand-off. Lengths are level: the slope of these roofs is slight. The method is our own.
+ * @throws EntriesClash if the zone has no length, the opening lies outside it or inside a ring, or the stand-off outdoes the stream.
+ * @example hoseMarks({ along: quantity(4, 'ft'), from: quantity(0, 'ft'), to: quantity(8, 'ft'), width: quantity(8, 'ft'), across: quantity(4, 'ft'), streamReach: quantity(3, 'ft') }, rules).marks.length // => 5
+ */
+export function hoseMarks(opening: Opening, rules: Rulebook): HoseMarks {
+  checked(opening);
+  const { streamReach, along, from, to, width, across } = opening;
+  const standOff = opening.standOff ? inches(opening.standOff) : 0;
+  const zone = zoneOf(opening);
+  const reach = reachOf(opening.reach, rules);
+  const hose = rules.value('access.hose.diameter');
+  const rings = (opening.rings ?? []).map((ring) => ({
+    ring,
+    ...seenFrom(opening, ring),
+    off: keptOff(ring, hose),
+  }));
+  if (rings.some(({ x, y, off }) => Math.hypot(x, y) <= off)) {
+    clash('flues', 'Hot flues', 'the opening inside the ring kept open about one', 'an opening clear of it');
+  }
+  const { rays, covers } = fewestDirections(zone, inches(streamReach), standOff);
+  const stopped = rays.map((each) => {
+    const met = rings.flatMap(({ x, y, off }) => {
+      const into = runsInto(x * each.x + y * each.y, x * each.y - y * each.x, off);
+      return into && into.from < each.length + standOff ? [into.from] : [];
+    });
+    const edge = Math.min(each.length + standOff, ...met);
+    const length = Math.max(0, met.length > 0 ? edge - standOff : each.length);
+    return { ray: { ...each, length }, toEnd: edge, stopsAtRing: met.length > 0 };
+  });
+  const operands = [along, from, to, width, across, ...(opening.standOff ? [opening.standOff] : [])];
+  const marks = stopped
+    .filter(({ ray }) => settled(ray.length) > 0)
+    .sort((a, b) => settled(b.ray.length) - settled(a.ray.length) || a.ray.minutes - b.ray.minutes)
+    .map(({ ray, stopsAtRing }, place): HoseMark => {
+      const end = stopsAtRing ? 'the ring about a flue' : 'the edge of the zone';
+      const ringed = stopsAtRing ? rings.map(({ ring }) => ring.across) : [];
+      const told = (method: string, amount: number) =>
+        inUnit(byMethod(method, [...operands, ...ringed], amount, 'in'), 'ft');
+      const mark = named(
+        told(`from the opening at ${clock(ray.minutes)} to ${end}, less the stand-off`, ray.length),
+        `m${place + 1}`,
+        `Mark ${place + 1}, at ${clock(ray.minutes)}`,
+      );
+      return {
+        order: place + 1,
+        clock: clock(ray.minutes),
+        angle: quantity(ray.minutes / 2, 'degree'),
+        distance: told(`from the opening at ${clock(ray.minutes)} to ${end}`, ray.length + standOff),
+        mark,
+        word: reachWord(mark, reach),
+        stopsAtRing,
+        trussesCrossed: opening.trusses && crossed(opening.trusses, opening, ray),
+        ray,
+      };
+    });
+  const missed =
+    covers && rings.length === 0
+      ? 0
+      : outOfReach(
+          stopped.map(({ ray }) => ray),
+          edgePlaces(zone),
+          inches(streamReach),
+        ).length * EDGE_STEP;
+  return {
+    opening,
+    marks,
+    covers,
+    missed: named(
+      byMethod(
+        'places on the edge of the zone that no push comes within the stream’s reach of, taken together',
+        [...operands, streamReach],
+        missed,
+        'in',
+      ),
+      'u',
+      'Edge of the zone out of reach',
+    ),
+    reach,
+    zone,
+    rings: rings.map(({ ring, x, y }) => ({ x, y, radius: inches(ring.across) / 2 })),
+  };
+}
+
+/** Stops at entries that can't be true together. */
+function checked({ along, from, to, width, across, streamReach, standOff }: Opening): void {
+  if (!(inches(to) > inches(from)))
+    clash('to', 'Zone to', tape(to), `a place beyond the other end of the zone at ${tape(from)}`);
+  if (inches(along) < inches(from) || inches(along) > inches(to))
+    clash('along', 'Place of the opening', tape(along), `a place in its zone, ${tape(from)} to ${tape(to)}`);
+  if (!(inches(width) > 0)) clash('width', 'Width across the cavity', tape(width), 'more than nothing');
+  if (inches(across) < 0 || inches(across) > inches(width))
+    clash(
+      'across',
+      'Opening, from the eave',
+      tape(across),
+      `a place in the cavity, which is ${tape(width)} wide`,
+    );
+  if (!(inches(streamReach) > 0))
+    clash('stream_reach', 'Reach of the stream', tape(streamReach), 'more than nothing');
+  if (standOff && inches(standOff) > inches(streamReach) * (1 + 1e-9))
+    clash(
+      'stand_off',
+      'Stand-off',
+      tape(standOff),
+      `no more than the stream’s reach of ${tape(streamReach)}, or the edge of the zone is never filled`,
+    );
+}
+
+/** The zone as seen by one who stands at the opening and faces the ridge. */
+function zoneOf({ along, from, to, width, across, startingEnd }: Opening): Zone {
+  const [toStart, toFar] = [inches(along) - inches(from), inches(to) - inches(along)];
+  const [right, left] = startingEnd === 'left hand' ? [toFar, toStart] : [toStart, toFar];
+  return { left, right, up: inches(width) - inches(across), down: inches(across) };
+}
+
+/** Which way along the roof is the right hand: 1 away from the starting end, −1 towards it. */
+const rightHand = (startingEnd: Hand | undefined): number => (startingEnd === 'left hand' ? 1 : -1);
+
+const seenFrom = ({ along, across, startingEnd }: Opening, ring: Ring) => ({
+  x: rightHand(startingEnd) * (inches(ring.along) - inches(along)),
+  y: inches(ring.at) - inches(across),
+});
+
+/** How many trusses does a push cross? One that stands at the opening itself counts for none. */
+function crossed(trusses: readonly number[], { along, startingEnd }: Opening, { x, length }: Ray): number {
+  const start = inches(along);
+  const end = start + rightHand(startingEnd) * x * length;
+  const [low, high] = [Math.min(start, end), Math.max(start, end)];
+  return trusses.filter((place) => settled(place) > settled(low) && settled(place) < settled(high)).length;
+}

@@ -1,0 +1,23 @@
+import { amountIn, byMethod, named, number, over, type Quantity } from '../../quantity/quantity.ts';
+import type { Rulebook } from '../../rulebook/rulebook.ts';
+import type { Section } from '../cavity/section.ts';
+
+/** Where across is the ridge? In the middle of a level cavity; at the far side of a single slope; else at the deepest place. */
+export const ridgeAcross = (section: Section): Quantity<'length'> =>
+  section.shape === 'level' ? over(section.width, number(2)) : section.deepestAt;
+
+/** Where across does a roof hole open into the cavity, from the eave on its side? Down from the ridge by the usual distance. */
+export function openingAcross(section: Section, rules: Rulebook): Quantity<'length'> {
+  const ridge = ridgeAcross(section);
+  const below = rules.value('access.roof-holes.below-peak');
+  return named(
+    byMethod(
+      'the ridge, less the distance of a hole below the peak; the slope is slight enough to count as level',
+      [section.width, below],
+      Math.max(0, amountIn(ridge, 'in') - amountIn(below, 'in')),
+      'in',
+    ),
+    'y0',
+    'Place of the opening, from the eave',
+  );
+}

@@ -1,0 +1,177 @@
+import type { CautionId } from '../../generated/rule-types.ts';
+import { quantity } from '../../quantity/quantity.ts';
+import { sectionFields } from '../cavity/fields.ts';
+import { cavitySection } from '../cavity/section.ts';
+import { calculation, type Figure } from '../declare/calculation.ts';
+import { choiceField, lengthField, optional } from '../declare/field.ts';
+import { materialFields } from '../fill/fields.ts';
+import { trussPlaces } from '../holes/roof.ts';
+import { type Bays, edgeBays, liftedEdges, misfit } from './bays.ts';
+import { fluesField, ringsAbout } from './flue-ring.ts';
+import { inCavityFields } from './lanes-declaration.ts';
+import { reachWord } from './reach.ts';
+
+const tape = { tape: 8 } as const;
+const three = { figures: 3 } as const;
+
+export const bays = calculation({
+  name: 'edge-bays',
+  title: 'Bays under the lifted edge',
+  question:
+    'Bay by bay between the trusses: how long must the tube be, and how many bags does each bay take?',
+  method:
+    'Each bay reaches from the middle of one truss to the middle of the next, so that the bays add up to the cavity. From one lifted edge the tube goes to the far eave; from both edges each goes to the ridge. It has to fit above the old insulation at the eave; between the trusses no chord is in its way. It stops at its reach, or before the ring kept open about a flue, and what lies beyond is left over. Lengths are level; the slope of these roofs is slight.',
+  fields: {
+    length: lengthField('L', 'Length of the roof', 'Along the ridge, from end to end.', '66 ft'),
+    truss_spacing: lengthField('s', 'Truss spacing', 'Centre to centre.', '24 in', { most: '8 ft' }),
+    first_truss: optional(
+      lengthField(
+        'x1',
+        'First truss',
+        'From the end of the roof to the middle of the first one. Left empty, one stands at the end.',
+        '0 in',
+        { zero: 'allowed', most: '20 ft' },
+      ),
+    ),
+    edges: choiceField('Edges that are lifted', 'One long side of the roof, or both.', liftedEdges),
+    ...sectionFields,
+    tube: optional(
+      lengthField('dt', 'Width of the tube', 'Outside. Left empty, the width of the hose.', '2 in', {
+        most: '1 ft',
+      }),
+    ),
+    ...inCavityFields,
+    density: materialFields.density,
+    bag_weight: materialFields.bag_weight,
+    flues: optional(fluesField()),
+  },
+  example: {
+    length: '66 ft',
+    truss_spacing: '24 in',
+    first_truss: '0 in',
+    edges: 'one edge',
+    shape: 'bowed',
+    width: '13 ft 10 in',
+    eave: '4 1/2 in',
+    ridge: '15 in',
+    old_depth: '2 in',
+    density: '1.5 lb/ft3',
+    bag_weight: '30 lb/bag',
+  },
+  work: (values, rules) => {
+    const found = edgeBays(
+      {
+        length: values.length,
+        trussSpacing: values.truss_spacing,
+        trusses: trussPlaces(values, values.length),
+        section: cavitySection(values),
+        edges: values.edges,
+        tube: values.tube,
+        reach: values.reach,
+        oldDepth: values.old_depth,
+        rings: ringsAbout(values.flues, values, rules),
+        density: values.density,
+        bagWeight: values.bag_weight,
+      },
+      rules,
+    );
+    // The widest bay stands for a whole one; the first and last may be cut short by the end of the roof.
+    const typical = found.bays.reduce((a, b) => (b.volume.amount > a.volume.amount ? b : a));
+    const figures: Record<string, Figure> = {
+      bags_a_bay: { label: 'Bags for a whole bay', value: typical.bags, format: three },
+      bays: {
+        label: 'Bays',
+        value: quantity(found.bays.length, '1', {
+          from: 'method',
+          method: 'stretches between the trusses and to the ends of the roof',
+          operands: [values.length, values.truss_spacing],
+        }),
+      },
+      tube: { label: 'Tube, at the least', value: found.longest, format: tape },
+      reached: { label: 'With the reach it has, it', value: wordOf(found) },
+      clear: { label: 'Clear width of a whole bay', value: typical.clear, format: tape },
+      bay_volume: { label: 'Volume of a whole bay', value: typical.volume },
+      volume: { label: 'Volume of all bays', value: found.volume },
+      left_volume: { label: 'Volume left over', value: found.leftVolume },
+      bags: { label: 'Bags for all bays, what is left over included', value: found.bags, format: three },
+    };
+    for (const side of found.sides) {
+      figures[`room_${side.edge}`] = {
+        label: `Free depth at the ${side.edge} eave`,
+        value: side.room,
+        format: three,
+      };
+    }
+    const cautions: CautionId[] = ['caution.layout.framing', 'caution.edge.sharp', 'caution.hose.blind'];
+    if (found.bays.some((each) => each.stopsAtRing)) cautions.unshift('caution.hose.flue-ahead');
+    else if ((values.flues ?? []).length > 0) cautions.unshift('caution.flue.keep-clear');
+    cautions.push(
+      'caution.hose.from-ladder',
+      'caution.roof.falls',
+      'caution.roof.electric',
+      'caution.ceiling.trapped-air',
+      'caution.before.wear',
+    );
+    return {
+      figures,
+      tables: { bays: table(found) },
+      cautions,
+      remarks: [
+        ...found.sides.map((side) => misfit(side, found.tube)).filter(Boolean),
+        ...(found.sides.some(({ tubeFits }) => !tubeFits)
+          ? ['What a tube that does not go in would have filled is counted as left over.']
+          : []),
+      ],
+    };
+  },
+});
+
+/** Does the tube get there on the worse side? */
+const wordOf = ({ sides, reach }: Bays): string =>
+  sides.some(({ tubeFits }) => !tubeFits)
+    ? 'does not fit'
+    : ((['beyond reach', 'may not reach', 'reaches'] as const).find((word) =>
+        sides.some(({ tube }) => reachWord(tube, reach) === word),
+      ) ?? 'reaches');
+
+function table({ bays: all, sides }: Bays) {
+  const bySide = (name: string, label: (edge: string) => string) =>
+    Object.fromEntries(sides.map(({ edge }) => [`${name}_${edge}`, label(edge)]));
+  return {
+    title: 'Bay by bay, from the starting end',
+    columns: {
+      bay: 'Bay',
+      from: 'From',
+      to: 'To',
+      clear: 'Clear width',
+      ...bySide('pushed', (edge) => `Tube in from the ${edge} edge`),
+      ...bySide('bags', (edge) => `Bags through the ${edge} edge`),
+      left_volume: 'Volume left over',
+    },
+    rows: all.map((each) => ({
+      bay: String(each.number),
+      from: each.from,
+      to: each.to,
+      clear: each.clear,
+      ...Object.fromEntries(
+        sides.flatMap(({ edge, tubeFits }, place) => [
+          [`pushed_${edge}`, (tubeFits ? each.pushed[place] : undefined) ?? 'does not fit'],
+          [`bags_${edge}`, each.bagsBySide[place] ?? ''],
+        ]),
+      ),
+      left_volume: each.leftVolume,
+    })),
+    format: {
+      from: tape,
+      to: tape,
+      clear: tape,
+      ...Object.fromEntries(
+        sides.flatMap(({ edge }) => [
+          [`pushed_${edge}`, tape],
+          [`bags_${edge}`, three],
+        ]),
+      ),
+      left_volume: three,
+    },
+  };
+}

@@ -1,0 +1,308 @@
+import { format } from '../../quantity/format.ts';
+import {
+  amountIn,
+  byMethod,
+  inUnit,
+  minus,
+  named,
+  type Quantity,
+  quantity,
+  times,
+  total,
+} from '../../quantity/quantity.ts';
+import type { QuantityRange, Rulebook } from '../../rulebook/rulebook.ts';
+import { placeOfHeight } from '../cavity/profile.ts';
+import type { Section } from '../cavity/section.ts';
+import { EntriesClash } from '../declare/calculation.ts';
+import { bagsFor } from '../fill/bags.ts';
+import { ridgeAcross } from '../marks/opening.ts';
+import { keptOff, type Ring, runsInto } from './flue-ring.ts';
+import { less } from './lanes.ts';
+import { reachOf } from './reach.ts';
+import { fits, freeStrip, openInStrip, part, roomForHose, type Taken } from './strip.ts';
+
+export const liftedEdges = ['one edge', 'both edges'] as const;
+export type LiftedEdges = (typeof liftedEdges)[number];
+
+/** A cavity that is filled bay by bay between its trusses, under the lifted edge of the roof. */
+export interface BayProblem extends Taken {
+  readonly length: Quantity<'length'>;
+  readonly trussSpacing: Quantity<'length'>;
+  /** Where the trusses stand, in inches from the starting end, in rising order. */
+  readonly trusses: readonly number[];
+  readonly section: Section;
+  readonly edges: LiftedEdges;
+  /** How wide the tube is; left out, the hose. */
+  readonly tube?: Quantity<'length'> | undefined;
+  /** How far the tube can be pushed; left out, the usual reach of a flexible hose. */
+  readonly reach?: Quantity<'length'> | undefined;
+  readonly rings?: readonly Ring[];
+  readonly density: Quantity<'density'>;
+  readonly bagWeight: Quantity<'weight of a piece'>;
+}
+
+/** What is done through one lifted edge: the back one, or the one across from it. */
+export interface Side {
+  readonly edge: 'back' | 'front';
+  /** How long the tube has to be, from the edge to where this side's part ends. */
+  readonly tube: Quantity<'length'>;
+  /** The free depth at the eave, and whether the tube goes in there. */
+  readonly room: Quantity<'length'>;
+  readonly tubeFits: boolean;
+  /** Where, from the edge, the cavity becomes deep enough for the tube; undefined if nowhere on this side. */
+  readonly fitsFrom: Quantity<'length'> | undefined;
+}
+
+/** One bay, between two trusses or between a truss and the end of the roof. */
+export interface Bay {
+  readonly number: number;
+  readonly from: Quantity<'length'>;
+  readonly to: Quantity<'length'>;
+  readonly clear: Quantity<'length'>;
+  /** Volume, from the middle of one truss to the middle of the next, so that the bays add up to the cavity. */
+  readonly volume: Quantity<'volume'>;
+  readonly bags: Quantity<'pieces'>;
+  /** Bags through each edge, in the order of the sides. */
+  readonly bagsBySide: readonly Quantity<'pieces'>[];
+  /** How far the tube goes in on each side. */
+  readonly pushed: readonly Quantity<'length'>[];
+  readonly leftVolume: Quantity<'volume'>;
+  readonly stopsAtRing: boolean;
+}
+
+export interface Bays {
+  readonly bays: readonly Bay[];
+  readonly sides: readonly Side[];
+  readonly tube: Quantity<'length'>;
+  readonly reach: QuantityRange<'length'>;
+  readonly longest: Quantity<'length'>;
+  readonly volume: Quantity<'volume'>;
+  readonly leftVolume: Quantity<'volume'>;
+  readonly bags: Quantity<'pieces'>;
+}
+
+const inches = (q: Quantity<'length'>): number => amountIn(q, 'in');
+
+/**
+ * Bay by bay under the lifted edge: how long must the tube be, and how many bags does each bay take?
+ * From one edge the tube goes to the far eave; from both, to the ridge. It runs along the middle of its bay, so no chord is in its
+ * way, and stops at its reach or before the ring kept open about a flue.
+ * @throws EntriesClash where both edges of half a double home are named: its other side is the marriage line.
+ */
+export function edgeBays(problem: BayProblem, rules: Rulebook): Bays {
+  const { section, edges, length } = problem;
+  if (section.shape === 'one-slope' && edges === 'both edges') {
+    throw new EntriesClash({
+      field: 'edges',
+      label: 'Edges that are lifted',
+      found: 'both edges of a one-slope roof',
+      expected: 'one edge, since the other side is the marriage line',
+    });
+  }
+  const tube = problem.tube ?? rules.value('access.hose.diameter');
+  const reach = reachOf(problem.reach, rules);
+  const sides = sidesOf(problem, tube, rules);
+  const member = rules.value('framing.truss.member-width');
+  const bays = stretches(problem.trusses, inches(length), inches(member)).map((stretch, place) =>
+    bay(place, stretch, problem, { tube, reach, sides, member }, rules),
+  );
+  if (bays.length === 0) {
+    throw new EntriesClash({
+      field: 'length',
+      label: 'Length of the roof',
+      found: `${format(length)} with ${problem.trusses.length} trusses in it`,
+      expected: 'room for a bay between two trusses',
+    });
+  }
+  return {
+    bays,
+    sides,
+    tube,
+    reach,
+    longest: sides.map((side) => side.tube).reduce((a, b) => (inches(b) > inches(a) ? b : a)),
+    volume: named(total(bays.map(({ volume }) => volume)), 'V', 'Volume of all bays'),
+    leftVolume: named(total(bays.map(({ leftVolume }) => leftVolume)), 'V left', 'Volume left over'),
+    bags: named(total(bays.map(({ bags }) => bags)), 'n', 'Bags for all bays'),
+  };
+}
+
+function sidesOf(problem: BayProblem, tube: Quantity<'length'>, rules: Rulebook): Side[] {
+  const { section, edges } = problem;
+  const back = edges === 'one edge' ? section.width : ridgeAcross(section);
+  const side = (edge: Side['edge'], to: Quantity<'length'>, eave: Quantity<'length'>): Side => {
+    const room = roomForHose(section, eave, problem, false, rules);
+    return {
+      edge,
+      tube: named(inUnit(to, 'ft'), 't', `Tube from the ${edge} edge`),
+      room,
+      tubeFits: fits(tube, room),
+      fitsFrom: fitsFrom(problem, edge, to, tube),
+    };
+  };
+  return [
+    side('back', back, quantity(0, 'in')),
+    ...(edges === 'both edges' ? [side('front', minus(section.width, back), section.width)] : []),
+  ];
+}
+
+/** Where does the cavity become deep enough for the tube, on the way in from an edge? */
+function fitsFrom(
+  { section, oldDepth }: BayProblem,
+  edge: Side['edge'],
+  to: Quantity<'length'>,
+  tube: Quantity<'length'>,
+): Quantity<'length'> | undefined {
+  const height = inches(tube) + (oldDepth ? inches(oldDepth) : 0);
+  const { width } = section.profile;
+  const profile =
+    edge === 'back' ? part(section.profile, 0, inches(to)) : part(section.profile, width - inches(to), width);
+  const [first, last] = edge === 'back' ? [0, -1] : [-1, 0];
+  const corners = first === 0 ? profile.corners : [...profile.corners].reverse();
+  const from = (place: number): number => (edge === 'back' ? place : profile.width - place);
+  for (const [at, corner] of corners.entries()) {
+    if (profile.depthAt(corner) >= height) return placeFrom(from(corner), section, tube);
+    const next = corners[at + 1];
+    if (next !== undefined && profile.depthAt(next) >= height) {
+      const [left, right] = last === -1 ? [corner, next] : [next, corner];
+      return placeFrom(from(placeOfHeight(profile, height, left, right)), section, tube);
+    }
+  }
+  return undefined;
+}
+
+const placeFrom = (amount: number, section: Section, tube: Quantity<'length'>): Quantity<'length'> =>
+  byMethod(
+    'where the cavity above the old insulation is as deep as the tube is wide',
+    [section.width, tube],
+    amount,
+    'in',
+  );
+
+interface Stretch {
+  readonly from: number;
+  readonly to: number;
+  readonly clearFrom: number;
+  readonly clearTo: number;
+}
+
+/** The stretches between trusses and to the ends of the roof that have any clear width, in inches. */
+export function stretches(trusses: readonly number[], length: number, member: number): Stretch[] {
+  const inside = trusses.filter((place) => place >= 0 && place <= length);
+  const edges = [
+    { at: 0, half: 0 },
+    ...inside.map((at) => ({ at, half: member / 2 })),
+    { at: length, half: 0 },
+  ];
+  const found = edges.slice(1).flatMap((right, place): Stretch[] => {
+    const left = edges[place] ?? right;
+    const [clearFrom, clearTo] = [Math.max(0, left.at + left.half), Math.min(length, right.at - right.half)];
+    return clearTo > clearFrom ? [{ from: left.at, to: right.at, clearFrom, clearTo }] : [];
+  });
+  // What lies beyond the first and last bay, under a truss at the end of the roof, is theirs too: the bays add up to the roof.
+  return found.map((stretch, place) => ({
+    ...stretch,
+    from: place === 0 ? 0 : stretch.from,
+    to: place === found.length - 1 ? length : stretch.to,
+  }));
+}
+
+interface Known {
+  readonly tube: Quantity<'length'>;
+  readonly reach: QuantityRange<'length'>;
+  readonly sides: readonly Side[];
+  readonly member: Quantity<'length'>;
+}
+
+function bay(place: number, stretch: Stretch, problem: BayProblem, known: Known, rules: Rulebook): Bay {
+  const { section, trussSpacing, length, rings = [] } = problem;
+  const along = (amount: number, label: string): Quantity<'length'> =>
+    named(byMethod('place of the trusses', [trussSpacing, length], amount, 'in'), 'x', label);
+  const [from, to] = [along(stretch.from, 'Bay from'), along(stretch.to, 'Bay to')];
+  const clear = named(
+    byMethod(
+      'between the trusses, less half a member on each side that has one',
+      [trussSpacing, known.member],
+      stretch.clearTo - stretch.clearFrom,
+      'in',
+    ),
+    'bc',
+    'Clear width of the bay',
+  );
+  const pitch = named(inUnit(minus(to, from), 'ft'), 'Lb', 'Length of the bay, middle to middle');
+  const middle = (stretch.clearFrom + stretch.clearTo) / 2;
+  const here = rings.filter((ring) => inches(ring.along) >= stretch.from && inches(ring.along) < stretch.to);
+  let stopsAtRing = false;
+  const worked = known.sides.map((side) => {
+    const needed = inches(side.tube);
+    const stops = rings.flatMap((ring) => {
+      const at = side.edge === 'back' ? inches(ring.at) : section.profile.width - inches(ring.at);
+      const met = runsInto(at, inches(ring.along) - middle, keptOff(ring, known.tube));
+      return met && met.from < needed ? [Math.max(0, met.from)] : [];
+    });
+    if (stops.length > 0) stopsAtRing = true;
+    const amount = side.tubeFits ? Math.min(needed, inches(known.reach.low), ...stops) : 0;
+    const pushed = named(
+      inUnit(
+        byMethod(
+          'the tube needed, or its reach, or the ring kept open about a flue, whichever comes first; nothing where it does not fit',
+          [side.tube, known.reach.low, side.room, known.tube],
+          amount,
+          'in',
+        ),
+        'ft',
+      ),
+      'c',
+      `Pushed in from the ${side.edge} edge`,
+    );
+    return { pushed, ...volumesOn(side, amount, pitch, problem, here, rules) };
+  });
+  const volume = named(total(worked.map((each) => each.volume)), 'V', 'Volume of the bay');
+  const bags = worked.map((each) => bagsFor(each.volume, problem.density, problem.bagWeight).bags);
+  return {
+    number: place + 1,
+    from,
+    to,
+    clear,
+    volume,
+    bags: named(total(bags), 'n', 'Bags for the bay'),
+    bagsBySide: bags,
+    pushed: worked.map(({ pushed }) => pushed),
+    leftVolume: named(total(worked.map((each) => each.left)), 'V left', 'Volume left over in the bay'),
+    stopsAtRing,
+  };
+}
+
+/** What one side of a bay takes in all, and what of it lies beyond the end of the push. */
+function volumesOn(
+  side: Side,
+  pushed: number,
+  pitch: Quantity<'length'>,
+  problem: BayProblem,
+  rings: readonly Ring[],
+  rules: Rulebook,
+): { readonly volume: Quantity<'volume'>; readonly left: Quantity<'volume'> } {
+  const { section } = problem;
+  const { width } = section.profile;
+  const needed = inches(side.tube);
+  const between = (a: number, b: number, symbol: string, label: string) => {
+    const [from, to] = side.edge === 'back' ? [a, b] : [width - b, width - a];
+    const place = (amount: number) => byMethod('place across', [side.tube, section.width], amount, 'in');
+    const strip = freeStrip(section, place(from), place(to), problem, rules);
+    const open = rings.map((ring) => ({ ring, volume: openInStrip(section, ring, from, to, problem) }));
+    return less(times(strip, pitch), open, symbol, label);
+  };
+  return {
+    volume: between(0, needed, 'V', `Volume on the ${side.edge} side of the bay`),
+    left: between(pushed, needed, 'V left', `Volume left over on the ${side.edge} side of the bay`),
+  };
+}
+
+/** Where a tube that does not fit would, in words; empty where it fits. */
+export const misfit = (side: Side, tube: Quantity<'length'>): string =>
+  side.tubeFits
+    ? ''
+    : `At the ${side.edge} eave ${format(side.room, { figures: 3 })} are free, and the tube is ${format(tube)} wide: it does not go in there. ${
+        side.fitsFrom
+          ? `The cavity is deep enough for it from ${format(side.fitsFrom, { tape: 8 })} in.`
+          : 'The cavity is nowhere deep enough for it on that side.'
+      }`;

@@ -1,0 +1,103 @@
+import { format } from '../../quantity/format.ts';
+import { amountIn, compare, named, number, plus, type Quantity, times } from '../../quantity/quantity.ts';
+import type { Rulebook } from '../../rulebook/rulebook.ts';
+import { EntriesClash } from '../declare/calculation.ts';
+import { lengthField, listField, type Values } from '../declare/field.ts';
+
+/** Where a hot flue stands in the cavity, for ways of working that push a hose past it. */
+export const flueFields = {
+  along: lengthField(
+    'xf',
+    'Place along the roof',
+    'From the starting end to the middle of the flue.',
+    '21 ft 6 in',
+    { zero: 'allowed' },
+  ),
+  at: lengthField(
+    'yf',
+    'Its place, from the eave',
+    'Across the home, from the eave on the back side.',
+    '5 ft',
+    {
+      zero: 'allowed',
+      most: '40 ft',
+    },
+  ),
+  across: lengthField('Df', 'Width of the flue', 'The widest across, its jacket included.', '6 in', {
+    most: '6 ft',
+  }),
+} as const;
+
+/** The list of hot flues; places across are counted from the eave named. */
+export const fluesField = (eave = 'the eave on the back side') =>
+  listField(
+    'Hot flues',
+    'Flues and chimneys that get hot; the hose stops before the ring kept open about each.',
+    'a hot flue',
+    { ...flueFields, at: { ...flueFields.at, hint: `Across the home, from ${eave}.` } },
+  );
+
+/** A round space that fill and hose keep out of. */
+export interface Ring {
+  readonly along: Quantity<'length'>;
+  /** Its place, from the eave. */
+  readonly at: Quantity<'length'>;
+  /** How wide the open space is, the clearance on both sides included. */
+  readonly across: Quantity<'length'>;
+}
+
+/** Which ring is kept open about a flue? Its own width, and the least clearance on both sides; its listing may ask for more. */
+export const ringAbout = (flue: Values<typeof flueFields>, rules: Rulebook): Ring => ({
+  along: flue.along,
+  at: flue.at,
+  across: named(
+    plus(flue.across, times(rules.value('clearance.flue.to-combustibles'), number(2))),
+    'D',
+    'Open space about the flue',
+  ),
+});
+
+/**
+ * The rings about some flues.
+ * @throws EntriesClash for a flue beyond the end of the roof or beyond the other eave.
+ */
+export function ringsAbout(
+  flues: readonly Values<typeof flueFields>[] | undefined,
+  { length, width }: { readonly length?: Quantity<'length'>; readonly width: Quantity<'length'> },
+  rules: Rulebook,
+): Ring[] {
+  const beyond = (place: Quantity<'length'>, edge: Quantity<'length'> | undefined, way: string): void => {
+    if (!edge || compare(place, edge) <= 0) return;
+    throw new EntriesClash({
+      field: 'flues',
+      label: 'Hot flues',
+      found: `one ${format(place, { tape: 8 })} ${way}`,
+      expected: `a place inside the cavity, ${format(edge, { tape: 8 })} ${way}`,
+    });
+  };
+  for (const { along, at } of flues ?? []) {
+    beyond(along, length, 'along');
+    beyond(at, width, 'across');
+  }
+  return (flues ?? []).map((flue) => ringAbout(flue, rules));
+}
+
+/**
+ * Where does a straight push run into a round space? The stretch of the push inside it, in the unit of all three; undefined where
+ * it passes clear. `ahead` is how far along the push its middle lies, `aside` how far off the line, `radius` half its width with
+ * half the hose.
+ * @example runsInto(10, 3, 5) // => { from: 6, to: 14 }
+ */
+export function runsInto(
+  ahead: number,
+  aside: number,
+  radius: number,
+): { readonly from: number; readonly to: number } | undefined {
+  if (!(Math.abs(aside) < radius)) return undefined;
+  const half = Math.sqrt(radius * radius - aside * aside);
+  return ahead + half > 0 ? { from: ahead - half, to: ahead + half } : undefined;
+}
+
+/** Half a ring's width with half the hose, in inches: how near the middle of the hose may come. */
+export const keptOff = (ring: Ring, hose: Quantity<'length'>): number =>
+  (amountIn(ring.across, 'in') + amountIn(hose, 'in')) / 2;

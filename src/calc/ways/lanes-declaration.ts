@@ -1,0 +1,191 @@
+import type { CautionId } from '../../generated/rule-types.ts';
+import { format } from '../../quantity/format.ts';
+import { quantity } from '../../quantity/quantity.ts';
+import { sectionFields } from '../cavity/fields.ts';
+import { cavitySection } from '../cavity/section.ts';
+import { calculation, type Figure } from '../declare/calculation.ts';
+import { choiceField, lengthField, optional } from '../declare/field.ts';
+import { materialFields } from '../fill/fields.ts';
+import { fluesField, ringsAbout } from './flue-ring.ts';
+import { gableEnds, gableLanes, type Lanes } from './lanes.ts';
+
+const tape = { tape: 8 } as const;
+
+/** What lies in the cavity already, and how far the hose at hand goes; the ways in all ask it so. */
+export const inCavityFields = {
+  old_depth: optional(
+    lengthField('do', 'Depth of the old insulation', 'As it lies on the ceiling now.', '2 in', {
+      zero: 'allowed',
+      most: '6 ft',
+    }),
+  ),
+  reach: optional(
+    lengthField(
+      'r',
+      'Reach of the hose or tube',
+      'How far the one at hand can be pushed, or how long a stiff tube is. Left empty, the usual reach of a flexible hose.',
+      '30 ft',
+    ),
+  ),
+} as const;
+
+export const lanes = calculation({
+  name: 'gable-lanes',
+  title: 'Lanes from the gable end',
+  question: 'How far does a push from the gable end have to go, in how many lanes, and what is left over?',
+  method:
+    'The width is shared into even lanes, none wider than the fill spreads to both sides of the hose. The hose runs along the middle of its lane; it has to fit above the old insulation and, where there are trusses, between their chords. Each push goes to the middle of the home, or to the other end where one end alone is open, and stops at the reach of the hose or before the ring kept open about a flue; what lies beyond is left over. What the fill flies on past the end of the hose is not counted.',
+  fields: {
+    length: lengthField('L', 'Length of the roof', 'Along the ridge, from end to end.', '66 ft'),
+    ends: choiceField('Ends that are opened', 'Gable ends a hose can go in through.', gableEnds),
+    ...sectionFields,
+    spread: lengthField(
+      'sd',
+      'Spread to each side',
+      'How far the fill spreads to each side of the hose; try it with the machine, hose and fill at hand.',
+      '2 ft',
+      { most: '20 ft' },
+    ),
+    ...inCavityFields,
+    truss_spacing: optional(
+      lengthField(
+        's',
+        'Truss spacing',
+        'Centre to centre; the hose has to pass between the chords.',
+        '24 in',
+        {
+          most: '8 ft',
+        },
+      ),
+    ),
+    density: materialFields.density,
+    bag_weight: materialFields.bag_weight,
+    flues: optional(fluesField()),
+  },
+  example: {
+    length: '66 ft',
+    ends: 'both ends',
+    shape: 'bowed',
+    width: '13 ft 10 in',
+    eave: '3 in',
+    ridge: '15 in',
+    spread: '2 ft',
+    old_depth: '2 in',
+    truss_spacing: '24 in',
+    density: '1.5 lb/ft3',
+    bag_weight: '30 lb/bag',
+    flues: [{ along: '21 ft 6 in', at: '5 ft', across: '6 in' }],
+  },
+  work: (values, rules) => {
+    const found = gableLanes(
+      {
+        length: values.length,
+        section: cavitySection(values),
+        ends: values.ends,
+        spread: values.spread,
+        reach: values.reach,
+        oldDepth: values.old_depth,
+        trussSpacing: values.truss_spacing,
+        rings: ringsAbout(values.flues, values, rules),
+        density: values.density,
+        bagWeight: values.bag_weight,
+      },
+      rules,
+    );
+    const figures: Record<string, Figure> = {
+      left: { label: 'Left over in a lane, at the most', value: found.left },
+      left_at_best: { label: 'Left over where the hose goes as far as any', value: found.leftAtBest },
+      lanes: {
+        label: 'Lanes',
+        value: quantity(found.lanes.length, '1', {
+          from: 'method',
+          method: 'width over twice the spread, rounded up',
+          operands: [values.width, values.spread],
+        }),
+      },
+      lane_width: { label: 'Width of a lane', value: found.laneWidth, format: tape },
+      push: { label: found.push.label ?? 'Push', value: found.push, format: tape },
+      reach_low: { label: 'The hose reaches, at the least', value: found.reach.low },
+      reach_high: { label: 'The hose reaches, at the most', value: found.reach.high },
+      volume: { label: 'Volume of all lanes', value: found.volume },
+      left_volume: { label: 'Volume left over', value: found.leftVolume },
+      bags: {
+        label: 'Bags for all lanes, what is left over included',
+        value: found.bags,
+        format: { figures: 3 },
+      },
+    };
+    const cautions: CautionId[] = ['caution.layout.framing', 'caution.hose.blind'];
+    if (found.lanes.some((each) => each.stopsAtRing)) cautions.unshift('caution.hose.flue-ahead');
+    else if ((values.flues ?? []).length > 0) cautions.unshift('caution.flue.keep-clear');
+    cautions.push(
+      'caution.hose.from-ladder',
+      'caution.roof.falls',
+      'caution.ceiling.trapped-air',
+      'caution.before.wear',
+    );
+    return {
+      figures,
+      tables: {
+        lanes: {
+          title: 'Lane by lane, from the eave on the back side',
+          columns: {
+            lane: 'Lane',
+            middle: 'The hose runs at',
+            room: 'Free depth there',
+            area: 'Area of the strip',
+            from_start: 'Covered from the starting end',
+            from_far_end: 'Covered from the far end',
+            left: 'Left over',
+            left_volume: 'Volume left over',
+            bags: 'Bags for the lane',
+          },
+          rows: found.lanes.map((each) => ({
+            lane: String(each.number),
+            middle: each.middle,
+            room: each.room,
+            area: each.area,
+            from_start: each.feedable ? each.fromStart : 'the hose does not fit',
+            from_far_end: each.feedable ? each.fromFarEnd : 'the hose does not fit',
+            left: each.left,
+            left_volume: each.leftVolume,
+            bags: each.bags,
+          })),
+          format: {
+            middle: tape,
+            room: { figures: 3 },
+            area: { figures: 3 },
+            from_start: tape,
+            from_far_end: tape,
+            left: tape,
+            left_volume: { figures: 3 },
+            bags: { figures: 3 },
+          },
+        },
+      },
+      cautions,
+      remarks: remarksOn(found, values.truss_spacing !== undefined),
+    };
+  },
+});
+
+function remarksOn(found: Lanes, trusses: boolean): string[] {
+  const shut = found.lanes.filter(({ feedable }) => !feedable);
+  const names = shut.map((each) => `lane ${each.number} has ${format(each.room, { figures: 3 })}`).join(', ');
+  return [
+    ...(shut.length > 0
+      ? [
+          `The hose is ${format(found.hose)} wide and does not fit along the middle of every lane: ${names}. Such a lane is not fed from the gable; the whole of it is counted as left over.`,
+        ]
+      : []),
+    trusses
+      ? 'The hose passes every truss on its way: feel for the gaps between the webs, which may lie elsewhere in each truss and stop it short.'
+      : 'No truss spacing is given, so no chord is taken off: trusses would leave the hose less room, and their webs can stop it.',
+    ...(found.left.amount > 0
+      ? ['What is left over has to be reached another way, such as a roof hole above it.']
+      : []),
+    ...(found.lanes.some(({ stopsAtRing }) => stopsAtRing)
+      ? ['A lane that meets the ring about a flue counts the stretch at the ring as left over too.']
+      : []),
+  ];
+}

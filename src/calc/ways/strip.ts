@@ -1,0 +1,120 @@
+import { amountIn, byMethod, inUnit, named, type Quantity } from '../../quantity/quantity.ts';
+import type { Rulebook } from '../../rulebook/rulebook.ts';
+import { areaBelow, type Profile } from '../cavity/profile.ts';
+import type { Section } from '../cavity/section.ts';
+import type { Ring } from './flue-ring.ts';
+
+/** What takes room from new fill, all across: old insulation, and the chords of the trusses averaged along the home. */
+export interface Taken {
+  readonly oldDepth: Quantity<'length'> | undefined;
+  readonly trussSpacing: Quantity<'length'> | undefined;
+}
+
+const inches = (q: Quantity<'length'>): number => amountIn(q, 'in');
+const oldInches = ({ oldDepth }: Taken): number => (oldDepth ? inches(oldDepth) : 0);
+
+/** A part of a section, its places counted from its own left end; plain numbers in inches. */
+export function part(profile: Profile, from: number, to: number): Profile {
+  const [left, right] = [Math.max(0, from), Math.min(profile.width, to)];
+  const width = Math.max(0, right - left);
+  const held = (across: number): number => left + Math.min(width, Math.max(0, across));
+  return {
+    width,
+    depthAt: (across) => profile.depthAt(held(across)),
+    areaUpTo: (across) => profile.areaUpTo(held(across)) - profile.areaUpTo(left),
+    corners: [
+      0,
+      ...profile.corners.filter((place) => place > left && place < right).map((x) => x - left),
+      width,
+    ],
+  };
+}
+
+/**
+ * How much of a strip of the section is free for new fill, in square feet?
+ * Old insulation fills a shallow eave to the roof and no more, and chords take no more than the room above it. Strips that share
+ * out the whole width share out the whole of the free section; where the eave has no room for the chords they add up to a little more.
+ */
+export function freeStrip(
+  section: Section,
+  from: Quantity<'length'>,
+  to: Quantity<'length'>,
+  taken: Taken,
+  rules: Rulebook,
+): Quantity<'area'> {
+  const strip = part(section.profile, inches(from), inches(to));
+  const old = oldInches(taken);
+  const aboveOld = strip.areaUpTo(strip.width) - areaBelow(strip, old);
+  const operands: Quantity[] = [from, to, section.width, ...(taken.oldDepth ? [taken.oldDepth] : [])];
+  let framing = 0;
+  if (taken.trussSpacing) {
+    const chord = rules.value('framing.truss.chord-depth');
+    const member = rules.value('framing.truss.member-width');
+    const chords = inches(chord) + Math.max(0, inches(chord) - old);
+    framing =
+      ((areaBelow(strip, old + chords) - areaBelow(strip, old)) * inches(member)) /
+      inches(taken.trussSpacing);
+    operands.push(chord, member, taken.trussSpacing);
+  }
+  return named(
+    inUnit(
+      byMethod(
+        'section between two places, less old insulation, less the chords averaged along the home',
+        operands,
+        Math.max(0, aboveOld - framing),
+        'in2',
+      ),
+      'ft2',
+    ),
+    'As',
+    'Area of the strip, free for new fill',
+  );
+}
+
+/** Area of a circle of radius 1 on the left of a line at t from its middle. @example leftOf(0) === Math.PI / 2 // => true */
+export function leftOf(t: number): number {
+  if (t <= -1) return 0;
+  if (t >= 1) return Math.PI;
+  return Math.PI / 2 + Math.asin(t) + t * Math.sqrt(1 - t * t);
+}
+
+/** What of a ring's open column stands in a strip, above the old insulation, in cubic inches; its height is that at its middle. */
+export function openInStrip(section: Section, ring: Ring, from: number, to: number, taken: Taken): number {
+  const [radius, at] = [inches(ring.across) / 2, inches(ring.at)];
+  const height = Math.max(0, section.profile.depthAt(at) - oldInches(taken));
+  return (leftOf((to - at) / radius) - leftOf((from - at) / radius)) * radius * radius * height;
+}
+
+/**
+ * How much room does a hose have above the old insulation at a place across? Where it runs across the trusses it has to pass
+ * between their chords.
+ */
+export function roomForHose(
+  section: Section,
+  at: Quantity<'length'>,
+  { oldDepth }: Pick<Taken, 'oldDepth'>,
+  acrossTrusses: boolean,
+  rules: Rulebook,
+): Quantity<'length'> {
+  const old = oldDepth ? inches(oldDepth) : 0;
+  const chord = rules.value('framing.truss.chord-depth');
+  const depth = section.profile.depthAt(inches(at));
+  const room = acrossTrusses ? depth - inches(chord) - Math.max(old, inches(chord)) : depth - old;
+  return named(
+    byMethod(
+      acrossTrusses
+        ? 'depth there, less the upper chord, less the old insulation or the lower chord, whichever is higher'
+        : 'depth there, less the old insulation',
+      [at, section.width, ...(oldDepth ? [oldDepth] : []), ...(acrossTrusses ? [chord] : [])],
+      Math.max(0, room),
+      'in',
+    ),
+    'hf',
+    'Free depth there',
+  );
+}
+
+const NOISE = 1e-9;
+/** Does a hose go through a room? As wide as the room is narrow enough. */
+export const fits = (hose: Quantity<'length'>, room: Quantity<'length'>): boolean =>
+  inches(hose) <= inches(room) * (1 + NOISE);

@@ -1,0 +1,257 @@
+import { toEdge } from '../calc/marks/directions.ts';
+import type { HoseMark, HoseMarks } from '../calc/marks/marks.ts';
+import { format } from '../quantity/format.ts';
+import { amountIn, type Quantity, quantity } from '../quantity/quantity.ts';
+import type { Rulebook } from '../rulebook/rulebook.ts';
+import { dimension } from './dimension.ts';
+import { circle, line, type Point, path, text } from './lines.ts';
+import { scaleBar } from './scale-bar.ts';
+import { type Drawing, type Shape, shape } from './svg.ts';
+
+/** `wide` prints on half a Letter page on its side, `narrow` on a phone held upright. */
+export type CardSize = 'wide' | 'narrow';
+
+/** What the card may say besides the marks. */
+export interface CardWords {
+  /** Which opening it is for. */
+  readonly title?: string;
+  /** Where across the ridge lies, from the opening's own eave. */
+  readonly ridge?: Quantity<'length'>;
+}
+
+const inches = (q: Quantity<'length'>): number => amountIn(q, 'in');
+const tape = (amount: number): string => format(quantity(amount, 'in'), { tape: 8 });
+const markText = ({ mark }: HoseMark): string => format(mark, { tape: 8, round: 'down' });
+/** A push with something to say of it has a sign at its number, told under the list. */
+const signed = ({ order, word, stopsAtRing }: HoseMark): string =>
+  `${order}${word === 'reaches' ? '' : '*'}${stopsAtRing ? '+' : ''}`;
+
+/** Where the plan and the list lie, in drawing units. */
+const sheets = {
+  wide: { width: 700, left: 88, top: 90, planHeight: 226, right: 40 },
+  narrow: { width: 340, left: 82, top: 90, planHeight: 300, right: 24 },
+} as const;
+const PER_COLUMN = 18;
+const COLUMN = 166;
+const ROW = 18;
+/** From the edge of the plan to its dimensions, to their extension lines (beyond the numbers), and to the scale bar. */
+const DIMENSIONS = { from: 20, inner: 38, outer: 62 } as const;
+const SCALE_BAR = 84;
+/** A plan drawn lower than this has no room for a chain beside it. */
+const CHAIN = 150;
+
+/**
+ * The card of one opening: its zone from above with 12 o'clock at the top, to scale and dimensioned, a ray for each push with its
+ * number, and the list of the marks, the farthest first.
+ */
+export function hoseCard(found: HoseMarks, rules: Rulebook, size: CardSize, words: CardWords = {}): Drawing {
+  const { zone, marks } = found;
+  const sheet = sheets[size];
+  const columns = size === 'wide' ? Math.max(1, Math.ceil(marks.length / PER_COLUMN)) : 2;
+  const listWidth = size === 'wide' ? columns * COLUMN + 8 : 0;
+  const [long, high] = [zone.left + zone.right, zone.up + zone.down];
+  const room = sheet.width - sheet.left - listWidth - sheet.right;
+  const perInch = Math.min(room / long, sheet.planHeight / high);
+  const origin: Point = [sheet.left + zone.left * perInch, sheet.top + zone.up * perInch];
+  const at = (x: number, y: number): Point => [origin[0] + x * perInch, origin[1] - y * perInch];
+  const foot = sheet.top + high * perInch;
+  const listTop = size === 'wide' ? 24 : foot + SCALE_BAR + 52;
+  const listLeft = size === 'wide' ? sheet.width - listWidth : 0;
+  const perColumn = Math.max(1, Math.ceil(marks.length / columns));
+  const notes = footnotes(found);
+  const title = words.title ?? `Opening at ${format(found.opening.along, { tape: 8 })}`;
+  const listHeight = 14 + perColumn * ROW;
+  const height = Math.max(foot + SCALE_BAR + 34, listTop + listHeight + notes.length * 16 + 8);
+  return {
+    width: sheet.width,
+    height,
+    title: `Hose marks. ${title}`,
+    description: descriptionOf(found),
+    shapes: [
+      ...zoneShapes(found, at, words.ridge),
+      ...found.rings.flatMap((ring) => ringShapes(ring, at, perInch)),
+      ...rayShapes(found, at, sheet.width),
+      shape('circle', { cx: origin[0], cy: origin[1], r: 2, fill: 'currentColor' }),
+      circle(
+        'outline',
+        origin,
+        Math.max(4, (inches(rules.value('access.roof-holes.diameter')) / 2) * perInch),
+      ),
+      ...dimensions(found, at, perInch),
+      ...aboutThePlan(found, at, size, foot),
+      ...scaleBar([sheet.left, foot + SCALE_BAR], ...scaleParts(perInch)),
+      text([12, 24], title, { anchor: 'start', size: 15, bold: true }),
+      ...list(marks, columns, perColumn, [listLeft, listTop]),
+      ...notes.map((note, place) =>
+        text([listLeft + 12, listTop + listHeight + 12 + place * 16], note, { anchor: 'start', size: 12 }),
+      ),
+    ],
+  };
+}
+
+/** A part of the scale bar that is long enough on the sheet for its ends to be named. */
+function scaleParts(perInch: number): [partInches: number, perInch: number, name: string] {
+  const feet = [1, 2, 5, 10, 20].find((part) => part * 4 * 12 * perInch >= 44) ?? 50;
+  return [feet * 12, perInch, `${feet * 4} ft`];
+}
+
+/** Eaves as visible edges, the ends of the zone as boundaries, the ridge as a centre line. */
+function zoneShapes(
+  { zone: { left, right, up, down }, opening }: HoseMarks,
+  at: (x: number, y: number) => Point,
+  ridge: Quantity<'length'> | undefined,
+): Shape[] {
+  const height = ridge === undefined ? undefined : inches(ridge) - inches(opening.across);
+  return [
+    line('outline', at(-left, up), at(right, up)),
+    line('outline', at(-left, -down), at(right, -down)),
+    line('boundary', at(-left, -down), at(-left, up)),
+    line('boundary', at(right, -down), at(right, up)),
+    ...(height !== undefined && height > -down && height < up
+      ? [line('centre', at(-left, height), at(right, height))]
+      : []),
+  ];
+}
+
+/** A flue's ring: what is kept open, crossed. */
+function ringShapes(
+  { x, y, radius }: HoseMarks['rings'][number],
+  at: (x: number, y: number) => Point,
+  perInch: number,
+): Shape[] {
+  const [cx, cy] = at(x, y);
+  const r = Math.max(3, radius * perInch);
+  const arm = r * Math.SQRT1_2;
+  return [
+    circle('outline', [cx, cy], r),
+    line('thin', [cx - arm, cy - arm], [cx + arm, cy + arm]),
+    line('thin', [cx - arm, cy + arm], [cx + arm, cy - arm]),
+  ];
+}
+
+const LABEL_OUT = 12;
+const LABEL_ROOM = 15;
+
+/** Which way is out of the zone at a place of its edge? */
+function outward({ left, right, up, down }: HoseMarks['zone'], x: number, y: number): Point {
+  const gaps = [
+    { gap: right - x, out: [1, 0] },
+    { gap: left + x, out: [-1, 0] },
+    { gap: up - y, out: [0, 1] },
+    { gap: down + y, out: [0, -1] },
+  ] as const;
+  return gaps.reduce((a, b) => (b.gap < a.gap - 1e-6 ? b : a)).out;
+}
+
+/** A line a push, a dot where the hose ends, and its number beyond the edge of the zone, where there is room for it. */
+function rayShapes({ marks, zone }: HoseMarks, at: (x: number, y: number) => Point, width: number): Shape[] {
+  const foot = at(0, -zone.down)[1];
+  const taken: Point[] = [];
+  return marks.flatMap((each): Shape[] => {
+    const { ray, stopsAtRing } = each;
+    const along = (length: number): Point => at(ray.x * length, ray.y * length);
+    const end = along(ray.length);
+    const edge = toEdge(zone, ray.minutes);
+    const [ex, ey] = along(edge);
+    const [nx, ny] = outward(zone, ray.x * edge, ray.y * edge);
+    // The number of a push that stops early stands beside it, since beyond its end lies the ring.
+    const spots: Point[] = stopsAtRing
+      ? [0.75, 0.55, 0.9].map((share) => {
+          const [x, y] = along(ray.length * share);
+          return [x + ray.y * 11, y + ray.x * 11];
+        })
+      : [LABEL_OUT, LABEL_OUT + LABEL_ROOM].map((by) => [ex + nx * by, ey - ny * by]);
+    const spot = spots.find(
+      ([x, y]) =>
+        x >= LABEL_OUT &&
+        x <= width - LABEL_OUT &&
+        y < foot + DIMENSIONS.from &&
+        taken.every(([tx, ty]) => Math.hypot(x - tx, y - ty) >= LABEL_ROOM),
+    );
+    if (spot) taken.push(spot);
+    return [
+      line('thin', at(0, 0), end),
+      shape('circle', { cx: end[0], cy: end[1], r: 2.4, fill: 'currentColor' }),
+      ...(spot ? [text([spot[0], spot[1] + 4], String(each.order), { size: 12, bold: true })] : []),
+    ];
+  });
+}
+
+/** The zone and the place of the opening in it; a part of no length has no dimension. */
+function dimensions({ zone }: HoseMarks, at: (x: number, y: number) => Point, perInch: number): Shape[] {
+  const { left, right, up, down } = zone;
+  const { from: gap, inner, outer } = DIMENSIONS;
+  const below = (a: number, b: number, offset: number): Shape[] => {
+    const [[ax, y], [bx]] = [at(a, -down), at(b, -down)];
+    return dimension([ax, y + gap], [bx, y + gap], offset - gap, tape(b - a), 12);
+  };
+  const beside = (a: number, b: number, offset: number): Shape[] => {
+    const [[x, ay], [, by]] = [at(-left, a), at(-left, b)];
+    return dimension([x - gap, ay], [x - gap, by], gap - offset, tape(a - b), 12);
+  };
+  const split = (a: number, b: number): boolean => Math.min(a, b) > 0 && (a + b) * perInch >= CHAIN;
+  const [chainBelow, chainBeside] = [split(left, right), split(up, down)];
+  return [
+    ...(chainBelow ? [...below(-left, 0, inner), ...below(0, right, inner)] : []),
+    ...below(-left, right, chainBelow ? outer : inner),
+    ...(chainBeside ? [...beside(up, 0, inner), ...beside(0, -down, inner)] : []),
+    ...beside(up, -down, chainBeside ? outer : inner),
+  ];
+}
+
+/** Which way is up, and where the starting end lies. */
+function aboutThePlan(
+  { zone, opening }: HoseMarks,
+  at: (x: number, y: number) => Point,
+  size: CardSize,
+  foot: number,
+): Shape[] {
+  const [x, top] = at((zone.right - zone.left) / 2, zone.up);
+  const words = opening.startingEnd === 'left hand' ? '← starting end' : 'starting end →';
+  const right =
+    size === 'wide' ? Math.max(at(zone.right, 0)[0], sheets.wide.left + 200) : sheets.narrow.width - 14;
+  const arrow: Point = [x, top - 44];
+  return [
+    text([x, top - 49], '12 o’clock: up the slope, over the ridge', { size: 12 }),
+    path('thin', [[arrow[0] - 3, arrow[1] + 6], arrow, [arrow[0] + 3, arrow[1] + 6]]),
+    text([right, foot + SCALE_BAR + 18], words, { anchor: 'end', size: 12 }),
+  ];
+}
+
+/** The list, down its columns: number, clock, where the tape goes. */
+function list(marks: readonly HoseMark[], columns: number, perColumn: number, [left, top]: Point): Shape[] {
+  const head = Array.from({ length: columns }, (_, column): Shape[] => {
+    const x = left + column * COLUMN;
+    return [
+      text([x + 34, top], 'no.', { anchor: 'end', size: 11 }),
+      text([x + 74, top], 'o’clock', { anchor: 'end', size: 11 }),
+      text([x + 81, top], 'tape at', { anchor: 'start', size: 11 }),
+      line('thin', [x + 10, top + 5], [x + COLUMN - 8, top + 5]),
+    ];
+  }).flat();
+  const rows = marks.flatMap((each, place): Shape[] => {
+    const x = left + Math.floor(place / perColumn) * COLUMN;
+    const y = top + 6 + ROW * ((place % perColumn) + 1) - 3;
+    return [
+      text([x + 34, y], signed(each), { anchor: 'end', size: 12, bold: true }),
+      text([x + 74, y], each.clock, { anchor: 'end', size: 12 }),
+      text([x + 81, y], markText(each), { anchor: 'start', size: 12 }),
+    ];
+  });
+  return [...head, ...rows];
+}
+
+const footnotes = ({ marks }: HoseMarks): string[] => [
+  ...(marks.some(({ word }) => word !== 'reaches') ? ['* the hose may not get there'] : []),
+  ...(marks.some(({ stopsAtRing }) => stopsAtRing) ? ['+ stops before a flue’s ring'] : []),
+];
+
+function descriptionOf({ marks, opening, zone }: HoseMarks): string {
+  const pushes = marks.map(
+    (each) =>
+      `push ${each.order} at ${each.clock}, tape at ${format(each.mark, { tape: 8, round: 'down' })}${each.stopsAtRing ? ', which stops before the ring about a flue' : ''}${each.word === 'reaches' ? '' : `, which ${each.word === 'may not reach' ? 'may not reach' : 'is beyond reach'}`}`,
+  );
+  return `The zone of an opening, ${tape(zone.left + zone.right)} along the home and ${format(opening.width, { tape: 8 })} across. ${
+    pushes.length > 0 ? `The farthest first: ${pushes.join('; ')}.` : 'No push is needed.'
+  }`;
+}
