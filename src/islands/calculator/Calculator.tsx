@@ -1,26 +1,51 @@
 import type { JSX } from 'preact';
 import { useCallback } from 'preact/hooks';
 import { calculationNamed } from '../../calc/calculations.ts';
-import { type Answer, type AnswerTable, answer, type Figure } from '../../calc/declare/calculation.ts';
+import {
+  type Answer,
+  type AnswerTable,
+  type AnyCalculation,
+  answer,
+  type Figure,
+} from '../../calc/declare/calculation.ts';
+import { type Read, readFields } from '../../calc/declare/read-fields.ts';
 import { rulePage } from '../../components/links.ts';
 import { format } from '../../quantity/format.ts';
 import type { Entries } from '../entries.ts';
 import { FieldsForm } from '../form/FieldInput.tsx';
 import { ProblemSummary } from '../form/ProblemSummary.tsx';
 import { Cautions } from '../results/Caution.tsx';
+import { Sheet } from '../results/Sheet.tsx';
 import { Working } from '../results/Working.tsx';
 import { cautions as allCautions, rules } from '../rules.ts';
 import { useEntries } from '../use-entries.ts';
+import { type DrawnAnswer, drawingsFor } from './drawings.ts';
+
+/** An answer with the drawings that belong beside it. */
+interface Shown {
+  readonly answer: Answer;
+  readonly drawings: readonly DrawnAnswer[];
+}
+
+function worked(declared: AnyCalculation, entries: Entries): Read<Shown> {
+  const found = answer(declared, entries, rules);
+  if (!found.ok) return found;
+  const read = readFields(declared.fields, entries);
+  if (!read.ok) return read;
+  return {
+    ok: true,
+    value: { answer: found.value, drawings: drawingsFor(declared.name, read.value, rules) },
+  };
+}
 
 /** One calculation: its form, its answer, its working. Made from the declaration alone. */
 export function Calculator({ name }: { readonly name: string }): JSX.Element | null {
   const declared = calculationNamed(name);
   const work = useCallback(
-    (entries: Entries) =>
-      declared ? answer(declared, entries, rules) : { ok: false as const, problems: [] },
+    (entries: Entries): Read<Shown> => (declared ? worked(declared, entries) : { ok: false, problems: [] }),
     [declared],
   );
-  const state = useEntries<Answer>(`heel-to-ridge ${name}`, declared?.example ?? {}, work);
+  const state = useEntries<Shown>(`heel-to-ridge ${name}`, declared?.example ?? {}, work);
   if (!declared) return null;
   return (
     <div class="bench">
@@ -41,7 +66,7 @@ export function Calculator({ name }: { readonly name: string }): JSX.Element | n
         {state.waitingFor ? (
           <p class="waiting">Figures of before: waiting for {state.waitingFor.label}.</p>
         ) : null}
-        {state.result ? <AnswerView answer={state.result} /> : null}
+        {state.result ? <AnswerView name={declared.name} {...state.result} /> : null}
       </section>
     </div>
   );
@@ -100,10 +125,10 @@ function TableView({ title, columns, rows, format: options }: AnswerTable): JSX.
 }
 
 function AnswerView({
+  name,
   answer: { figures, tables = {}, cautions, remarks },
-}: {
-  readonly answer: Answer;
-}): JSX.Element {
+  drawings,
+}: Shown & { readonly name: string }): JSX.Element {
   const [first, ...rest] = Object.entries(figures);
   // What stops the work stands before any figure; the rest beside what it concerns.
   const stops = cautions.filter((id) => allCautions[id]?.level === 'stop');
@@ -129,13 +154,16 @@ function AnswerView({
         <p key={remark}>{remark}</p>
       ))}
       <Cautions ids={cautions.filter((id) => !stops.includes(id))} />
-      {Object.entries(tables).map(([name, table]) => (
-        <TableView key={name} {...table} />
+      {drawings.map((each, place) => (
+        <Sheet key={each.wide.title} name={`${name}-${place + 1}`} {...each} />
+      ))}
+      {Object.entries(tables).map(([key, table]) => (
+        <TableView key={key} {...table} />
       ))}
       <h2>How it is worked out</h2>
-      {Object.entries(figures).map(([name, { label, value, format: options }]) =>
+      {Object.entries(figures).map(([key, { label, value, format: options }]) =>
         typeof value === 'string' || value.origin.from === 'input' || value.origin.from === 'rule' ? null : (
-          <details key={name}>
+          <details key={key}>
             <summary>{label}</summary>
             <Working of={value} {...(options ? { options } : {})} />
           </details>

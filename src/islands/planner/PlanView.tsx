@@ -13,9 +13,9 @@ import { type FormatOptions, format } from '../../quantity/format.ts';
 import type { Quantity } from '../../quantity/quantity.ts';
 import { rulesBehind } from '../../quantity/working.ts';
 import { Cautions } from '../results/Caution.tsx';
+import { Sheet } from '../results/Sheet.tsx';
 import { Working } from '../results/Working.tsx';
 import { rules } from '../rules.ts';
-import { Sheet } from './Sheet.tsx';
 
 const tape = { tape: 8 } as const;
 const three = { figures: 3 } as const;
