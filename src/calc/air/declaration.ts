@@ -1,0 +1,160 @@
+import { format } from '../../quantity/format.ts';
+import { compare, input } from '../../quantity/quantity.ts';
+import { calculation, type Figure } from '../declare/calculation.ts';
+import type { Values } from '../declare/field.ts';
+import { choiceField, countField, lengthField, quantityField } from '../declare/field.ts';
+import { ductKinds, exhaustDuct } from './duct.ts';
+import { existingField, homeFields, roomsField } from './fields.ts';
+import { type FreshAir, freshAir } from './fresh-air.ts';
+import type { Room, RoomExhaust } from './rooms.ts';
+
+const rates = { figures: 3 } as const;
+
+/** The rooms as they were entered, each with a name to be told apart by. */
+export const roomsOf = (rooms: Values<{ rooms: typeof roomsField }>['rooms']): Room[] =>
+  rooms.map(({ name, room, flow, runs, window }, place) => ({
+    name: name ?? `${room} ${place + 1}`,
+    room,
+    flow,
+    runs: runs ?? 'on demand',
+    windowOpens: window === 'opens',
+  }));
+
+export const freshAirCalculation = calculation({
+  name: 'fresh-air',
+  title: 'Fresh air',
+  question: 'How much fresh air does the home need once it is tighter, and how big a fan is that?',
+  method:
+    'The whole-house rate of ASHRAE 62.2 is so much for the floor and so much for each person, counted as the bedrooms and one more. A bath or kitchen whose fan does less than its own rate lacks the rest; a window that opens forgives some of it, and a share of what is still lacked is added to the whole-house rate. Nothing is credited for leaks. The factory rule tells how the home was built; it asks nothing of a home in use.',
+  fields: { ...homeFields, rooms: roomsField, existing: existingField },
+  example: {
+    floor: '924 ft2',
+    bedrooms: '3',
+    rooms: [
+      { name: 'kitchen', room: 'kitchen', flow: '60 cfm', runs: 'on demand', window: 'opens' },
+      { name: 'hall bath', room: 'bath', flow: '35 cfm', runs: 'on demand', window: 'none that opens' },
+    ],
+  },
+  work: ({ floor, bedrooms, rooms, existing }, rules) => {
+    const people = input(bedrooms, '1', 'bedrooms', { symbol: 'b', label: 'Bedrooms' });
+    const air = freshAir({ floor, bedrooms: people, rooms: roomsOf(rooms), existing }, rules);
+    const figures: Record<string, Figure> = {
+      to_install: {
+        label: existing ? 'Still to install, running all the time' : 'To install, running all the time',
+        value: air.toInstall,
+        format: rates,
+      },
+      whole_house: { label: 'Whole-house rate', value: air.wholeHouse, format: rates },
+    };
+    if (air.rooms.length > 0) {
+      figures.shortfall = { label: 'What the rooms lack', value: air.shortfall, format: rates };
+      figures.made_up = { label: 'Added to make up for it', value: air.madeUp, format: rates };
+      figures.total = { label: 'Whole-house rate with what is added', value: air.total, format: rates };
+    }
+    figures.factory = {
+      label: 'What the factory rule asked of the builder',
+      value: air.factory,
+      format: rates,
+    };
+    return {
+      figures,
+      ...(air.rooms.length > 0 ? { tables: { rooms: roomTable(air.rooms) } } : {}),
+      cautions: air.cautions,
+      remarks: remarksOn(air),
+    };
+  },
+});
+
+function roomTable(rooms: readonly RoomExhaust[]) {
+  return {
+    title: 'Exhaust, room by room',
+    columns: {
+      name: 'Room',
+      asked: 'Asked of its fan',
+      runs: 'Running',
+      measured: 'Measured',
+      window: 'Window',
+      shortfall: 'Lacks',
+      factory: 'Factory rule asked',
+    },
+    rows: rooms.map((each) => ({
+      name: each.name,
+      asked: each.asked,
+      runs: each.askedRuns,
+      measured: each.flow ?? 'none',
+      window: each.windowOpens ? 'opens' : 'none that opens',
+      shortfall: each.shortfall,
+      factory: each.factory,
+    })),
+    format: { shortfall: rates },
+  };
+}
+
+function remarksOn({ rooms, toInstall, factory, wholeHouse }: FreshAir): string[] {
+  const remarks = [
+    compare(wholeHouse, factory) > 0
+      ? 'The factory rule asked less than the standard asks now: the home’s own fan may not be enough.'
+      : 'The factory rule asked no less than the standard asks now: measure what the home’s own fan still moves.',
+  ];
+  if (toInstall.amount === 0)
+    remarks.push('The fan that is there does what is asked: nothing is to be added.');
+  if (rooms.some(({ shortfall }) => shortfall.amount > 0))
+    remarks.push(
+      'The other way is a fan that does what is asked in each room that lacks exhaust; nothing is then added for it.',
+    );
+  for (const { name, runs, askedRuns, asked } of rooms) {
+    if (runs !== askedRuns)
+      remarks.push(
+        `No rate is entered here for a fan of the ${name} that runs all the time: it is held against ${format(asked)} on demand.`,
+      );
+  }
+  return remarks;
+}
+
+export const exhaustDuctCalculation = calculation({
+  name: 'exhaust-duct',
+  title: 'Exhaust duct',
+  question: 'How long may the duct of this fan be?',
+  method:
+    'The table of IRC M1506.2 gives the longest straight duct for the fan’s rated flow, the duct’s size and its kind; each elbow takes its share off. A flow between two rows takes the larger. Where the table as entered here has no row, no length is given.',
+  fields: {
+    flow: quantityField({
+      dimension: 'air flow',
+      beside: 'cfm',
+      symbol: 'q',
+      label: 'Rated flow of the fan',
+      hint: 'From its label or its maker’s sheet.',
+      example: '80 cfm',
+      zero: 'refused',
+      most: '2000 cfm',
+    }),
+    size: lengthField('D', 'Size across', 'Inside diameter of the duct.', '4 in', { most: '24 in' }),
+    kind: choiceField('Kind of duct', 'Smooth is rigid metal or plastic pipe.', ductKinds),
+    elbows: countField('Elbows', 'Every turn of the duct, the one at the fan too.', '1', { most: 20 }),
+  },
+  example: { flow: '80 cfm', size: '4 in', kind: 'smooth', elbows: '1' },
+  work: ({ flow, size, kind, elbows }, rules) => {
+    const turns = input(elbows, '1', 'elbows', { symbol: 'n', label: 'Elbows' });
+    const duct = exhaustDuct(flow, size, kind, turns, rules);
+    if (!duct.straight || !duct.allowed)
+      return {
+        figures: { verdict: { label: 'Length allowed', value: 'none is published here' } },
+        cautions: duct.cautions,
+        remarks: [
+          `The table as entered here has no row for ${format(flow)} through ${format(size)} duct: go by the fan maker’s own duct table, or measure the flow when the duct is in.`,
+        ],
+      };
+    const figures: Record<string, Figure> = {
+      allowed: { label: 'Length allowed', value: duct.allowed },
+      straight: { label: 'Without elbows', value: duct.straight },
+    };
+    const used = duct.allowed.amount === 0;
+    return {
+      figures,
+      cautions: duct.cautions,
+      remarks: used
+        ? ['The elbows use up all the length: take a wider or a smooth duct, or fewer elbows.']
+        : [],
+    };
+  },
+});

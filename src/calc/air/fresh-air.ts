@@ -1,0 +1,57 @@
+import type { CautionId } from '../../generated/rule-types.ts';
+import { larger, minus, named, plus, type Quantity, quantity } from '../../quantity/quantity.ts';
+import type { Rulebook } from '../../rulebook/rulebook.ts';
+import { type Room, type RoomExhaust, roomExhaust, shortfallOf } from './rooms.ts';
+import { factoryRate, wholeHouseRate } from './whole-house.ts';
+
+export interface HomeToAir {
+  readonly floor: Quantity<'area'>;
+  readonly bedrooms: Quantity<'number'>;
+  readonly rooms: readonly Room[];
+  /** What a fan that runs all the time moves already. */
+  readonly existing: Quantity<'air flow'> | undefined;
+}
+
+/** All the rates of a home: what the standard asks, what the factory provided, what the rooms lack, what is left to install. */
+export interface FreshAir {
+  readonly wholeHouse: Quantity<'air flow'>;
+  readonly factory: Quantity<'air flow'>;
+  readonly rooms: readonly RoomExhaust[];
+  readonly shortfall: Quantity<'air flow'>;
+  readonly madeUp: Quantity<'air flow'>;
+  /** Whole-house rate and what is made up for, together. */
+  readonly total: Quantity<'air flow'>;
+  /** What a new fan must move all the time; 0 where the one that is there does it. */
+  readonly toInstall: Quantity<'air flow'>;
+  readonly cautions: readonly CautionId[];
+}
+
+/**
+ * How much fresh air does the home need, and how much of it must a new fan move? In cfm, by ASHRAE 62.2 for homes in use.
+ * Nothing is credited for leaks.
+ */
+export function freshAir(home: HomeToAir, rules: Rulebook): FreshAir {
+  const wholeHouse = wholeHouseRate(home.floor, home.bedrooms, rules);
+  const rooms = home.rooms.map((room, at) => roomExhaust(room, at + 1, rules));
+  const { total: shortfall, madeUp } = shortfallOf(rooms, rules);
+  const total = named(plus(wholeHouse, madeUp), 'qtot', 'Rate in all');
+  return {
+    wholeHouse,
+    factory: factoryRate(home.floor, rules),
+    rooms,
+    shortfall,
+    madeUp,
+    total,
+    toInstall: named(
+      home.existing ? larger(quantity(0, 'cfm'), minus(total, home.existing)) : total,
+      'qn',
+      'Rate to install',
+    ),
+    cautions: [
+      'caution.air.outdoors',
+      'caution.air.backdraft',
+      ...(rooms.length > 0 ? (['caution.air.recalled'] as const) : []),
+      'caution.air.adopted',
+    ],
+  };
+}

@@ -1,0 +1,370 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { exhaustDuctCalculation, freshAirCalculation } from '../../src/calc/air/declaration.ts';
+import { type DuctKind, ductKinds, exhaustDuct } from '../../src/calc/air/duct.ts';
+import { roomKinds, runningWays } from '../../src/calc/air/fields.ts';
+import { freshAir } from '../../src/calc/air/fresh-air.ts';
+import { type Room, roomExhaust } from '../../src/calc/air/rooms.ts';
+import { factoryRate, wholeHouseRate } from '../../src/calc/air/whole-house.ts';
+import { type Answer, answer } from '../../src/calc/declare/calculation.ts';
+import { sentence } from '../../src/calc/declare/read-fields.ts';
+import { amountIn, inUnit, number, type Quantity, quantity } from '../../src/quantity/quantity.ts';
+import { loadProject } from '../../src/rulebook/project.ts';
+import { openRulebook } from '../../src/rulebook/rulebook.ts';
+
+const { data } = loadProject();
+const rules = openRulebook(data);
+const cfm = (q: Quantity<'air flow'> | undefined): number => amountIn(q as Quantity<'air flow'>, 'cfm');
+const ft2 = (amount: number) => quantity(amount, 'ft2');
+
+const worked = (entries: Readonly<Record<string, unknown>>): Answer => {
+  const read = answer(freshAirCalculation, entries, rules);
+  if (!read.ok) throw new Error(read.problems.map(sentence).join(' '));
+  return read.value;
+};
+
+/** By hand from 0.03 cfm a square foot and 7.5 cfm a person, bedrooms and one more. */
+const rates: readonly [floor: number, bedrooms: number, expected: number][] = [
+  [1000, 1, 45],
+  [1000, 2, 52.5],
+  [924, 3, 57.72],
+  [320, 0, 17.1],
+  [1500, 5, 90],
+];
+
+test.each(rates)('%d square feet with %d bedrooms need %d cfm', (floor, bedrooms, expected) => {
+  expect(cfm(wholeHouseRate(ft2(floor), number(bedrooms), rules))).toBeCloseTo(expected, 10);
+});
+
+/** By hand: 50/0.035 is 1,428.6 and 90/0.035 is 2,571.4 square feet, where the ends take over. */
+const factoryRates: readonly [floor: number, expected: number][] = [
+  [924, 50],
+  [1428, 50],
+  [1429, 50.015],
+  [1800, 63],
+  [2571, 89.985],
+  [2572, 90],
+  [2800, 90],
+];
+
+test.each(factoryRates)('the factory rule for %d square feet is %d cfm', (floor, expected) => {
+  expect(cfm(factoryRate(ft2(floor), rules))).toBeCloseTo(expected, 10);
+});
+
+interface Found {
+  readonly room: Room['room'];
+  readonly flow?: number;
+  readonly runs?: Room['runs'];
+  readonly window?: boolean;
+}
+
+const roomOf = ({ room, flow, runs = 'on demand', window = false }: Found): Room => ({
+  name: room,
+  room,
+  flow: flow === undefined ? undefined : quantity(flow, 'cfm'),
+  runs,
+  windowOpens: window,
+});
+
+/** By hand: bath 50 on demand or 20 all the time, kitchen 100 on demand; a window takes 20 off, never below 0. */
+const rooms: readonly [title: string, found: Found, asked: number, shortfall: number][] = [
+  ['a bath without a fan', { room: 'bath' }, 50, 50],
+  ['a bath without a fan, with a window', { room: 'bath', window: true }, 50, 30],
+  ['a bath with a weak fan', { room: 'bath', flow: 35 }, 50, 15],
+  ['a window forgives no more than is lacked', { room: 'bath', flow: 35, window: true }, 50, 0],
+  ['a bath with a fan that is just enough', { room: 'bath', flow: 50 }, 50, 0],
+  ['a strong fan lacks nothing, and gives nothing back', { room: 'bath', flow: 90 }, 50, 0],
+  ['a bath whose fan runs all the time', { room: 'bath', flow: 20, runs: 'all the time' }, 20, 0],
+  [
+    'one that runs all the time, but too weakly, is held against the rate on demand',
+    { room: 'bath', flow: 19, runs: 'all the time' },
+    20,
+    31,
+  ],
+  ['a kitchen without a fan', { room: 'kitchen' }, 100, 100],
+  ['a kitchen with a window and a weak fan', { room: 'kitchen', flow: 60, window: true }, 100, 20],
+  [
+    'a kitchen whose fan runs all the time is held against the rate on demand',
+    { room: 'kitchen', flow: 60, runs: 'all the time' },
+    100,
+    40,
+  ],
+];
+
+describe('what a room lacks', () => {
+  test.each(rooms)('%s', (_, found, asked, shortfall) => {
+    const exhaust = roomExhaust(roomOf(found), 1, rules);
+    expect(cfm(exhaust.asked)).toBe(asked);
+    expect(cfm(exhaust.shortfall)).toBe(shortfall);
+  });
+
+  test('the factory rule asked a kitchen for 100 and a bath for 50', () => {
+    expect(cfm(roomExhaust(roomOf({ room: 'kitchen' }), 1, rules).factory)).toBe(100);
+    expect(cfm(roomExhaust(roomOf({ room: 'bath' }), 1, rules).factory)).toBe(50);
+  });
+});
+
+describe('the answer', () => {
+  test('without rooms is the whole-house rate, with no word of the recalled path', () => {
+    const { figures, tables, cautions } = worked({ floor: '1000 ft2', bedrooms: '2' });
+    expect(Object.keys(figures)).toEqual(['to_install', 'whole_house', 'factory']);
+    expect(tables).toBeUndefined();
+    expect(cautions).not.toContain('caution.air.recalled');
+  });
+
+  test('with rooms says that the path is recalled, and that nothing may end in the roof cavity', () => {
+    const { cautions, tables } = worked(freshAirCalculation.example);
+    expect(cautions).toContain('caution.air.recalled');
+    expect(cautions[0]).toBe('caution.air.outdoors');
+    expect(data.cautions['caution.air.outdoors']?.level).toBe('stop');
+    expect(tables?.rooms?.rows).toHaveLength(2);
+    for (const id of ['ventilation.local.shortfall-share', 'ventilation.local.window-credit'])
+      expect(data.rules[id]?.source.kind).toBe('memory');
+  });
+
+  test('a fan that is there and does enough leaves nothing to install, not less than nothing', () => {
+    const { figures, remarks } = worked({ floor: '1000 ft2', bedrooms: '2', existing: '80 cfm' });
+    expect(figures.to_install).toMatchObject({ value: { amount: 0 } });
+    expect(remarks.join(' ')).toContain('nothing is to be added');
+  });
+
+  test('rooms without a name are told apart by their number', () => {
+    const { tables } = worked({
+      floor: '1000 ft2',
+      bedrooms: '2',
+      rooms: [{ room: 'bath' }, { room: 'bath', runs: 'all the time', flow: '20 cfm' }],
+    });
+    expect(tables?.rooms?.rows.map(({ name }) => name)).toEqual(['bath 1', 'bath 2']);
+  });
+
+  test('a kitchen fan that runs all the time is told to be held against the rate on demand', () => {
+    const { remarks } = worked({
+      floor: '1000 ft2',
+      bedrooms: '2',
+      rooms: [{ room: 'kitchen', runs: 'all the time', flow: '40 cfm' }],
+    });
+    expect(remarks.join(' ')).toContain('100 cfm on demand');
+  });
+});
+
+const refused: readonly [title: string, entries: Readonly<Record<string, unknown>>, says: RegExp][] = [
+  ['no floor', { bedrooms: '2' }, /^Floor area \(floor\): found nothing; expected text with a unit/],
+  ['a floor of nought', { floor: '0 ft2', bedrooms: '2' }, /found "0 ft2"; expected more than 0/],
+  [
+    'half a bedroom',
+    { floor: '900 ft2', bedrooms: '2.5' },
+    /Bedrooms \(bedrooms\): found "2\.5"; expected a whole number/,
+  ],
+  [
+    'a room that is neither',
+    { floor: '900 ft2', bedrooms: '2', rooms: [{ room: 'attic' }] },
+    /Room \(rooms\.0\.room\): found "attic"; expected one of: bath; kitchen/,
+  ],
+  [
+    'a flow in feet',
+    { floor: '900 ft2', bedrooms: '2', existing: '30 ft' },
+    /Whole-house fan that is there \(existing\): found .*; expected /,
+  ],
+];
+
+test.each(refused)('%s is refused in a sentence', (_, entries, says) => {
+  const read = answer(freshAirCalculation, entries, rules);
+  expect(read.ok ? [] : read.problems.map(sentence)).toEqual([expect.stringMatching(says)]);
+});
+
+const floor = fc.double({ min: 1, max: 5000, noNaN: true });
+const bedrooms = fc.integer({ min: 0, max: 8 });
+const anyRoom = fc.record({
+  room: fc.constantFrom(...roomKinds),
+  flow: fc.option(fc.double({ min: 0, max: 300, noNaN: true }), { nil: undefined }),
+  runs: fc.constantFrom(...runningWays),
+  window: fc.boolean(),
+});
+const home = fc.record({
+  floor,
+  bedrooms,
+  rooms: fc.array(anyRoom, { maxLength: 5 }),
+  existing: fc.option(fc.double({ min: 0, max: 300, noNaN: true }), { nil: undefined }),
+});
+type Home = typeof home extends fc.Arbitrary<infer T> ? T : never;
+
+const aired = (each: Home) =>
+  freshAir(
+    {
+      floor: ft2(each.floor),
+      bedrooms: number(each.bedrooms),
+      rooms: each.rooms.map(({ flow, ...rest }) =>
+        roomOf({ ...rest, ...(flow === undefined ? {} : { flow }) }),
+      ),
+      existing: each.existing === undefined ? undefined : quantity(each.existing, 'cfm'),
+    },
+    rules,
+  );
+const NOISE = 1e-9;
+
+describe('whatever the home', () => {
+  test('every rate is a number and none is below 0; the parts make up the whole', () => {
+    fc.assert(
+      fc.property(home, (each) => {
+        const air = aired(each);
+        const all = [air.wholeHouse, air.factory, air.shortfall, air.madeUp, air.total, air.toInstall].map(
+          cfm,
+        );
+        const whole = Math.max(0, cfm(air.total) - (each.existing ?? 0));
+        return (
+          all.every((rate) => Number.isFinite(rate) && rate >= 0) &&
+          Math.abs(cfm(air.toInstall) - whole) <= NOISE * 1000
+        );
+      }),
+    );
+  });
+
+  test('a larger floor, one bedroom or one room more never asks for a smaller fan', () => {
+    fc.assert(
+      fc.property(home, anyRoom, fc.double({ min: 1, max: 3, noNaN: true }), (each, room, more) => {
+        const before = cfm(aired(each).toInstall) * (1 - NOISE);
+        return [
+          { ...each, floor: each.floor * more },
+          { ...each, bedrooms: each.bedrooms + 1 },
+          { ...each, rooms: [...each.rooms, room] },
+        ].every((next) => cfm(aired(next).toInstall) >= before);
+      }),
+    );
+  });
+
+  test('a stronger fan on demand, a window, or a stronger fan that is there never asks for more', () => {
+    fc.assert(
+      fc.property(home, fc.double({ min: 0, max: 100, noNaN: true }), (each, more) => {
+        const before = cfm(aired(each).toInstall) + NOISE * 1000;
+        const onDemand = each.rooms.map((room) => ({ ...room, runs: 'on demand' as const }));
+        const demand = cfm(aired({ ...each, rooms: onDemand }).toInstall) + NOISE * 1000;
+        return (
+          cfm(aired({ ...each, rooms: each.rooms.map((room) => ({ ...room, window: true })) }).toInstall) <=
+            before &&
+          cfm(aired({ ...each, existing: (each.existing ?? 0) + more }).toInstall) <= before &&
+          cfm(
+            aired({ ...each, rooms: onDemand.map((room) => ({ ...room, flow: (room.flow ?? 0) + more })) })
+              .toInstall,
+          ) <= demand
+        );
+      }),
+    );
+  });
+
+  test('the same home in square metres and litres a second needs the same', () => {
+    fc.assert(
+      fc.property(home, (each) => {
+        const metric = freshAir(
+          {
+            floor: inUnit(ft2(each.floor), 'm2'),
+            bedrooms: number(each.bedrooms),
+            rooms: each.rooms.map(({ room, flow, runs, window }) => ({
+              ...roomOf({ room, runs, window }),
+              flow: flow === undefined ? undefined : inUnit(quantity(flow, 'cfm'), 'L/s'),
+            })),
+            existing: each.existing === undefined ? undefined : inUnit(quantity(each.existing, 'cfm'), 'L/s'),
+          },
+          rules,
+        );
+        return Math.abs(cfm(metric.total) - cfm(aired(each).total)) <= NOISE * cfm(metric.total);
+      }),
+    );
+  });
+});
+
+const duct = (flow: number, size: number, kind: DuctKind, elbows: number) =>
+  exhaustDuct(quantity(flow, 'cfm'), quantity(size, 'in'), kind, number(elbows), rules);
+
+describe('the length of a duct', () => {
+  /** The three rows that are entered, flexible and smooth; by hand 15 ft off for each elbow. */
+  const lengths: readonly [
+    flow: number,
+    size: number,
+    kind: DuctKind,
+    elbows: number,
+    feet: number | undefined,
+  ][] = [
+    [50, 4, 'flexible', 0, 56],
+    [50, 4, 'smooth', 2, 84],
+    [80, 4, 'flexible', 0, 4],
+    [80, 4, 'flexible', 1, 0],
+    [51, 4, 'smooth', 0, 31],
+    [100, 5, 'smooth', 1, 76],
+    [60, 5, 'flexible', 0, 42],
+    [81, 4, 'smooth', 0, undefined],
+    [101, 5, 'smooth', 0, undefined],
+    [50, 3, 'smooth', 0, undefined],
+    [100, 6, 'smooth', 0, undefined],
+    [50, 4.5, 'smooth', 0, undefined],
+  ];
+  test.each(lengths)('%d cfm, %d in, %s, %d elbows', (flow, size, kind, elbows, feet) => {
+    const { allowed } = duct(flow, size, kind, elbows);
+    expect(allowed && amountIn(allowed, 'ft')).toBe(feet);
+  });
+
+  test('a row that is not there is told, and the stop stands all the same', () => {
+    const read = answer(
+      exhaustDuctCalculation,
+      { flow: '80 cfm', size: '3 in', kind: 'smooth', elbows: '0' },
+      rules,
+    );
+    if (!read.ok) throw new Error('found a problem, expected an answer in words');
+    expect(read.value.figures.verdict?.value).toBe('none is published here');
+    expect(read.value.remarks.join(' ')).toContain('80 cfm through 3 in');
+    expect(read.value.cautions).toContain('caution.air.outdoors');
+  });
+
+  test('elbows that use up the length are told', () => {
+    const read = answer(
+      exhaustDuctCalculation,
+      { flow: '80 cfm', size: '4 in', kind: 'flexible', elbows: '1' },
+      rules,
+    );
+    expect(read.ok && read.value.remarks.join(' ')).toContain('use up all the length');
+  });
+
+  test('is never below 0, never longer for one elbow or a stronger fan more, and the same in metric', () => {
+    fc.assert(
+      fc.property(
+        fc.double({ min: 1, max: 150, noNaN: true }),
+        fc.constantFrom(3, 4, 5, 6),
+        fc.constantFrom(...ductKinds),
+        fc.integer({ min: 0, max: 10 }),
+        fc.double({ min: 0, max: 50, noNaN: true }),
+        (flow, size, kind, elbows, more) => {
+          const { allowed } = duct(flow, size, kind, elbows);
+          if (!allowed) return duct(flow + more, size, kind, elbows).allowed === undefined;
+          const feet = amountIn(allowed, 'ft');
+          const stronger = duct(flow + more, size, kind, elbows).allowed;
+          const metric = exhaustDuct(
+            inUnit(quantity(flow, 'cfm'), 'L/s'),
+            inUnit(quantity(size, 'in'), 'mm'),
+            kind,
+            number(elbows),
+            rules,
+          ).allowed;
+          return (
+            feet >= 0 &&
+            amountIn(duct(flow, size, kind, elbows + 1).allowed as Quantity<'length'>, 'ft') <= feet &&
+            (stronger === undefined || amountIn(stronger, 'ft') <= feet) &&
+            metric?.amount === allowed.amount
+          );
+        },
+      ),
+    );
+  });
+});
+
+test('rooms, ways of running and kinds of duct are those of the rulebook', () => {
+  const table = (id: string) => {
+    const value = data.rules[id]?.value;
+    if (value?.kind !== 'table') throw new Error(`found no table "${id}"`);
+    return value;
+  };
+  const { rows } = table('ventilation.local.exhaust');
+  expect(new Set(rows.map(([room]) => room))).toEqual(new Set(roomKinds));
+  expect(new Set(rows.map(([, runs]) => runs))).toEqual(new Set(runningWays));
+  expect(table('ventilation.duct.length').columns.flatMap(({ key, name }) => (key ? [] : [name]))).toEqual([
+    ...ductKinds,
+  ]);
+});
