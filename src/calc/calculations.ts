@@ -1,7 +1,7 @@
+import { exhaustDuctCalculation, freshAirCalculation } from './air/declaration.ts';
 import { cavityVentilation } from './before/cavity-ventilation-declaration.ts';
 import { clearSpaces } from './before/clear-spaces-declaration.ts';
 import { readinessCheck } from './before/readiness-declaration.ts';
-import { exhaustDuctCalculation, freshAirCalculation } from './air/declaration.ts';
 import { cavity } from './cavity/declaration.ts';
 import { ceiling } from './ceiling/declaration.ts';
 import { dust } from './crew/dust/declaration.ts';

@@ -79,7 +79,7 @@ export function hoseCard(found: HoseMarks, rules: Rulebook, size: CardSize, word
       ),
       ...dimensions(found, at, perInch),
       ...aboutThePlan(found, at, size, foot),
-      ...scaleBar([sheet.left, foot + SCALE_BAR], ...scaleParts(perInch)),
+      ...scaleBar([sheet.left, foot + SCALE_BAR], long, perInch),
       text([12, 24], title, { anchor: 'start', size: 15, bold: true }),
       ...list(marks, columns, perColumn, [listLeft, listTop]),
       ...notes.map((note, place) =>
@@ -87,12 +87,6 @@ export function hoseCard(found: HoseMarks, rules: Rulebook, size: CardSize, word
       ),
     ],
   };
-}
-
-/** A part of the scale bar that is long enough on the sheet for its ends to be named. */
-function scaleParts(perInch: number): [partInches: number, perInch: number, name: string] {
-  const feet = [1, 2, 5, 10, 20].find((part) => part * 4 * 12 * perInch >= 44) ?? 50;
-  return [feet * 12, perInch, `${feet * 4} ft`];
 }
 
 /** Eaves as visible edges, the ends of the zone as boundaries, the ridge as a centre line. */
