@@ -30,7 +30,8 @@ function groupSchema(more: Schema, before: Readonly<Record<string, Schema>>, fie
 /** A group all of whose fields may be left out may be left out itself; so may a list. */
 const mayBeLeftOut = (field: Field): boolean =>
   field.kind === 'list' ||
-  (field.kind === 'group' && Object.values(field.of).every((each) => each.optional === true));
+  (field.kind === 'group' &&
+    Object.values(field.of).every((each) => each.optional === true || mayBeLeftOut(each)));
 
 function fieldSchema(field: Field): Schema {
   const described = { title: field.label, description: field.hint };

@@ -2,7 +2,7 @@
  * The integral of a smooth function by Simpson's rule, independent of every closed form. The places are bunched towards both ends
  * (x = middle + half · sin t), so that a curve that ends upright, as a half circle does, is followed just as well.
  */
-export function integral(f: (x: number) => number, from: number, to: number, panels = 2000): number {
+export function integral(f: (x: number) => number, from: number, to: number, panels = 20_000): number {
   if (!(to > from)) return 0;
   const [middle, half] = [(from + to) / 2, (to - from) / 2];
   const step = Math.PI / panels;

@@ -323,7 +323,7 @@ describe('any home', () => {
           area: `${Number(any.area.toFixed(5)) * 0.3048 ** 2} m2`,
           u_before: u(any.before),
           u_after: u(any.before + any.more),
-          degree_days: `${((Number(any.days.toFixed(5)) * 5) / 9).toFixed(9)} K days`,
+          degree_days: `${(Number(any.days.toFixed(5)) * 5) / 9} K days`,
         };
         const [si, usual] = [metric, entriesOf(any)].map((each) => figure(savings, each, 'saving', '$/year'));
         // The difference of two U that lie close loses figures, so the share is of what the old roof lets through.

@@ -54,6 +54,8 @@ const leftOut: readonly string[] = [
   'roof.obstacles',
   'old',
   'old.depth',
+  'log',
+  'log.openings',
 ];
 
 describe('the schema of a job file', () => {

@@ -181,7 +181,7 @@ const throughCavity = (
 
 /**
  * Through a truss: its chords are wood, what stands between them is insulation, the webs are left out. With fill the upper chord
- * counts; without, it lies beyond a space that gets no R. The order of the layers does not matter to their sum, so both chords
+ * counts; without, it keeps its place but lies beyond a space that gets no R. The order of the layers does not matter to their sum, so both chords
  * are put first: where the roof leaves room for less than the chords, all of it is wood.
  */
 function throughFraming(
@@ -196,7 +196,8 @@ function throughFraming(
   return {
     constant: amountIn(uniform.total, 'h ft2 F/Btu'),
     layers: [
-      { thickness: fill ? 2 * chord : chord, perInch: wood },
+      { thickness: chord, perInch: wood },
+      { thickness: chord, perInch: fill ? wood : 0 },
       { thickness: oldAbove, perInch: rPerInch(old.perInch) },
       ...(fill ? [{ thickness: Number.POSITIVE_INFINITY, perInch: rPerInch(fill) }] : []),
     ],
