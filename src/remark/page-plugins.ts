@@ -1,9 +1,12 @@
 import type { RemarkPlugins } from '@astrojs/markdown-remark';
 import { noBareQuantity } from './no-bare-quantity.ts';
 import { type RuleReferenceOptions, ruleReferences } from './rule-references.ts';
+import { termLinks } from './term-links.ts';
+import { projectTerms } from './terms.ts';
 
-/** What every page of content goes through, in order: numbers are looked for before rules put theirs in. */
+/** What every page of content goes through, in order: numbers are looked for before rules put theirs in, terms are linked last. */
 export const pagePlugins = (options: RuleReferenceOptions): RemarkPlugins => [
   noBareQuantity,
   [ruleReferences, options],
+  [termLinks, { terms: projectTerms(), base: options.base }],
 ];

@@ -10,7 +10,11 @@ export const everyPage: readonly string[] = readdirSync('dist', { recursive: tru
 export const oneOfEach: readonly string[] = [
   '/',
   '/plan/',
+  '/plan/fill-log/',
   '/plan/patch-template/',
+  '/cards/filling-through-roof-holes/',
+  '/terms/',
+  '/calculators/hose-marks/',
   '/calculators/patch-layers/',
   '/calculators/',
   '/calculators/ceiling-load/',
