@@ -27,6 +27,13 @@ export const figuresJson = (figures: Readonly<Record<string, Figure>>) =>
     ]),
   );
 
+/** A cell of a table: text for people, amount and unit for programs. Its working stands with the figures, or it would be told a hundred times. */
+const cellJson = (q: Quantity, options: Figure['format'] = {}) => ({
+  text: format(q, options),
+  amount: q.amount,
+  unit: q.unit,
+});
+
 /** All tables of an answer as commands print them: a list of rows for each. */
 export const tablesJson = (tables: Readonly<Record<string, AnswerTable>> = {}) =>
   Object.fromEntries(
@@ -38,7 +45,7 @@ export const tablesJson = (tables: Readonly<Record<string, AnswerTable>> = {}) =
           Object.fromEntries(
             Object.entries(row).map(([column, value]) => [
               column,
-              typeof value === 'string' ? value : quantityJson(value, options?.[column]),
+              typeof value === 'string' ? value : cellJson(value, options?.[column]),
             ]),
           ),
         ),

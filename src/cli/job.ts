@@ -8,23 +8,25 @@ import { openRulebook } from '../rulebook/rulebook.ts';
 import { plannedJson } from './planned-json.ts';
 import { InputError, run } from './run.ts';
 
-const HOW = 'npm run --silent job -- FILE.json [--text]';
+const HOW = 'npm run --silent job -- FILE.json [--text [--behind-stops]]';
 
 await run(() => {
   const args = process.argv.slice(2);
   const text = args.includes('--text');
-  const [file, ...rest] = args.filter((arg) => arg !== '--text');
-  if (file === undefined || rest.length > 0)
+  const behindStops = args.includes('--behind-stops');
+  const [file, ...rest] = args.filter((arg) => arg !== '--text' && arg !== '--behind-stops');
+  if (file === undefined || rest.length > 0 || (behindStops && !text))
     throw new InputError(`found ${args.join(' ') || 'nothing'}, expected ${HOW}`);
   const job = readJobFile(textOf(file));
   if (!job.ok) throw new InputError(job.problems.map(sentence).join('\n'));
   const { data } = loadProject();
-  const plan = workJob(job.value, openRulebook(data));
+  const rules = openRulebook(data);
+  const plan = workJob(job.value, rules);
   if (!plan.ok) throw new InputError(plan.problems.map(sentence).join('\n'));
   console.log(
     text
-      ? jobSheet(plan.value, data.cautions, openRulebook(data))
-      : JSON.stringify(plannedJson(plan.value), null, 2),
+      ? jobSheet(plan.value, data.cautions, rules, behindStops)
+      : JSON.stringify(plannedJson(plan.value, rules), null, 2),
   );
   return 0;
 });

@@ -1,9 +1,37 @@
 import { mostThatPasses } from '../calc/ceiling/load.ts';
+import { heldBy } from '../job/cautions.ts';
+import type { PartOutcome } from '../job/parts/part.ts';
+import { workParts } from '../job/parts/parts.ts';
 import type { PlannedHole, WorkedJob } from '../job/planned.ts';
-import { quantityJson } from './figures-json.ts';
+import type { Rulebook } from '../rulebook/rulebook.ts';
+import { figuresJson, quantityJson, tablesJson } from './figures-json.ts';
 import { partJson } from './part-json.ts';
 
 const tape = { tape: 8 } as const;
+
+const outcomeJson = (outcome: PartOutcome) => {
+  const { name, title, state } = outcome;
+  switch (state) {
+    case 'answered': {
+      const { figures, tables, cautions, remarks } = outcome.answer;
+      return {
+        name,
+        title,
+        state,
+        figures: figuresJson(figures),
+        tables: tablesJson(tables),
+        cautions,
+        remarks,
+      };
+    }
+    case 'waiting':
+      return { name, title, state, waits_for: outcome.wanted };
+    case 'wrong':
+      return { name, title, state, problem: outcome.problem };
+    case 'nothing':
+      return { name, title, state, why: outcome.why };
+  }
+};
 
 const holeJson = (hole: PlannedHole) => ({
   number: hole.number,
@@ -18,9 +46,11 @@ const holeJson = (hole: PlannedHole) => ({
 });
 
 /** A worked job as the command line prints it. */
-export const plannedJson = (plan: WorkedJob) => ({
+export const plannedJson = (plan: WorkedJob, rules: Rulebook) => ({
   job: plan.job.name,
   rulebook: plan.rulebook,
+  /** Stops that keep the figures behind them until they are settled. */
+  held: heldBy(plan).map(({ id }) => id),
   ceiling: {
     verdict: plan.load.verdict,
     total: quantityJson(plan.load.total, { figures: 3 }),
@@ -58,6 +88,7 @@ export const plannedJson = (plan: WorkedJob) => ({
     ...plan.log,
     openings: plan.log.openings.map(({ hole, ...opening }) => ({ opening: hole.number, ...opening })),
   }),
+  parts: workParts(plan, rules).map(outcomeJson),
   cautions: plan.cautions,
   remarks: plan.remarks,
 });

@@ -28,7 +28,7 @@ const signed = ({ order, word, stopsAtRing }: HoseMark): string =>
 
 /** Where the plan and the list lie, in drawing units. */
 const sheets = {
-  wide: { width: 700, left: 88, top: 90, planHeight: 226, right: 40 },
+  wide: { width: 700, left: 88, top: 90, planHeight: 300, right: 40 },
   narrow: { width: 340, left: 82, top: 90, planHeight: 300, right: 24 },
 } as const;
 const PER_COLUMN = 18;
@@ -55,13 +55,13 @@ export function hoseCard(found: HoseMarks, rules: Rulebook, size: CardSize, word
   const origin: Point = [sheet.left + zone.left * perInch, sheet.top + zone.up * perInch];
   const at = (x: number, y: number): Point => [origin[0] + x * perInch, origin[1] - y * perInch];
   const foot = sheet.top + high * perInch;
-  const listTop = size === 'wide' ? 24 : foot + SCALE_BAR + 52;
+  const listTop = size === 'wide' ? 24 : foot + SCALE_BAR + 66;
   const listLeft = size === 'wide' ? sheet.width - listWidth : 0;
   const perColumn = Math.max(1, Math.ceil(marks.length / columns));
   const notes = footnotes(found);
   const title = words.title ?? `Opening at ${format(found.opening.along, { tape: 8 })}`;
   const listHeight = 14 + perColumn * ROW;
-  const height = Math.max(foot + SCALE_BAR + 34, listTop + listHeight + notes.length * 16 + 8);
+  const height = Math.max(foot + SCALE_BAR + 48, listTop + listHeight + notes.length * 16 + 8);
   return {
     width: sheet.width,
     height,
@@ -208,7 +208,7 @@ function aboutThePlan(
   return [
     text([x, top - 49], '12 o’clock: up the slope, over the ridge', { size: 12 }),
     path('thin', [[arrow[0] - 3, arrow[1] + 6], arrow, [arrow[0] + 3, arrow[1] + 6]]),
-    text([right, foot + SCALE_BAR + 18], words, { anchor: 'end', size: 12 }),
+    text([right, foot + SCALE_BAR + 38], words, { anchor: 'end', size: 12 }),
   ];
 }
 

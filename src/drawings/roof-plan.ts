@@ -157,7 +157,7 @@ function obstacles(
   perInch: number,
   sheetWidth: number,
 ): Shape[] {
-  const rings = plan.rows.flatMap((row) => row.holes.flatMap((hole) => hole.flues));
+  const rings = plan.rows.flatMap((row) => row.holes.flatMap((hole) => hole.kept));
   return (plan.job.roof.obstacles ?? []).flatMap((each): Shape[] => {
     const centre = at(inches(each.along), (each.side === 'back' ? -1 : 1) * inches(each.from_peak));
     const radius = (inches(each.across) / 2) * perInch;

@@ -1,29 +1,25 @@
-import type { CeilingLoad } from '../calc/ceiling/load.ts';
 import type { CautionId } from '../generated/rule-types.ts';
 import type { Rulebook } from '../rulebook/rulebook.ts';
-import type { JobValues } from './job-fields.ts';
-import type { PlacedCaution, PlannedRow } from './planned.ts';
+import type { PlacedCaution, WorkedJob } from './planned.ts';
 
 /** Which cautions does this plan call for, and where does each stand? */
 export function cautionsFor(
-  job: JobValues,
-  rows: readonly PlannedRow[],
-  load: CeilingLoad,
+  plan: Pick<WorkedJob, 'job' | 'rows' | 'load' | 'readiness' | 'hot'>,
   fill: readonly CautionId[],
-  flues: boolean,
   rules: Rulebook,
 ): PlacedCaution[] {
+  const { job, rows, load, hot } = plan;
   const at = (place: PlacedCaution['at'], ids: readonly CautionId[]): PlacedCaution[] =>
-    ids.map((id) => ({ id, at: place }));
+    [...new Set(ids)].map((id) => ({ id, at: place }));
   const holes = rows.flatMap((row) => row.holes);
   const layout: CautionId[] = ['caution.layout.framing'];
   if (rows.some((row) => row.outcome !== 'meets every rule')) layout.push('caution.layout.departs');
   if (holes.some((hole) => hole.overSeam)) layout.push('caution.layout.over-seam');
   if (holes.some((hole) => hole.movedFar)) layout.push('caution.layout.moved-far');
-  if (flues) layout.push('caution.flue.keep-clear');
   return [
     ...at('ceiling', load.cautions),
     ...at('before', [
+      ...surveyStops(plan.readiness),
       'caution.before.seal-first',
       'caution.roof.carries-crew',
       'caution.roof.falls',
@@ -32,11 +28,20 @@ export function cautionsFor(
         ? (['caution.before.old-paint'] as const)
         : []),
     ]),
-    ...at('layout', layout),
+    ...at('layout', [...layout, ...hot.flatMap(({ space }) => space.cautions)]),
     ...at('fill', ['caution.fill.too-full', ...fill]),
   ];
 }
 
-/** Cautions that hold the plan's figures back until they are settled. */
-export const heldBy = (cautions: readonly PlacedCaution[]): PlacedCaution[] =>
-  cautions.filter(({ id }) => id === 'caution.ceiling.unrated' || id === 'caution.ceiling.overloaded');
+const surveyStops = ({ openStops }: WorkedJob['readiness']): CautionId[] =>
+  openStops.flatMap(({ caution }) => caution ?? []);
+
+/** Cautions that keep the plan's figures behind them until they are settled: an open stop of the survey, a ceiling that can't carry. */
+export const heldBy = ({ cautions, readiness }: WorkedJob): PlacedCaution[] => {
+  const stops = surveyStops(readiness);
+  return cautions.filter(
+    ({ id, at }) =>
+      (at === 'ceiling' && (id === 'caution.ceiling.unrated' || id === 'caution.ceiling.overloaded')) ||
+      (at === 'before' && stops.includes(id)),
+  );
+};

@@ -1,3 +1,4 @@
+import { lightKinds, listedField } from '../calc/before/hot-things.ts';
 import { sectionFields } from '../calc/cavity/fields.ts';
 import { ceilingFields } from '../calc/ceiling/fields.ts';
 import {
@@ -15,6 +16,22 @@ import {
 import { materialFields } from '../calc/fill/fields.ts';
 import { alongFields } from '../calc/holes/fields.ts';
 import { bagsBlown, openingState } from '../calc/log/declaration.ts';
+import { partFieldGroups } from './part-fields.ts';
+
+/** A recessed light and where it stands. */
+const lightFields = {
+  kind: choiceField('What it is', 'From the label inside the can.', lightKinds),
+  along: lengthField('x', 'Place along the roof', 'From the starting end to its middle.', '12 ft', {
+    zero: 'allowed',
+  }),
+  side: choiceField('Side', 'Back: the side where the holes go. Front: the other.', ['back', 'front']),
+  from_eave: lengthField('yl', 'Distance from the eave', 'Of that side, to its middle.', '4 ft', {
+    zero: 'allowed',
+    most: '40 ft',
+  }),
+  across: lengthField('D', 'Width', 'The widest across.', '7 in', { most: '10 ft' }),
+  listed: listedField,
+} as const;
 
 /** Everything a job file holds, declared once: the planner's form, the file's reader and its JSON Schema are made from it. */
 export const jobFields = {
@@ -35,7 +52,12 @@ export const jobFields = {
     cover: choiceField('Roof cover', 'What the rain falls on.', ['metal', 'shingles', 'membrane', 'other']),
     ...alongFields,
   }),
-  ceiling: groupField('The ceiling', 'What has to carry the fill.', ceilingFields),
+  ceiling: groupField('The ceiling', 'What has to carry the fill.', {
+    ...ceilingFields,
+    lights: optional(
+      listField('Recessed lights', 'Each that stands in the cavity.', 'a recessed light', lightFields),
+    ),
+  }),
   old: groupField('Old insulation', 'What lies in the cavity now.', {
     depth: optional(
       lengthField('do', 'Depth', 'As it lies on the ceiling; nothing where there is none.', '2 in', {
@@ -77,6 +99,7 @@ export const jobFields = {
       state: openingState,
     }),
   }),
+  ...partFieldGroups,
 } as const;
 
 /** A group of a job's entries, or one of its words. */

@@ -1,3 +1,4 @@
+import type { Readiness } from '../calc/before/readiness.ts';
 import type { FreeSection, Section } from '../calc/cavity/section.ts';
 import type { CeilingLoad } from '../calc/ceiling/load.ts';
 import type { ResistancePerInch } from '../calc/fill/resistance.ts';
@@ -5,8 +6,8 @@ import type { Departure, RuleName } from '../calc/holes/search.ts';
 import type { CautionId } from '../generated/rule-types.ts';
 import type { Quantity } from '../quantity/quantity.ts';
 import type { FillLog } from './fill-log.ts';
-import type { FlueSpace } from './flues.ts';
 import type { JobValues } from './job-fields.ts';
+import type { HotPlace, KeptSpace } from './kept-open.ts';
 
 /** One hole with the stretch of cavity that is filled through it. */
 export interface PlannedHole {
@@ -22,7 +23,8 @@ export interface PlannedHole {
   readonly volume: Quantity<'volume'>;
   readonly weight: Quantity<'weight'>;
   readonly bags: Quantity<'pieces'>;
-  readonly flues: readonly FlueSpace[];
+  /** Spaces in its stretch that the fill keeps clear of. */
+  readonly kept: readonly KeptSpace[];
 }
 
 /** One row of holes along the roof. */
@@ -58,6 +60,10 @@ export interface WorkedJob {
   readonly bagsToLoad: Quantity<'pieces'>;
   readonly resistance: ResistancePerInch | undefined;
   readonly load: CeilingLoad;
+  /** Is the home ready to be filled? */
+  readonly readiness: Readiness;
+  /** Every hot flue and recessed light, in the order they are entered. */
+  readonly hot: readonly HotPlace[];
   readonly log: FillLog;
   readonly cautions: readonly PlacedCaution[];
   readonly remarks: readonly string[];

@@ -17,8 +17,8 @@ import {
   quantity,
 } from '../quantity/quantity.ts';
 import type { Rulebook } from '../rulebook/rulebook.ts';
-import type { FlueSpace } from './flues.ts';
 import type { JobValues } from './job-fields.ts';
+import type { KeptSpace } from './kept-open.ts';
 import type { PlannedHole, PlannedRow } from './planned.ts';
 
 const outcomes = {
@@ -37,7 +37,7 @@ export function planRow(
   job: JobValues,
   side: 'back' | 'front',
   cavity: Cavity,
-  flues: readonly FlueSpace[],
+  kept: readonly KeptSpace[],
   rules: Rulebook,
 ): PlannedRow {
   const { length } = job.home;
@@ -53,7 +53,7 @@ export function planRow(
   return {
     ...row,
     holes: places.map((along, place) =>
-      plannedHole(job, place, places, found.layout, cavity, flues, rules, along),
+      plannedHole(job, place, places, found.layout, cavity, kept, rules, along),
     ),
     gaps: places.slice(1).map((along, place) => minus(along, places[place] ?? along)),
     evenPlaces: found.layout.evenPlaces.map((amount) => byMethod('even place', [length], amount, 'in')),
@@ -96,7 +96,7 @@ function plannedHole(
   places: readonly Quantity<'length'>[],
   layout: Layout,
   { section, free }: Cavity,
-  flues: readonly FlueSpace[],
+  kept: readonly KeptSpace[],
   rules: Rulebook,
   along: Quantity<'length'>,
 ): PlannedHole {
@@ -104,11 +104,11 @@ function plannedHole(
   const middle = (a: Quantity<'length'>, b: Quantity<'length'>) => over(plus(a, b), number(2));
   const from = before ? middle(before, along) : quantity(0, 'in');
   const to = after ? middle(along, after) : job.home.length;
-  const here = flues.filter(
-    (flue) => compare(flue.along, from) >= 0 && (!after || compare(flue.along, to) < 0),
+  const here = kept.filter(
+    (space) => compare(space.along, from) >= 0 && (!after || compare(space.along, to) < 0),
   );
   const zone = named(inUnit(minus(to, from), 'ft'), 'Lz', 'Length of its stretch');
-  const open = here.map((flue) => keptOpenVolume(section, flue, job.old.depth));
+  const open = here.map((space) => keptOpenVolume(section, space, job.old.depth));
   const { net } = fillVolume(free, zone, open);
   const { weight, bags } = bagsFor(net, job.fill.density, job.fill.bag_weight);
   const moved = quantity(layout.moved[place] ?? 0, 'in');
@@ -123,6 +123,6 @@ function plannedHole(
     volume: net,
     weight,
     bags,
-    flues: here,
+    kept: here,
   };
 }

@@ -3,22 +3,46 @@ import { clashSentence, departureSentence } from '../calc/holes/words.ts';
 import { format } from '../quantity/format.ts';
 import type { CautionWords, Rulebook } from '../rulebook/rulebook.ts';
 import { cautionSentence } from './caution-words.ts';
+import { heldBy } from './cautions.ts';
+import { partLines } from './part-lines.ts';
+import { workParts } from './parts/parts.ts';
 import type { PlannedRow, WorkedJob } from './planned.ts';
 
 const tape = { tape: 8 } as const;
 
-/** The worked job as a sheet of plain text, to be read or printed anywhere. */
+/**
+ * The worked job as a sheet of plain text, to be read or printed anywhere. While a stop holds the plan, its figures stay behind it: the
+ * sheet tells the stops alone, unless it is asked for what stands behind them.
+ */
 export function jobSheet(
   plan: WorkedJob,
   cautions: Readonly<Record<string, CautionWords>>,
   rules: Rulebook,
+  behindStops = false,
 ): string {
+  const held = heldBy(plan);
+  const head = `${plan.job.name}${plan.job.agency ? `, ${plan.job.agency}` : ''}   rulebook ${plan.rulebook}`;
+  if (held.length === 0) return [head, '', ...planLines(plan, cautions, rules)].join('\n');
+  return [
+    head,
+    '',
+    'HELD: nothing is blown before this is settled.',
+    ...held.map(({ id }) => cautionSentence(cautions[id], rules)),
+    ...(behindStops
+      ? ['', 'Behind these stops, to be talked over only:', '', ...planLines(plan, cautions, rules)]
+      : ['', 'The figures stay behind these stops. To print them all the same, add --behind-stops.']),
+  ].join('\n');
+}
+
+function planLines(
+  plan: WorkedJob,
+  cautions: Readonly<Record<string, CautionWords>>,
+  rules: Rulebook,
+): string[] {
   const said = (at: WorkedJob['cautions'][number]['at']) =>
     plan.cautions.filter((each) => each.at === at).map(({ id }) => cautionSentence(cautions[id], rules));
   const { load } = plan;
   return [
-    `${plan.job.name}${plan.job.agency ? `, ${plan.job.agency}` : ''}   rulebook ${plan.rulebook}`,
-    '',
     ...said('ceiling'),
     `CEILING: ${load.verdict}`,
     `  on it at the deepest place ${format(load.total, { figures: 3 })}${load.limit ? `, it may carry ${format(load.limit)}` : ''}`,
@@ -45,7 +69,8 @@ export function jobSheet(
       : []),
     ...plan.remarks.map((remark) => `  ${remark}`),
     ...logLines(plan, cautions, rules),
-  ].join('\n');
+    ...workParts(plan, rules).flatMap((outcome) => partLines(outcome, cautions, rules)),
+  ];
 }
 
 /** The log, once a bag went in. */

@@ -1,3 +1,4 @@
+import { readiness } from '../calc/before/readiness.ts';
 import { cavitySection, freeSection } from '../calc/cavity/section.ts';
 import { fillVolume, keptOpenVolume } from '../calc/cavity/volume.ts';
 import { ceilingLoad } from '../calc/ceiling/load.ts';
@@ -11,8 +12,8 @@ import { amountIn, inUnit, minus, named, number, type Quantity, times } from '..
 import type { Rulebook } from '../rulebook/rulebook.ts';
 import { cautionsFor } from './cautions.ts';
 import { fillLog } from './fill-log.ts';
-import { flueSpaces } from './flues.ts';
 import type { JobValues } from './job-fields.ts';
+import { hotPlaces, keptOpen } from './kept-open.ts';
 import type { WorkedJob } from './planned.ts';
 import { planRow } from './rows.ts';
 
@@ -37,6 +38,7 @@ const wayInJob: Readonly<Record<string, string>> = {
   points: 'cavity.points',
   shape: 'cavity.shape',
   old_depth: 'old.depth',
+  things: 'roof.obstacles',
   kept_open: 'roof.obstacles',
   obstacles: 'roof.obstacles',
   truss_spacing: 'roof.truss_spacing',
@@ -60,12 +62,13 @@ function worked(job: JobValues, rules: Rulebook): WorkedJob {
   }
   const section = cavitySection(job.cavity);
   const free = freeSection(section, job.old.depth, job.roof.truss_spacing, rules);
-  const flues = flueSpaces(job, rules);
+  const hot = hotPlaces(job, section, rules);
+  const kept = keptOpen(hot);
   const sides = double ? (['back', 'front'] as const) : (['back'] as const);
-  const onSide = (side: 'back' | 'front') => (double ? flues.filter((flue) => flue.side === side) : flues);
+  const onSide = (side: 'back' | 'front') => (double ? kept.filter((space) => space.side === side) : kept);
   const rows = sides.map((side) => planRow(job, side, { section, free }, onSide(side), rules));
 
-  const open = flues.map((flue) => keptOpenVolume(section, flue, job.old.depth));
+  const open = kept.map((space) => keptOpenVolume(section, space, job.old.depth));
   const length = named(
     double ? times(job.home.length, number(2)) : job.home.length,
     'L',
@@ -84,6 +87,7 @@ function worked(job: JobValues, rules: Rulebook): WorkedJob {
   );
 
   const toLoad = bagsToLoad(bags, rules);
+  const ready = readiness(job.survey, job.home.built, rules);
 
   return {
     job,
@@ -100,7 +104,9 @@ function worked(job: JobValues, rules: Rulebook): WorkedJob {
     resistance,
     load,
     log: fillLog(job.log, { rows, bagsToLoad: toLoad, load, job }, rules),
-    cautions: cautionsFor(job, rows, load, words.cautions, flues.length > 0, rules),
+    readiness: ready,
+    hot,
+    cautions: cautionsFor({ job, rows, load, readiness: ready, hot }, words.cautions, rules),
     remarks: words.remarks,
   };
 }

@@ -13,9 +13,14 @@ interface Ended {
 /** Runs a command of the project as npm would. */
 const command = (name: string, ...args: string[]): Promise<Ended> =>
   new Promise((resolve) => {
-    execFile(process.execPath, [`src/cli/${name}.ts`, ...args], (error, out, said) => {
-      resolve({ code: typeof error?.code === 'number' ? error.code : 0, out, said: said.trim() });
-    });
+    execFile(
+      process.execPath,
+      [`src/cli/${name}.ts`, ...args],
+      { maxBuffer: 2 ** 24 },
+      (error, out, said) => {
+        resolve({ code: typeof error?.code === 'number' ? error.code : 0, out, said: said.trim() });
+      },
+    );
   });
 
 const folder = mkdtempSync(join(tmpdir(), 'commands-'));

@@ -71,7 +71,7 @@ describe('a double home, whatever its size', () => {
   test('takes out a flue on the side where it stands, and from no other', () => {
     forDoubleHomes(({ rows }) => {
       for (const { side, holes } of rows)
-        for (const flue of holes.flatMap(({ flues }) => flues)) expect(flue.side).toBe(side);
+        for (const flue of holes.flatMap(({ kept }) => kept)) expect(flue.side).toBe(side);
     });
   });
 

@@ -126,11 +126,11 @@ describe('the holes of the example job', () => {
     // 1483.9728 in2 of free section, at 1.5 lb/ft3 in bags of 30 lb; no flue stands in the first stretch.
     const bags = (1483.9728 * ((along[0] ?? 0) + (along[1] ?? 0))) / 2 / 1728 / 20;
     expect(Math.abs((hole?.bags.amount ?? 0) - bags)).toBeLessThan(1e-6);
-    expect(hole?.flues).toEqual([]);
+    expect(hole?.kept).toEqual([]);
   });
 
   test('the flue stands in one stretch, and takes its column from that one', () => {
-    const with_flue = (row?.holes ?? []).filter((hole) => hole.flues.length > 0);
+    const with_flue = (row?.holes ?? []).filter((hole) => hole.kept.length > 0);
     expect(with_flue.map((hole) => hole.number)).toEqual([4]);
     const [hole] = with_flue;
     const length = hole ? inches(hole.to) - inches(hole.from) : 0;

@@ -5,6 +5,8 @@ import { calculationNamed } from '../../src/calc/calculations.ts';
 import { onTheTape } from '../../src/calc/holes/allowed-positions.ts';
 import { ruleNames } from '../../src/calc/holes/problem.ts';
 import { readJobFile } from '../../src/job/job-file.ts';
+import { jobParts } from '../../src/job/parts/parts.ts';
+import { workJob } from '../../src/job/work.ts';
 import * as dimension from '../../src/quantity/dimension.ts';
 import * as quantity from '../../src/quantity/quantity.ts';
 import * as units from '../../src/quantity/units.ts';
@@ -15,7 +17,9 @@ import { bareRoof } from '../calc/holes/roofs.ts';
 const { data } = loadProject();
 const exampleJob = readJobFile(readFileSync('public/example-job.json', 'utf8'));
 
-/** What an example may take as given, besides what its own module exports: quantities, the rulebook, the example job. */
+const plan = exampleJob.ok ? workJob(exampleJob.value, openRulebook(data)) : exampleJob;
+
+/** What an example may take as given, besides what its own module exports: quantities, the rulebook, the example job and its plan. */
 const given = {
   ...quantity,
   ...dimension,
@@ -27,6 +31,8 @@ const given = {
   data,
   rules: openRulebook(data),
   job: exampleJob.ok ? exampleJob.value : undefined,
+  plan: plan.ok ? plan.value : undefined,
+  jobParts,
 };
 
 const modules = readdirSync('src', { recursive: true, encoding: 'utf8' })

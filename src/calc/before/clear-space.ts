@@ -18,7 +18,7 @@ import {
 import type { Rulebook } from '../../rulebook/rulebook.ts';
 import { EntriesClash } from '../declare/calculation.ts';
 import type { Material } from '../fill/resistance.ts';
-import type { HotThing, HotThingKind } from './hot-things.ts';
+import type { FlueKind, HotThing, HotThingKind } from './hot-things.ts';
 
 /** The space kept open about one flue or light. */
 export interface ClearSpace {
@@ -56,7 +56,7 @@ export const isLight = (kind: HotThingKind): boolean => kind.startsWith('light')
  * How much room is kept open about one flue or light, how high is its shield, and how much fill does it leave out?
  * A listed clearance governs a flue, whether it is less or more than the published one. About a chimney, and about a light
  * that is not rated for contact, the larger of the two holds; cellulose keeps off every recessed light.
- * The volume is that of the column through the depth of the fill, in ft3.
+ * The volume is that of the column through the depth of the new fill, in ft3.
  * `place` is its place in the list, for the letters of the working. Method ours; the distances are those of the rules named.
  * @throws EntriesClash where the fill is deeper than the cavity.
  */
@@ -72,17 +72,22 @@ export function clearSpace(thing: HotThing, material: Material, rules: Rulebook,
   }
   const { ring: distance, from } = ringOf(thing, material, rules);
   const letter = (of: string) => (place === undefined ? of : `${of}${place + 1}`);
+  const fill = newFill(thing, place);
   const ring = named(distance, letter('c'), `Ring about the ${kind}`);
   const kept = ring.amount > 0;
   // A light that the fill may touch is buried in it; a flue without a ring still takes up its own room.
   const out = kept || !isLight(kind);
   const open = named(plus(across, times(ring, number(2))), letter('Dk'), 'Width of the open space');
   const column = named(
-    out ? columnOf(open, thing, ring) : none(depth),
+    out ? columnOf(open, { ...thing, depth: fill }, ring) : none(depth),
     letter('Vk'),
     `Fill left out by the ${kind}, its ring with it`,
   );
-  const itself = named(columnOf(across, thing, undefined), letter('Vf'), 'Of it, by the thing itself');
+  const itself = named(
+    columnOf(across, { ...thing, depth: fill }, undefined),
+    letter('Vf'),
+    'Of it, by the thing itself',
+  );
   const above = plus(depth, rules.value('clearance.flue.shield-above'));
   const toTheRoof = kept && cavity !== undefined && compare(above, cavity) >= 0;
   return {
@@ -101,6 +106,24 @@ export function clearSpace(thing: HotThing, material: Material, rules: Rulebook,
   };
 }
 
+/** The new fill there: the old insulation takes nothing off it that was not there before. */
+function newFill({ depth, old_depth }: HotThing, place?: number): Quantity<'length'> {
+  if (!old_depth || old_depth.amount === 0) return depth;
+  if (compare(old_depth, depth) > 0) {
+    throw new EntriesClash({
+      field: place === undefined ? 'old_depth' : `things.${place}.old_depth`,
+      label: 'Of it, old insulation',
+      found: `${format(old_depth)} of ${format(depth)}`,
+      expected: 'no more than all of it',
+    });
+  }
+  return named(
+    minus(depth, old_depth),
+    place === undefined ? 'dn' : `dn${place + 1}`,
+    'Depth of the new fill there',
+  );
+}
+
 interface Ring {
   readonly ring: Quantity<'length'>;
   readonly from: string;
@@ -109,7 +132,24 @@ interface Ring {
 const LISTING = 'its listing';
 
 function ringOf({ kind, listed }: HotThing, material: Material, rules: Rulebook): Ring {
-  if (isLight(kind)) return ringOfLight(kind, listed, material, rules);
+  return isLight(kind)
+    ? ringOfLight(kind, listed, material, rules)
+    : ringOfFlue(kind as FlueKind, listed, rules);
+}
+
+/** What a flue is taken for until its label is read. */
+const USUAL_FLUE: FlueKind = 'listed double-wall vent or chimney';
+
+/**
+ * How far do fill and patch stay from a flue? Its listing governs; else the published least distance of its kind, and of the
+ * usual kind while its own is not known.
+ * @example ringOfFlue(undefined, undefined, rules).from // => 'the federal work specifications'
+ */
+export function ringOfFlue(
+  kind: FlueKind = USUAL_FLUE,
+  listed: Quantity<'length'> | undefined,
+  rules: Rulebook,
+): Ring {
   const published = publishedRing(kind, rules);
   if (!listed) return published;
   // A masonry chimney has no listing that could make its air space less.

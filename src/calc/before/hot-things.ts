@@ -1,6 +1,6 @@
 import { choiceField, lengthField, optional, type Values } from '../declare/field.ts';
 
-export const hotThings = [
+export const flueKinds = [
   'listed double-wall vent or chimney',
   'connector, listed gas with draft hood',
   'connector, unlisted gas with draft hood',
@@ -8,11 +8,28 @@ export const hotThings = [
   'connector, oil',
   'connector, solid fuel',
   'masonry chimney',
+] as const;
+export type FlueKind = (typeof flueKinds)[number];
+
+export const lightKinds = [
   'light, not rated for contact',
   'light, rated for contact and airtight',
   'light, rated for contact, leakage not known',
 ] as const;
+
+export const hotThings = [...flueKinds, ...lightKinds] as const;
 export type HotThingKind = (typeof hotThings)[number];
+
+/** The clearance that a flue or light is listed with. */
+export const listedField = optional(
+  lengthField(
+    'cl',
+    'Clearance of its listing',
+    'From its label or instructions; it governs a flue.',
+    '1 in',
+    { zero: 'allowed', most: '6 ft' },
+  ),
+);
 
 /** What is asked of one flue or light. */
 export const hotThingFields = {
@@ -29,20 +46,18 @@ export const hotThingFields = {
     zero: 'allowed',
     most: '6 ft',
   }),
+  old_depth: optional(
+    lengthField('do', 'Of it, old insulation', 'What lies there now and stays.', '2 in', {
+      zero: 'allowed',
+      most: '6 ft',
+    }),
+  ),
   cavity: optional(
     lengthField('dc', 'Height of the cavity there', 'From the ceiling to the roof.', '12 in', {
       most: '6 ft',
     }),
   ),
-  listed: optional(
-    lengthField(
-      'cl',
-      'Clearance of its listing',
-      'From its label or instructions; it governs a flue.',
-      '1 in',
-      { zero: 'allowed', most: '6 ft' },
-    ),
-  ),
+  listed: listedField,
 } as const;
 
 export type HotThing = Values<typeof hotThingFields>;

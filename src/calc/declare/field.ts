@@ -113,6 +113,12 @@ export type Values<F extends Fields> = {
 
 export const optional = <F extends Field>(field: F): Optional<F> => ({ ...field, optional: true });
 
+/** A set of fields, each of which may be left empty. */
+export const allOptional = <F extends Fields>(fields: F): { readonly [N in keyof F]: Optional<F[N]> } =>
+  Object.fromEntries(Object.entries(fields).map(([name, field]) => [name, optional(field)])) as {
+    readonly [N in keyof F]: Optional<F[N]>;
+  };
+
 export const quantityField = <D extends Dimension>(
   field: Omit<QuantityField<D>, 'kind'>,
 ): QuantityField<D> => ({

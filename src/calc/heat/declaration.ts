@@ -4,6 +4,7 @@ import { compare, type Quantity } from '../../quantity/quantity.ts';
 import type { Rulebook } from '../../rulebook/rulebook.ts';
 import { cavitySection } from '../cavity/section.ts';
 import { type AnswerTable, calculation, EntriesClash, type Figure } from '../declare/calculation.ts';
+import type { Values } from '../declare/field.ts';
 import { fillWords } from '../fill/cautions.ts';
 import { type Material, type ResistancePerInch, resistancePerInch } from '../fill/resistance.ts';
 import { heatFields } from './fields.ts';
@@ -34,25 +35,7 @@ export const heat = calculation({
     energy_zone: 'zone 2',
   },
   work: (values, rules) => {
-    const perInch = perInchOf(values.material, values.density, values.label_r_per_inch, rules);
-    const result = roofHeat(
-      {
-        section: cavitySection(values),
-        board: values.board,
-        boardThickness: values.board_thickness,
-        old: {
-          depth: values.old_depth,
-          perInch: values.old_r_per_inch,
-          condition: values.old_condition,
-          pressedDepth: values.pressed_depth,
-        },
-        perInch,
-        framing: values.framing_share,
-        trussSpacing: values.truss_spacing,
-        nominalDepth: values.nominal_depth,
-      },
-      rules,
-    );
+    const { perInch, result } = roofHeatFrom(values, rules);
     const words = values.density
       ? fillWords(values.material, values.density, perInch, rules)
       : { cautions: ['caution.fill.maker-governs'] as CautionId[], remarks: [] };
@@ -76,6 +59,33 @@ export const heat = calculation({
     };
   },
 });
+
+/** What the entries of the calculation come to; the money that the fill saves starts from the same. */
+export function roofHeatFrom(
+  values: Values<typeof heatFields>,
+  rules: Rulebook,
+): { readonly perInch: ResistancePerInch; readonly result: RoofHeat } {
+  const perInch = perInchOf(values.material, values.density, values.label_r_per_inch, rules);
+  const result = roofHeat(
+    {
+      section: cavitySection(values),
+      board: values.board,
+      boardThickness: values.board_thickness,
+      old: {
+        depth: values.old_depth,
+        perInch: values.old_r_per_inch,
+        condition: values.old_condition,
+        pressedDepth: values.pressed_depth,
+      },
+      perInch,
+      framing: values.framing_share,
+      trussSpacing: values.truss_spacing,
+      nominalDepth: values.nominal_depth,
+    },
+    rules,
+  );
+  return { perInch, result };
+}
 
 function perInchOf(
   material: Material,

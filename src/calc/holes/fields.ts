@@ -1,3 +1,4 @@
+import { flueKinds, listedField } from '../before/hot-things.ts';
 import { choiceField, type Fields, lengthField, listField, optional } from '../declare/field.ts';
 
 const along = (label: string, hint: string, example: string) =>
@@ -25,6 +26,14 @@ export const obstacleFields = {
   side: choiceField('Side', 'Back: the side where the holes go. Front: the other.', ['back', 'front']),
   from_peak: along('Distance from the peak', 'Down the slope, to its middle.', '3 ft'),
   across: lengthField('D', 'Width with its flashing', 'The widest across.', '10 in', { most: '10 ft' }),
+  kind: optional(
+    choiceField(
+      'Kind of flue',
+      'Of a hot flue alone, from its label. Left empty, a listed double-wall vent.',
+      flueKinds,
+    ),
+  ),
+  listed: { ...listedField, hint: 'Of a hot flue alone, from its label or instructions; it governs.' },
 } as const;
 
 /** Where members, seams and obstacles lie along the roof. */

@@ -1,6 +1,7 @@
 import { format } from '../../quantity/format.ts';
 import { amountIn, type Quantity } from '../../quantity/quantity.ts';
 import type { Rulebook } from '../../rulebook/rulebook.ts';
+import { ringOfFlue } from '../before/clear-space.ts';
 import { EntriesClash } from '../declare/calculation.ts';
 import type { Values } from '../declare/field.ts';
 import { type alongFields, hotKinds } from './fields.ts';
@@ -65,15 +66,17 @@ export const seamPlaces = (values: AlongValues, length: Quantity<'length'>): num
 
 /**
  * The stretch along the roof that an obstacle closes to the middle of a hole: its own half, and half the widest layer of the patch.
- * A hot flue takes its clearance too, since the membrane can burn. Nothing is closed where it stands on the other side, or far
+ * A hot flue takes the clearance of its kind or listing too, since the membrane can burn. Nothing is closed where it stands on the other side, or far
  * enough down the slope. A round one counts as the square about it.
  */
 function blockedBy(
-  { what, along, side, from_peak, across }: Obstacle,
+  { what, along, side, from_peak, across, kind, listed }: Obstacle,
   row: RowOfHoles,
+  rules: Rulebook,
 ): LayoutProblem['obstacles'][number] | undefined {
   if (side !== row.side) return undefined;
-  const reach = inches(across) / 2 + row.widestLayer / 2 + (hotKinds.includes(what) ? row.clearOfFlues : 0);
+  const clear = hotKinds.includes(what) ? inches(ringOfFlue(kind, listed, rules).ring) : 0;
+  const reach = inches(across) / 2 + row.widestLayer / 2 + clear;
   if (Math.abs(inches(from_peak) - row.belowPeak) >= reach) return undefined;
   return { name: what, from: inches(along) - reach, to: inches(along) + reach };
 }
@@ -82,7 +85,6 @@ interface RowOfHoles {
   readonly side: 'back' | 'front';
   readonly belowPeak: number;
   readonly widestLayer: number;
-  readonly clearOfFlues: number;
 }
 
 /**
@@ -121,7 +123,6 @@ export function layoutProblem(
     side,
     belowPeak: inches(rules.value('access.roof-holes.below-peak')),
     widestLayer: inches(rules.value('patch.layers.membrane-side')),
-    clearOfFlues: inches(rules.value('clearance.flue.to-combustibles')),
   };
   return {
     length: inches(length),
@@ -134,6 +135,6 @@ export function layoutProblem(
     memberWidth: inches(rules.value('framing.truss.member-width')),
     trusses: trussPlaces(values, length),
     seams: seamPlaces(values, length),
-    obstacles: (values.obstacles ?? []).flatMap((obstacle) => blockedBy(obstacle, row) ?? []),
+    obstacles: (values.obstacles ?? []).flatMap((obstacle) => blockedBy(obstacle, row, rules) ?? []),
   };
 }

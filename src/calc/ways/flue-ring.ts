@@ -2,7 +2,7 @@ import { format } from '../../quantity/format.ts';
 import { amountIn, compare, named, number, plus, type Quantity, times } from '../../quantity/quantity.ts';
 import type { Rulebook } from '../../rulebook/rulebook.ts';
 import { EntriesClash } from '../declare/calculation.ts';
-import { lengthField, listField, type Values } from '../declare/field.ts';
+import { lengthField, listField, optional, type Values } from '../declare/field.ts';
 
 /** Where a hot flue stands in the cavity, for ways of working that push a hose past it. */
 export const flueFields = {
@@ -26,6 +26,15 @@ export const flueFields = {
   across: lengthField('Df', 'Width of the flue', 'The widest across, its jacket included.', '6 in', {
     most: '6 ft',
   }),
+  ring: optional(
+    lengthField(
+      'cf',
+      'Kept clear about it',
+      'By its listing or kind, as the page on clear spaces gives it. Left empty, the least published distance of a vent.',
+      '3 in',
+      { zero: 'allowed', most: '6 ft' },
+    ),
+  ),
 } as const;
 
 /** The list of hot flues; places across are counted from the eave named. */
@@ -46,12 +55,12 @@ export interface Ring {
   readonly across: Quantity<'length'>;
 }
 
-/** Which ring is kept open about a flue? Its own width, and the least clearance on both sides; its listing may ask for more. */
+/** Which ring is kept open about a flue? Its own width, and its clearance on both sides; where none is given, the least published one. */
 export const ringAbout = (flue: Values<typeof flueFields>, rules: Rulebook): Ring => ({
   along: flue.along,
   at: flue.at,
   across: named(
-    plus(flue.across, times(rules.value('clearance.flue.to-combustibles'), number(2))),
+    plus(flue.across, times(flue.ring ?? rules.value('clearance.flue.to-combustibles'), number(2))),
     'D',
     'Open space about the flue',
   ),

@@ -129,7 +129,7 @@ function ListInput({
 }: FormState & { readonly field: ListField; readonly way: readonly string[] }): JSX.Element {
   const rows = listAt(state.entries, way);
   return (
-    <fieldset class="list">
+    <fieldset class="list" id={boxId(way.join('.'))} tabIndex={-1}>
       <legend>{field.label}</legend>
       <p class="hint">{field.hint}</p>
       {rows.map((_, place) => (
@@ -157,8 +157,11 @@ function ListInput({
   );
 }
 
-/** A new entry of a list: choices at their first, the rest empty. */
+/** A new entry of a list: choices that must be made at their first, the rest empty. */
 const blank = (fields: Fields): Entries =>
   Object.fromEntries(
-    Object.entries(fields).map(([name, field]) => [name, field.kind === 'choice' ? field.choices[0] : '']),
+    Object.entries(fields).map(([name, field]) => [
+      name,
+      field.kind === 'choice' && !field.optional ? field.choices[0] : '',
+    ]),
   );

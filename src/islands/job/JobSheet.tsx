@@ -2,17 +2,20 @@ import type { ComponentType, JSX } from 'preact';
 import { useCallback, useMemo } from 'preact/hooks';
 import type { Fields } from '../../calc/declare/field.ts';
 import { type Read, readFields } from '../../calc/declare/read-fields.ts';
+import { heldBy } from '../../job/cautions.ts';
 import { jobFields } from '../../job/job-fields.ts';
 import type { WorkedJob } from '../../job/planned.ts';
 import { workJob } from '../../job/work.ts';
 import type { Entries } from '../entries.ts';
 import { FieldsForm } from '../form/FieldInput.tsx';
-import { type Elsewhere, ProblemSummary } from '../form/ProblemSummary.tsx';
+import { ProblemSummary } from '../form/ProblemSummary.tsx';
+import type { Elsewhere, FindElsewhere } from '../form/WayTo.tsx';
 import { rules } from '../rules.ts';
 import { useEntries } from '../use-entries.ts';
+import { BehindStops, heldInALine } from './BehindStops.tsx';
 import { JobFileButtons } from './JobFileButtons.tsx';
 import { JobNav, sheetPage } from './JobNav.tsx';
-import { type JobSheetPath, jobSheet, sheetOf } from './sheets.ts';
+import { asks, type JobSheetPath, jobSheet, sheetOf } from './sheets.ts';
 
 /** The name under which the browser keeps the job. */
 const KEPT_AS = 'heel-to-ridge job';
@@ -22,6 +25,8 @@ export interface SheetViewProps {
   readonly plan: WorkedJob;
   readonly entries: Entries;
   readonly set: (way: readonly string[], value: unknown) => void;
+  /** Where an entry is asked for, if not on this sheet. */
+  readonly elsewhere: FindElsewhere;
 }
 
 export interface JobSheetProps {
@@ -54,8 +59,9 @@ function fieldsOf(path: JobSheetPath): Fields {
 export function JobSheet({ path, example, View, short }: JobSheetProps): JSX.Element {
   const work = useCallback(worked, []);
   const state = useEntries<WorkedJob>(KEPT_AS, example, work);
-  const { answersFirst } = jobSheet(path);
+  const { answersFirst, behindStops } = jobSheet(path);
   const fields = useMemo(() => fieldsOf(path), [path]);
+  const findElsewhere = useCallback((way: string) => elsewhere(way, path), [path]);
   return (
     <>
       <JobNav here={path} />
@@ -76,17 +82,21 @@ export function JobSheet({ path, example, View, short }: JobSheetProps): JSX.Ele
         </form>
         {short && state.result ? (
           <button type="button" class="short-answer" onClick={toPlan}>
-            {short(state.result)}
+            {heldBy(state.result).length > 0 && behindStops ? heldInALine(state.result) : short(state.result)}
           </button>
         ) : null}
         <section class="answers" id="plan" tabIndex={-1} aria-label="The plan">
           {state.problems.length > 0 ? (
-            <ProblemSummary problems={state.problems} elsewhere={(way) => elsewhere(way, path)} />
+            <ProblemSummary problems={state.problems} elsewhere={findElsewhere} />
           ) : null}
           {state.waitingFor ? (
             <p class="waiting">Figures of before: waiting for {state.waitingFor.label}.</p>
           ) : null}
-          {state.result ? <View plan={state.result} entries={state.entries} set={state.set} /> : null}
+          {state.result ? (
+            <BehindStops plan={state.result} holds={behindStops === true}>
+              <View plan={state.result} entries={state.entries} set={state.set} elsewhere={findElsewhere} />
+            </BehindStops>
+          ) : null}
         </section>
       </div>
     </>
@@ -95,8 +105,9 @@ export function JobSheet({ path, example, View, short }: JobSheetProps): JSX.Ele
 
 /** Where an entry is asked for, if not on this sheet. */
 function elsewhere(way: string, here: JobSheetPath): Elsewhere | undefined {
+  if (way === '' || asks(jobSheet(here), way)) return undefined;
   const { path, title } = sheetOf(way);
-  return way === '' || path === here ? undefined : { title, href: sheetPage(path) };
+  return { title, href: sheetPage(path) };
 }
 
 /** Goes to the plan; not by the address, which holds the entries. */

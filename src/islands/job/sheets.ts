@@ -13,6 +13,8 @@ export interface JobSheetFacts {
   readonly without?: readonly string[];
   /** On a phone the answers stand before the form: they are what is touched. */
   readonly answersFirst?: true;
+  /** Its figures are those that an open stop keeps behind it. */
+  readonly behindStops?: true;
 }
 
 /** The sheets of a job in the order of the work. A job is one; each sheet shows a part of it. */
@@ -22,6 +24,34 @@ export const jobSheets = [
     title: 'Plan',
     lead: 'Where each hole goes, how many bags each takes, what the ceiling will carry.',
     groups: ['name', 'agency', 'crew', 'home', 'cavity', 'roof', 'ceiling', 'old', 'fill'],
+    behindStops: true,
+  },
+  {
+    path: 'before',
+    title: 'Before the fill',
+    lead: 'Is the home ready, what room does each flue and light keep, does the cavity need vents?',
+    groups: ['survey'],
+  },
+  {
+    path: 'ways-in',
+    title: 'Ways in',
+    lead: 'Roof holes, gable end or lifted edge: what each asks for on this home, and what rules it out.',
+    groups: ['ways', 'hose'],
+    behindStops: true,
+  },
+  {
+    path: 'hose-marks',
+    title: 'Hose marks',
+    lead: 'A card for each opening: which ways round the clock the hose goes, and where the tape.',
+    groups: ['hose'],
+    behindStops: true,
+  },
+  {
+    path: 'machine',
+    title: 'Machine',
+    lead: 'Is the machine set right, how fast is the hose drawn back, what does its air do to the ceiling?',
+    groups: ['machine'],
+    behindStops: true,
   },
   {
     path: 'fill-log',
@@ -30,6 +60,39 @@ export const jobSheets = [
     groups: ['log'],
     without: ['log.openings'],
     answersFirst: true,
+    behindStops: true,
+  },
+  {
+    path: 'patches',
+    title: 'Patches',
+    lead: 'What to load for every patch, how each is layered, in which order its screws go.',
+    groups: ['patches'],
+    behindStops: true,
+  },
+  {
+    path: 'heat',
+    title: 'Heat and savings',
+    lead: 'What R the whole roof has before and after, and what the fill saves.',
+    groups: ['heat', 'saving'],
+    behindStops: true,
+  },
+  {
+    path: 'air',
+    title: 'Air and moisture',
+    lead: 'How much fresh air the home needs once it is tighter, and how its fans are ducted.',
+    groups: ['air'],
+  },
+  {
+    path: 'crew',
+    title: 'Crew',
+    lead: 'Ladder, falls, overhead line, noise, heat and dust on the day.',
+    groups: ['ladder', 'fall', 'line', 'noise', 'weather', 'dust'],
+  },
+  {
+    path: 'receipt',
+    title: 'Receipt',
+    lead: 'The receipt and certificate that the law asks for, to sign and post.',
+    groups: ['receipt'],
   },
 ] as const satisfies readonly JobSheetFacts[];
 
@@ -39,8 +102,10 @@ export type JobSheetPath = (typeof jobSheets)[number]['path'];
 export const jobSheet = (path: JobSheetPath): JobSheetFacts =>
   jobSheets.find((each) => each.path === path) as JobSheetFacts;
 
-/** The sheet on which an entry is asked for. */
+/** Does a sheet ask for an entry? */
+export const asks = ({ groups }: JobSheetFacts, way: string): boolean =>
+  (groups as readonly string[]).includes(way.split('.')[0] ?? '');
+
+/** The first sheet on which an entry is asked for. */
 export const sheetOf = (way: string): JobSheetFacts =>
-  (jobSheets as readonly JobSheetFacts[]).find(({ groups }) =>
-    (groups as readonly string[]).includes(way.split('.')[0] ?? ''),
-  ) ?? jobSheet('');
+  (jobSheets as readonly JobSheetFacts[]).find((sheet) => asks(sheet, way)) ?? jobSheet('');

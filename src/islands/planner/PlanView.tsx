@@ -30,12 +30,12 @@ export function shortAnswer(plan: WorkedJob): string {
 
 /** The whole plan: what stops it, the answer, the drawings, each part with its cautions and its working. */
 export function PlanView({ plan }: Pick<SheetViewProps, 'plan'>): JSX.Element {
-  const held = heldBy(plan.cautions);
+  const held = heldBy(plan).map(({ id }) => id);
+  // What holds the plan stands before all of it.
   const at = (place: PlacedCaution['at']) =>
-    plan.cautions.filter((each) => each.at === place && !held.includes(each)).map(({ id }) => id);
+    plan.cautions.filter((each) => each.at === place && !held.includes(each.id)).map(({ id }) => id);
   return (
     <>
-      <Cautions ids={held.map(({ id }) => id)} />
       <p class="answer">
         <span class="label">{plan.job.name}</span> <output>{shortAnswer(plan)}</output>
       </p>
@@ -282,7 +282,7 @@ const remarksOf = (hole: PlannedRow['holes'][number]): string[] => [
   ...(hole.movedFar
     ? [`moved ${format({ ...hole.moved, amount: Math.abs(hole.moved.amount) }, tape)} from its even place`]
     : []),
-  ...hole.flues.map((flue) => `${flue.what}: keep ${format(flue.across)} across clear`),
+  ...hole.kept.map((space) => `${space.what}: keep ${format(space.across)} across clear`),
 ];
 
 function SectionSheets({ plan }: { readonly plan: WorkedJob }): JSX.Element {

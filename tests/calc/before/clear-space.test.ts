@@ -19,11 +19,15 @@ interface Measured {
   readonly depth: number;
   readonly other?: number | undefined;
   readonly listed?: number | undefined;
+  readonly old?: number | undefined;
   readonly cavity?: number | undefined;
 }
 
 /** In inches, or in another unit that so many of make an inch. */
-function thing({ kind, across, depth, other, listed, cavity }: Measured, unit: 'in' | 'mm' = 'in'): HotThing {
+function thing(
+  { kind, across, depth, other, listed, cavity, old }: Measured,
+  unit: 'in' | 'mm' = 'in',
+): HotThing {
   const length = (inches: number) => quantity(unit === 'in' ? inches : inches * 25.4, unit);
   return {
     kind,
@@ -32,6 +36,7 @@ function thing({ kind, across, depth, other, listed, cavity }: Measured, unit: '
     other_side: other === undefined ? undefined : length(other),
     listed: listed === undefined ? undefined : length(listed),
     cavity: cavity === undefined ? undefined : length(cavity),
+    old_depth: old === undefined ? undefined : length(old),
   };
 }
 const space = (of: Measured, material: Material = 'glass fibre') => clearSpace(thing(of), material, rules);

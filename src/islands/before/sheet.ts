@@ -1,0 +1,4 @@
+import { beforeParts } from '../../job/parts/before.ts';
+import { partsSheet } from '../parts/parts-sheet.tsx';
+
+export const beforeSheet = partsSheet('before', beforeParts);

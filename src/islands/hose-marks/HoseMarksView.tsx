@@ -1,0 +1,97 @@
+import type { JSX } from 'preact';
+import { calculationPage } from '../../components/links.ts';
+import type { CautionId } from '../../generated/rule-types.ts';
+import { marksPart } from '../../job/parts/marks.ts';
+import { type PartOutcome, workPart } from '../../job/parts/part.ts';
+import type { WorkedJob } from '../../job/planned.ts';
+import { format } from '../../quantity/format.ts';
+import { drawingsFor } from '../calculator/drawings.ts';
+import type { SheetViewProps } from '../job/JobSheet.tsx';
+import { PartView } from '../parts/PartsView.tsx';
+import { TableView } from '../results/AnswerView.tsx';
+import { Cautions } from '../results/Caution.tsx';
+import { Sheet } from '../results/Sheet.tsx';
+import { rules } from '../rules.ts';
+
+type Answered = Extract<PartOutcome, { readonly state: 'answered' }>;
+
+const isAnswered = (outcome: PartOutcome): outcome is Answered => outcome.state === 'answered';
+
+/** How many pushes all openings take together, in a line. */
+export function pushesInALine(plan: WorkedJob): string {
+  const cards = workPart(marksPart, plan, rules).filter(isAnswered);
+  const pushes = cards.reduce((count, { answer }) => count + (answer.tables?.marks?.rows.length ?? 0), 0);
+  return cards.length === 0
+    ? 'Hose marks: to be entered'
+    : `${cards.length} ${cards.length === 1 ? 'opening' : 'openings'}, ${pushes} pushes`;
+}
+
+/** A card for each opening, to print and take to the hole: the cautions once, since all cards share them. */
+export function HoseMarksView({ plan, elsewhere }: SheetViewProps): JSX.Element {
+  const outcomes = workPart(marksPart, plan, rules);
+  const cards = outcomes.filter(isAnswered);
+  const cautions = [...new Set(cards.flatMap(({ answer }): readonly CautionId[] => answer.cautions))];
+  return (
+    <>
+      <Cautions ids={cautions} />
+      {cards.length > 0 ? (
+        <p>
+          Print this page: each opening comes out on a sheet of its own. How a mark is worked out stands on
+          the page of the <a href={calculationPage('hose-marks')}>calculator</a>.
+        </p>
+      ) : null}
+      {outcomes
+        .filter((outcome) => !isAnswered(outcome))
+        .slice(0, 1)
+        .map((outcome) => (
+          <PartView key={outcome.title} outcome={outcome} elsewhere={elsewhere} />
+        ))}
+      {cards.map((card, place) => (
+        <HoleCard key={card.title} card={card} place={place} job={plan.job.name} />
+      ))}
+    </>
+  );
+}
+
+function HoleCard({
+  card: { title, name, answer, values },
+  place,
+  job,
+}: {
+  readonly card: Answered;
+  readonly place: number;
+  readonly job: string;
+}): JSX.Element {
+  const { pushes, longest } = answer.figures;
+  return (
+    <section class="hole-card">
+      <h2>
+        {title} <span class="of-job">{job}</span>
+      </h2>
+      <dl class="figures">
+        {[pushes, longest].flatMap((figure) =>
+          figure && typeof figure.value !== 'string'
+            ? [
+                <div key={figure.label}>
+                  <dt>{figure.label}</dt>
+                  <dd>{format(figure.value, figure.format)}</dd>
+                </div>,
+              ]
+            : [],
+        )}
+      </dl>
+      {drawingsFor(name, values, rules).map((each) => (
+        <Sheet key={each.wide.title} name={`${name}-${place + 1}`} {...each} />
+      ))}
+      <details>
+        <summary>The marks as a table, with what each push crosses</summary>
+        {Object.entries(answer.tables ?? {}).map(([key, table]) => (
+          <TableView key={key} {...table} />
+        ))}
+      </details>
+      {answer.remarks.map((remark) => (
+        <p key={remark}>{remark}</p>
+      ))}
+    </section>
+  );
+}

@@ -1,0 +1,96 @@
+import { Fragment, type JSX } from 'preact';
+import type { CautionId } from '../../generated/rule-types.ts';
+import type { AnyPart, PartOutcome } from '../../job/parts/part.ts';
+import { workPart } from '../../job/parts/part.ts';
+import type { WorkedJob } from '../../job/planned.ts';
+import { drawingsFor } from '../calculator/drawings.ts';
+import { ProblemSummary } from '../form/ProblemSummary.tsx';
+import { type FindElsewhere, WayTo } from '../form/WayTo.tsx';
+import { AnswerView } from '../results/AnswerView.tsx';
+import { rules } from '../rules.ts';
+
+/** Some parts of the job, each with its answer, or with what it waits for. */
+export function PartsView({
+  parts,
+  plan,
+  elsewhere,
+}: {
+  readonly parts: readonly AnyPart[];
+  readonly plan: WorkedJob;
+  readonly elsewhere: FindElsewhere;
+}): JSX.Element {
+  const outcomes = parts.flatMap((each) => workPart(each, plan, rules));
+  return (
+    <>
+      {outcomes.map((outcome, place) => (
+        <PartView
+          key={outcome.title}
+          outcome={outcome}
+          said={cautionsOf(outcomes.slice(0, place))}
+          elsewhere={elsewhere}
+        />
+      ))}
+    </>
+  );
+}
+
+const cautionsOf = (outcomes: readonly PartOutcome[]): CautionId[] =>
+  outcomes.flatMap((outcome) => (outcome.state === 'answered' ? outcome.answer.cautions : []));
+
+/** One part of the job under its heading. */
+export function PartView({
+  outcome,
+  said = [],
+  elsewhere,
+}: {
+  readonly outcome: PartOutcome;
+  readonly said?: readonly CautionId[];
+  readonly elsewhere: FindElsewhere;
+}): JSX.Element {
+  return (
+    <section class="part">
+      <h2>{outcome.title}</h2>
+      <Outcome outcome={outcome} said={said} elsewhere={elsewhere} />
+    </section>
+  );
+}
+
+function Outcome({
+  outcome,
+  said,
+  elsewhere,
+}: {
+  readonly outcome: PartOutcome;
+  readonly said: readonly CautionId[];
+  readonly elsewhere: FindElsewhere;
+}): JSX.Element {
+  switch (outcome.state) {
+    case 'nothing':
+      return <p>{outcome.why}</p>;
+    case 'wrong':
+      return <ProblemSummary problems={[outcome.problem]} elsewhere={elsewhere} />;
+    case 'waiting':
+      return (
+        <p class="waiting">
+          Waits for:{' '}
+          {outcome.wanted.map(({ label, field }, place) => (
+            <Fragment key={field + label}>
+              {place > 0 ? ', ' : ''}
+              <WayTo field={field} label={label} elsewhere={elsewhere} />
+            </Fragment>
+          ))}
+          .
+        </p>
+      );
+    case 'answered':
+      return (
+        <AnswerView
+          name={outcome.name}
+          answer={outcome.answer}
+          drawings={drawingsFor(outcome.name, outcome.values, rules)}
+          said={said}
+          within="section"
+        />
+      );
+  }
+}

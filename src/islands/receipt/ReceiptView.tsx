@@ -1,0 +1,106 @@
+import type { JSX } from 'preact';
+import { receiptSheet, type SheetRow } from '../../calc/receipt/sheet.ts';
+import { workPart } from '../../job/parts/part.ts';
+import { receiptPart, receiptValues } from '../../job/parts/receipt.ts';
+import type { WorkedJob } from '../../job/planned.ts';
+import { format } from '../../quantity/format.ts';
+import { ProblemSummary } from '../form/ProblemSummary.tsx';
+import type { SheetViewProps } from '../job/JobSheet.tsx';
+import { Cautions } from '../results/Caution.tsx';
+import { rules } from '../rules.ts';
+
+/** Is the paper ready, and if not, how much is missing? In a line. */
+export function receiptInALine(plan: WorkedJob): string {
+  const { missing } = receiptSheet(receiptValues(plan), rules);
+  return missing.length === 0
+    ? 'The receipt is ready to sign'
+    : `The receipt lacks ${missing.length} entries`;
+}
+
+/** The receipt and certificate: what it lacks, its cautions, and the paper itself, which prints alone. */
+export function ReceiptView({ plan, elsewhere }: SheetViewProps): JSX.Element {
+  const [outcome] = workPart(receiptPart, plan, rules);
+  if (outcome?.state === 'wrong')
+    return <ProblemSummary problems={[outcome.problem]} elsewhere={elsewhere} />;
+  const paper = receiptSheet(receiptValues(plan), rules);
+  const answer = outcome?.state === 'answered' ? outcome.answer : undefined;
+  return (
+    <>
+      <p class="answer">
+        <span class="label">{plan.job.name}</span> <output>{receiptInALine(plan)}</output>
+      </p>
+      <Cautions ids={answer?.cautions ?? []} />
+      {paper.missing.length > 0 ? (
+        <>
+          <h2>Still missing</h2>
+          <ul>
+            {paper.missing.map((each) => (
+              <li key={each}>{each}</li>
+            ))}
+          </ul>
+        </>
+      ) : null}
+      <p>
+        Thickness, area, bags and weight may come from plan and log. The R never does: it is copied from the
+        maker’s paper for the settled thickness, since an estimate for a tapered cavity is not what the label
+        was tested for, and the rule on receipts asks for the maker’s figure.
+      </p>
+      {answer?.remarks
+        .filter((remark) => !paper.statements.includes(remark))
+        .map((remark) => (
+          <p key={remark}>{remark}</p>
+        ))}
+      <Paper {...paper} />
+    </>
+  );
+}
+
+function Paper({ title, head, parts, statements, signatures }: ReturnType<typeof receiptSheet>): JSX.Element {
+  return (
+    <section class="paper" aria-label={title}>
+      <h2>{title}</h2>
+      <Rows caption="The job" rows={head} />
+      {parts.map(({ name, rows }) => (
+        <Rows key={name} caption={name} rows={rows} />
+      ))}
+      <ul>
+        {statements.map((each) => (
+          <li key={each}>{each}</li>
+        ))}
+      </ul>
+      <Rows caption="To be signed by hand" rows={signatures} />
+    </section>
+  );
+}
+
+/** Some lines of the paper; what is not told yet is a line to write on. */
+const Rows = ({
+  caption,
+  rows,
+}: {
+  readonly caption: string;
+  readonly rows: readonly SheetRow[];
+}): JSX.Element => (
+  <table>
+    <caption>{caption}</caption>
+    <tbody>
+      {rows.map(({ label, value, format: how, askedBy }) => (
+        <tr key={label}>
+          <th scope="row">
+            {label}
+            {askedBy.length > 0 ? <span class="asked"> {askedBy.join('; ')}</span> : null}
+          </th>
+          <td class={value === undefined ? 'blank' : undefined}>
+            {value === undefined ? (
+              <span class="visually-hidden">to be written</span>
+            ) : typeof value === 'string' ? (
+              value
+            ) : (
+              format(value, how)
+            )}
+          </td>
+        </tr>
+      ))}
+    </tbody>
+  </table>
+);

@@ -1,0 +1,133 @@
+import type { JSX } from 'preact';
+import type { Answer, AnswerTable, Figure } from '../../calc/declare/calculation.ts';
+import { rulePage } from '../../components/links.ts';
+import type { CautionId } from '../../generated/rule-types.ts';
+import { format } from '../../quantity/format.ts';
+import type { Quantity } from '../../quantity/quantity.ts';
+import type { DrawnAnswer } from '../calculator/drawings.ts';
+import { cautions as allCautions } from '../rules.ts';
+import { Cautions } from './Caution.tsx';
+import { Sheet } from './Sheet.tsx';
+import { Working } from './Working.tsx';
+
+/** An answer with the drawings that belong beside it. */
+export interface Shown {
+  readonly answer: Answer;
+  readonly drawings: readonly DrawnAnswer[];
+}
+
+/** A figure as it is printed. */
+export const shown = ({ value, format: options }: Figure): string =>
+  typeof value === 'string' ? value : format(value, options);
+
+/** A figure that is a rule's own value leads to the rule. */
+const FigureText = (figure: Figure): JSX.Element | string =>
+  typeof figure.value !== 'string' && figure.value.origin.from === 'rule' ? (
+    <a class="rule" href={rulePage(figure.value.origin.rule)}>
+      {shown(figure)}
+    </a>
+  ) : (
+    shown(figure)
+  );
+
+/** A table of the answer; on a phone each row becomes a card. */
+export function TableView({ title, columns, rows, format: options }: AnswerTable): JSX.Element {
+  const [first, ...rest] = Object.keys(columns);
+  const cell = (row: AnswerTable['rows'][number], column: string) => {
+    const value = row[column] ?? '';
+    return typeof value === 'string' ? (
+      value
+    ) : (
+      <FigureText label="" value={value} {...(options?.[column] ? { format: options[column] } : {})} />
+    );
+  };
+  return (
+    <table class="cards">
+      <caption>{title}</caption>
+      <thead>
+        <tr>
+          {Object.entries(columns).map(([name, label]) => (
+            <th key={name} scope="col">
+              {label}
+            </th>
+          ))}
+        </tr>
+      </thead>
+      <tbody>
+        {rows.map((row, place) => (
+          <tr key={place}>
+            <th scope="row">{first ? cell(row, first) : null}</th>
+            {rest.map((column) => (
+              <td key={column} data-label={columns[column]}>
+                {cell(row, column)}
+              </td>
+            ))}
+          </tr>
+        ))}
+      </tbody>
+    </table>
+  );
+}
+
+/** One answer: what stops it, the answer itself, its figures, drawings and tables, and how each was worked out. */
+export function AnswerView({
+  name,
+  answer: { figures, tables = {}, cautions, remarks },
+  drawings,
+  said = [],
+  within = 'page',
+}: Shown & {
+  readonly name: string;
+  /** Cautions that stand on the sheet already; a stop is told at every answer that it stops. */
+  readonly said?: readonly CautionId[];
+  /** What the answer is a part of: its headings lie one below. */
+  readonly within?: 'page' | 'section';
+}): JSX.Element {
+  const [first, ...rest] = Object.entries(figures);
+  const level = (id: CautionId) => allCautions[id]?.level ?? 'note';
+  const at = (wanted: 'stop' | 'warn' | 'note') =>
+    cautions.filter((id) => level(id) === wanted && (wanted === 'stop' || !said.includes(id)));
+  const worked = Object.entries(figures).filter(
+    ([, { value }]) =>
+      typeof value !== 'string' && value.origin.from !== 'input' && value.origin.from !== 'rule',
+  );
+  const Heading = within === 'page' ? 'h2' : 'h3';
+  return (
+    <>
+      <Cautions ids={at('stop')} />
+      {first ? (
+        <p class="answer">
+          <span class="label">{first[1].label}</span> <output>{shown(first[1])}</output>
+        </p>
+      ) : null}
+      <dl class="figures">
+        {rest.map(([name, figure]) => (
+          <div key={name}>
+            <dt>{figure.label}</dt>
+            <dd>
+              <FigureText {...figure} />
+            </dd>
+          </div>
+        ))}
+      </dl>
+      {remarks.map((remark) => (
+        <p key={remark}>{remark}</p>
+      ))}
+      <Cautions ids={at('warn')} />
+      {drawings.map((each, place) => (
+        <Sheet key={each.wide.title} name={`${name}-${place + 1}`} {...each} />
+      ))}
+      {Object.entries(tables).map(([key, table]) => (
+        <TableView key={key} {...table} />
+      ))}
+      <Cautions ids={at('note')} />
+      {worked.length > 0 ? <Heading>How it is worked out</Heading> : null}
+      {worked.map(([key, { label, value, format: options }]) => (
+        <details key={key}>
+          <summary>{label}</summary>
+          <Working of={value as Quantity} {...(options ? { options } : {})} />
+        </details>
+      ))}
+    </>
+  );
+}

@@ -1,0 +1,91 @@
+import { type ClearSpace, clearSpace } from '../calc/before/clear-space.ts';
+import type { HotThing } from '../calc/before/hot-things.ts';
+import type { Section } from '../calc/cavity/section.ts';
+import type { KeptOpen } from '../calc/cavity/volume.ts';
+import { hotKinds } from '../calc/holes/fields.ts';
+import { amountIn, byMethod, type Quantity, smaller } from '../quantity/quantity.ts';
+import type { Rulebook } from '../rulebook/rulebook.ts';
+import type { JobValues } from './job-fields.ts';
+
+type Obstacle = NonNullable<JobValues['roof']['obstacles']>[number];
+type Light = NonNullable<JobValues['ceiling']['lights']>[number];
+
+/** A hot flue or a recessed light of this home, where it stands, and the space that it is given. */
+export interface HotPlace {
+  readonly what: string;
+  readonly side: 'back' | 'front';
+  readonly along: Quantity<'length'>;
+  /** Its place across, from the eave that the section is measured from. */
+  readonly at: Quantity<'length'>;
+  readonly thing: HotThing;
+  readonly space: ClearSpace;
+}
+
+/** A space that the fill keeps clear of, with what stands in it. */
+export interface KeptSpace extends HotPlace, KeptOpen {}
+
+/**
+ * Which flues and lights does the fill meet, and what room does each get? A flue's width on the roof, flashing included, stands in for its
+ * own, which is no smaller on the safe side. The fill is taken to lie up to the roof.
+ */
+export function hotPlaces(job: JobValues, section: Section, rules: Rulebook): HotPlace[] {
+  const flues = (job.roof.obstacles ?? []).filter(({ what }) => hotKinds.includes(what));
+  const lights = job.ceiling.lights ?? [];
+  return [
+    ...flues.map((flue) => ({
+      ...flue,
+      at: flueFromEave(flue, job),
+      kind: flue.kind ?? 'listed double-wall vent or chimney',
+    })),
+    ...lights.map((light) => ({ ...light, what: light.kind, at: lightFromEave(light, job) })),
+  ].map(({ what, side, along, at, kind, across, listed }, place) => {
+    const height = byMethod(
+      'height of the cavity at its place',
+      [at, section.width, section.deepest],
+      section.profile.depthAt(amountIn(at, 'in')),
+      'in',
+    );
+    const thing: HotThing = {
+      kind,
+      across,
+      other_side: undefined,
+      depth: { ...height, symbol: `d${place + 1}`, label: `Depth of the fill at ${place + 1}` },
+      old_depth: job.old.depth && smaller(job.old.depth, height),
+      cavity: { ...height, symbol: `dc${place + 1}`, label: `Height of the cavity at ${place + 1}` },
+      listed,
+    };
+    return { what, side, along, at, thing, space: clearSpace(thing, job.fill.material, rules, place) };
+  });
+}
+
+/** Those that keep a space open; a light that the fill may touch is buried. */
+export const keptOpen = (places: readonly HotPlace[]): KeptSpace[] =>
+  places.flatMap((place) => (place.space.across ? [{ ...place, across: place.space.across }] : []));
+
+/** Half of a double home, and a single slope, rise from the eave to the far end. */
+const rises = (job: JobValues): boolean => job.home.sections === 'double' || job.cavity.shape === 'one-slope';
+
+/** A place down the slope, as a place across the cavity from its eave; the slope of these roofs is slight enough to count as level. */
+function flueFromEave({ from_peak, side }: Obstacle, job: JobValues): Quantity<'length'> {
+  const width = amountIn(job.cavity.width, 'in');
+  const down = amountIn(from_peak, 'in');
+  const ridgeAt = rises(job) ? width : width / 2;
+  const across = side === 'back' || rises(job) ? ridgeAt - down : ridgeAt + down;
+  return byMethod(
+    'place across, from the eave',
+    [job.cavity.width, from_peak],
+    Math.min(width, Math.max(0, across)),
+    'in',
+  );
+}
+
+function lightFromEave({ from_eave, side }: Light, job: JobValues): Quantity<'length'> {
+  const width = amountIn(job.cavity.width, 'in');
+  const from = Math.min(width, amountIn(from_eave, 'in'));
+  return byMethod(
+    'place across, from the eave on the back side',
+    [job.cavity.width, from_eave],
+    side === 'back' || rises(job) ? from : width - from,
+    'in',
+  );
+}

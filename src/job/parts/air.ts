@@ -1,0 +1,34 @@
+import { exhaustDuctCalculation, freshAirCalculation } from '../../calc/air/declaration.ts';
+import { floorOf } from './home.ts';
+import { type AnyPart, part } from './part.ts';
+
+const freshAirPart = part({
+  calculation: freshAirCalculation,
+  asked: { floor: 'air.floor', bedrooms: 'air.bedrooms', rooms: 'air.rooms', existing: 'air.existing' },
+  runs: ({ job }) => [
+    {
+      values: {
+        floor: job.air.floor ?? floorOf(job),
+        bedrooms: job.air.bedrooms,
+        rooms: job.air.rooms ?? [],
+        existing: job.air.existing,
+      },
+    },
+  ],
+});
+
+const ductPart = part({
+  calculation: exhaustDuctCalculation,
+  asked: { flow: 'air.ducts', size: 'air.ducts', kind: 'air.ducts', elbows: 'air.ducts' },
+  runs: ({ job: { air } }) => {
+    const ducts = air.ducts ?? [];
+    if (ducts.length === 0) return 'No duct of a fan is entered.';
+    return ducts.map((values, place) => ({
+      title: `${exhaustDuctCalculation.title} ${place + 1}`,
+      values,
+    }));
+  },
+});
+
+/** How much fresh air the home needs, and how its fans are ducted. */
+export const airParts: readonly AnyPart[] = [freshAirPart, ductPart];

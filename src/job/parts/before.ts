@@ -1,0 +1,47 @@
+import { cavityVentilation } from '../../calc/before/cavity-ventilation-declaration.ts';
+import type { Known as YesOrNo } from '../../calc/before/cavity-vents.ts';
+import { clearSpaces } from '../../calc/before/clear-spaces-declaration.ts';
+import { readinessCheck } from '../../calc/before/readiness-declaration.ts';
+import type { JobValues } from '../job-fields.ts';
+import { homeWidth } from './home.ts';
+import { type AnyPart, part } from './part.ts';
+
+const readinessPart = part({
+  calculation: readinessCheck,
+  asked: {},
+  runs: ({ job: { survey, home } }) => [{ values: { ...survey, built: home.built } }],
+});
+
+const clearSpacesPart = part({
+  calculation: clearSpaces,
+  asked: { material: 'fill.material', things: 'roof.obstacles' },
+  runs: ({ job, hot }) =>
+    hot.length === 0
+      ? 'No hot flue and no recessed light is entered, so nothing is kept open.'
+      : [{ values: { material: job.fill.material, things: hot.map(({ thing }) => thing) } }],
+});
+
+/** What the survey says of the ways for air into the cavity. */
+const sealed = ({ penetrations }: JobValues['survey']): YesOrNo =>
+  penetrations === 'sealed' ? 'yes' : penetrations === 'not sealed' ? 'no' : 'not known';
+
+const ventilationPart = part({
+  calculation: cavityVentilation,
+  asked: { bare_metal: 'survey.bare_metal', sealed: 'survey.penetrations' },
+  runs: ({ job }) => [
+    {
+      values: {
+        sections: job.home.sections,
+        bare_metal: job.roof.cover === 'metal' ? (job.survey.bare_metal ?? 'not known') : 'no',
+        sealed: sealed(job.survey),
+        area: undefined,
+        length: job.home.length,
+        width: homeWidth(job),
+        clear_above: undefined,
+      },
+    },
+  ],
+});
+
+/** What is settled before the fill. */
+export const beforeParts: readonly AnyPart[] = [readinessPart, clearSpacesPart, ventilationPart];

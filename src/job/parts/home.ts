@@ -1,0 +1,20 @@
+import { named, number, type Quantity, times } from '../../quantity/quantity.ts';
+import type { JobValues } from '../job-fields.ts';
+
+/** How wide are all sections of the home together, inside? */
+export const homeWidth = ({ home, cavity }: JobValues): Quantity<'length'> =>
+  home.sections === 'double'
+    ? named(times(cavity.width, number(2)), 'W', 'Width of both sections')
+    : cavity.width;
+
+/** The floor below the cavity, all sections. */
+export const floorOf = (job: JobValues): Quantity<'area'> =>
+  named(times(job.home.length, homeWidth(job)), 'A', 'Length times width of the plan');
+
+/** The halves of a double home that the same entries describe, or the one section of a single. */
+export const halves = ({ home }: JobValues): readonly ('back' | 'front' | undefined)[] =>
+  home.sections === 'double' ? ['back', 'front'] : [undefined];
+
+/** A title for one half of a double home. */
+export const ofHalf = (title: string, half: 'back' | 'front' | undefined): { readonly title?: string } =>
+  half ? { title: `${title}, ${half} section` } : {};

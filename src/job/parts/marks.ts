@@ -1,0 +1,57 @@
+import { hoseMarkings } from '../../calc/marks/declaration.ts';
+import { openingAcross } from '../../calc/marks/opening.ts';
+import { amountIn } from '../../quantity/quantity.ts';
+import type { PlannedHole } from '../planned.ts';
+import { flueRings } from './flue-rings.ts';
+import { part } from './part.ts';
+
+/** The hose marks of every opening of the plan, each a run of its own. */
+export const marksPart = part({
+  calculation: hoseMarkings,
+  asked: {
+    along: 'roof.truss_spacing',
+    width: 'cavity.width',
+    stream_reach: 'hose.stream_reach',
+    stand_off: 'hose.stand_off',
+    reach: 'hose.reach',
+    truss_spacing: 'roof.truss_spacing',
+    first_truss: 'roof.first_truss',
+    flues: 'roof.obstacles',
+  },
+  runs: (plan, rules) => {
+    const { job, rows, section } = plan;
+    const double = rows.length > 1;
+    const openings = rows.flatMap(({ side, holes }) => holes.map((hole) => ({ side, hole })));
+    if (openings.length === 0) return 'The plan has no openings yet, so there is nothing to mark.';
+    const across = openingAcross(section, rules);
+    return openings.map(({ side, hole }) => ({
+      title: `Opening ${hole.number}${double ? `, ${side} side` : ''}`,
+      values: {
+        along: hole.along,
+        from: hole.from,
+        to: hole.to,
+        width: job.cavity.width,
+        across,
+        stream_reach: job.hose.stream_reach,
+        stand_off: job.hose.stand_off,
+        // From the back side the starting end lies on the right hand; from the front it lies on the left.
+        starting_end: side === 'back' ? ('right hand' as const) : ('left hand' as const),
+        reach: job.hose.reach,
+        truss_spacing: job.roof.truss_spacing,
+        first_truss: job.roof.first_truss,
+        flues: flueRings(plan, double ? side : undefined).filter((ring) => meets(ring, hole)),
+      },
+    }));
+  },
+});
+
+/** Does a ring reach into the stretch that is filled through an opening? */
+function meets(
+  { along, across, ring }: ReturnType<typeof flueRings>[number],
+  { from, to }: Pick<PlannedHole, 'from' | 'to'>,
+): boolean {
+  const half = amountIn(across, 'in') / 2 + amountIn(ring, 'in');
+  return (
+    amountIn(along, 'in') + half > amountIn(from, 'in') && amountIn(along, 'in') - half < amountIn(to, 'in')
+  );
+}

@@ -1,0 +1,32 @@
+import { patchKitCalculation } from '../../calc/patch/kit-declaration.ts';
+import { patchLayersCalculation } from '../../calc/patch/layers-declaration.ts';
+import { type AnyPart, part } from './part.ts';
+
+const kitPart = part({
+  calculation: patchKitCalculation,
+  asked: {
+    bead: 'patches.bead',
+    bead_shape: 'patches.bead_shape',
+    cartridge: 'patches.cartridge',
+    cartridge_holds: 'patches.cartridge_holds',
+    lost: 'patches.lost',
+    coil_width: 'patches.coil_width',
+    coil_length: 'patches.coil_length',
+    membrane_width: 'patches.membrane_width',
+    membrane_length: 'patches.membrane_length',
+  },
+  runs: ({ job: { patches }, rows }) => {
+    const holes = rows.reduce((count, row) => count + row.holes.length, 0);
+    if (holes === 0) return 'The plan has no holes, so there is nothing to patch.';
+    return [{ values: { ...patches, holes, diameter: undefined } }];
+  },
+});
+
+const layersPart = part({
+  calculation: patchLayersCalculation,
+  asked: {},
+  runs: () => [{ values: { diameter: undefined } }],
+});
+
+/** What the patches take, and how one is laid. */
+export const patchParts: readonly AnyPart[] = [kitPart, layersPart];

@@ -1,0 +1,111 @@
+import { bays } from '../../calc/ways/bays-declaration.ts';
+import { compareWays } from '../../calc/ways/declaration.ts';
+import { lanes } from '../../calc/ways/lanes-declaration.ts';
+import type { JobValues } from '../job-fields.ts';
+import { flueRings } from './flue-rings.ts';
+import { halves, ofHalf } from './home.ts';
+import { type AnyPart, part } from './part.ts';
+
+const asked = {
+  length: 'home.length',
+  shape: 'cavity.shape',
+  width: 'cavity.width',
+  eave: 'cavity.eave',
+  ridge: 'cavity.ridge',
+  points: 'cavity.points',
+  old_depth: 'old.depth',
+  reach: 'hose.reach',
+  truss_spacing: 'roof.truss_spacing',
+  first_truss: 'roof.first_truss',
+  flues: 'roof.obstacles',
+  density: 'fill.density',
+  bag_weight: 'fill.bag_weight',
+} as const;
+
+/** What the plan knows of the cavity, for each way in. */
+const known = ({ home, cavity, old, hose, roof, fill }: JobValues) => ({
+  length: home.length,
+  ...cavity,
+  old_depth: old.depth,
+  reach: hose.reach,
+  truss_spacing: roof.truss_spacing,
+  density: fill.density,
+  bag_weight: fill.bag_weight,
+});
+
+/** What the survey says of the roof under the crew. */
+const carriesCrew = ({ roof_carries }: JobValues['survey']) =>
+  roof_carries === 'carries the crew' ? 'yes' : roof_carries === 'nobody goes on it' ? 'no' : 'not known';
+
+const comparison = part({
+  calculation: compareWays,
+  asked: { ...asked, carries_crew: 'survey.roof_carries', gables: 'ways.gables', edges: 'ways.edges' },
+  runs: ({ job }) => [
+    {
+      values: {
+        ...known(job),
+        ...job.roof,
+        carries_crew: carriesCrew(job.survey),
+        gables: job.ways.gables ?? 'not known',
+        edges: job.ways.edges ?? 'not known',
+      },
+    },
+  ],
+});
+
+const gableLanes = part({
+  calculation: lanes,
+  asked: { ...asked, ends: 'ways.gables', spread: 'hose.spread' },
+  runs: (plan) => {
+    const { job } = plan;
+    const { gables } = job.ways;
+    if (gables === 'neither') return 'No gable end of this home can be opened.';
+    return halves(job).map((half) => ({
+      ...ofHalf(lanes.title, half),
+      values: {
+        ...known(job),
+        ends: gables === 'not known' ? undefined : gables,
+        spread: job.hose.spread,
+        flues: flueRings(plan, half),
+      },
+    }));
+  },
+});
+
+const liftedEdge = part({
+  calculation: bays,
+  asked: { ...asked, edges: 'ways.edges', tube: 'hose.tube' },
+  runs: (plan) => {
+    const { job } = plan;
+    const { edges } = job.ways;
+    if (edges === 'neither') return 'No edge of this roof can be lifted.';
+    // Each half of a double home has one eave to lift.
+    const double = job.home.sections === 'double';
+    if (double && edges === 'one edge')
+      return [
+        {
+          title: `${bays.title}, the section whose edge is lifted`,
+          values: {
+            ...known(job),
+            first_truss: job.roof.first_truss,
+            edges: 'one edge',
+            tube: job.hose.tube,
+            flues: flueRings(plan, 'back'),
+          },
+        },
+      ];
+    return halves(job).map((half) => ({
+      ...ofHalf(bays.title, half),
+      values: {
+        ...known(job),
+        first_truss: job.roof.first_truss,
+        edges: edges === 'not known' || edges === undefined ? undefined : double ? 'one edge' : edges,
+        tube: job.hose.tube,
+        flues: flueRings(plan, half),
+      },
+    }));
+  },
+});
+
+/** The three ways in, side by side, and the two that are not roof holes in full. */
+export const wayParts: readonly AnyPart[] = [comparison, gableLanes, liftedEdge];

@@ -1,0 +1,85 @@
+import { expect, type Page, test } from '@playwright/test';
+
+const sheet = (page: Page, title: string) =>
+  page
+    .getByRole('navigation', { name: 'Sheets of this job' })
+    .getByRole('link', { name: title, exact: true });
+const answers = (page: Page) => page.locator('#plan');
+
+test.describe('without script', () => {
+  test.use({ javaScriptEnabled: false });
+
+  /** What each sheet tells of the example job; figures by hand stand in the tests of the job. */
+  const told: readonly [path: string, says: RegExp][] = [
+    ['before', /The home is\s*ready/],
+    ['ways-in', /Not ruled out by what is entered\s*gable end, roof holes/],
+    ['hose-marks', /Opening 5/],
+    ['machine', /The machine blows\s*on target/],
+    ['patches', /5 caps, 180 screws/],
+    ['heat', /Effective R after\s*R-34/],
+    ['air', /To install, running all the time/],
+    ['crew', /Foot of the ladder out/],
+    ['receipt', /Insulation receipt and certificate/],
+  ];
+  for (const [path, says] of told) {
+    test(`the sheet ${path} stands worked for the example job`, async ({ page }) => {
+      await page.goto(`/plan/${path}/`);
+      await expect(answers(page)).toContainText(says);
+    });
+  }
+});
+
+test('an open stop of the survey keeps the plan’s figures behind it, on every sheet that shows them', async ({
+  page,
+}) => {
+  await page.goto('/plan/before/');
+  await page.getByLabel('Leaks').selectOption('leaks found');
+  await expect(answers(page)).toContainText('not ready');
+  await sheet(page, 'Plan').click();
+  await expect(answers(page).locator('.answer output').first()).toContainText('One open stop holds the plan');
+  await expect(answers(page).locator('.caution.stop').first()).toBeVisible();
+  await expect(page.getByRole('heading', { name: 'Holes' })).toBeHidden();
+  await page.getByText('Figures behind the stops').click();
+  await expect(page.getByRole('heading', { name: 'Holes' })).toBeVisible();
+  await sheet(page, 'Hose marks').click();
+  await expect(page.getByRole('heading', { name: 'Opening 1' })).toBeHidden();
+  await sheet(page, 'Before the fill').click();
+  await expect(answers(page)).toContainText('not ready');
+  await page.getByLabel('Leaks').selectOption('none found');
+  await sheet(page, 'Hose marks').click();
+  await expect(page.getByRole('heading', { name: 'Opening 1' })).toBeVisible();
+});
+
+test('a part that lacks an entry says which, and leads to its box; what was typed stays', async ({
+  page,
+}) => {
+  await page.goto('/plan/hose-marks/');
+  const box = page.getByLabel('Reach of the stream');
+  await box.fill('');
+  await expect(page.getByText('Waits for: Reach of the stream')).toBeVisible();
+  await page.getByRole('link', { name: 'Reach of the stream' }).click();
+  await expect(box).toBeFocused();
+  await box.fill('3 ft');
+  await expect(page.getByRole('heading', { name: 'Opening 1' })).toBeVisible();
+  await box.fill('3 lb');
+  await box.blur();
+  await expect(page.locator('.problems')).toContainText('Reach of the stream');
+  await expect(box).toHaveValue('3 lb');
+});
+
+test('entries that clash are told at the part they belong to; the others stand', async ({ page }) => {
+  await page.goto('/plan/machine/');
+  await page.getByLabel('Rate of the machine').fill('12 lb/min');
+  await expect(answers(page).getByRole('alert')).toContainText('a rate beside a weighed run');
+  await expect(answers(page)).toContainText('on target');
+});
+
+test('the R typed from the maker’s paper stands on the receipt, and no other', async ({ page }) => {
+  await page.goto('/plan/receipt/');
+  const paper = page.getByRole('region', { name: 'Insulation receipt and certificate' });
+  await expect(paper).not.toContainText(/R-\d/);
+  await page.getByLabel('R-value').fill('30 h ft2 F/Btu');
+  await page.getByLabel('R copied from').selectOption('bag label');
+  await page.getByLabel('Which one').fill('coverage chart, row R 30');
+  await expect(paper).toContainText('R-30');
+});
