@@ -10,7 +10,7 @@ import { exampleEntries, rules } from '../job/entries.ts';
 import { type Checkout, checkout, type Ended } from './checkout.ts';
 
 const ASTRO = 'node_modules/astro/bin/astro.mjs';
-const PAGE = 'content/en/do/filling-through-roof-holes.mdx';
+const PAGE = 'content/en/do/patching.mdx';
 const HOLES = 'rules/access/roof-holes.yaml';
 const PATCH = 'rules/patch/layers.yaml';
 const WHILE_IT_BUILDS = 180_000;
@@ -62,9 +62,9 @@ describe('one number changed in a rule file, and the site built', () => {
   });
 
   test.each([
-    ['do/filling-through-roof-holes', 'Set the circle on the mark: 8 in across.'],
-    ['do/filling-through-roof-holes', 'Cut a square of sheet metal, 12 in a side.'],
-    ['do/filling-through-roof-holes', 'Cut a square of self-adhered membrane, 16 in a side.'],
+    ['do/patching', 'Check the hole: 8 in across.'],
+    ['do/patching', 'Cut a square of sheet metal, 12 in a side.'],
+    ['do/patching', 'Cut a square of self-adhered membrane, 16 in a side.'],
     ['rules/access.roof-holes.diameter', 'Diameter of a hole 8 in'],
     ['rules/patch.layers.metal-side', 'Side of the metal patch 12 in'],
     ['rules/patch.layers.membrane-side', 'Side of the membrane patch 16 in'],
