@@ -1,7 +1,8 @@
 import { defineConfig, type Project } from '@playwright/test';
 import { findChromium, findFirefox } from './browsers.ts';
 
-const PORT = 4399;
+// Its own port, so that two runs on one machine can stand side by side.
+const PORT = Number(process.env.SITE_TEST_PORT ?? 4399);
 const firefox = findFirefox();
 // Without Firefox the site is still tested in Chromium; where tests guard a landing, both are asked for.
 if (!firefox && process.env.CI)
