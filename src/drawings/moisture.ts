@@ -3,12 +3,12 @@ import type { Place } from '../calc/moisture/profile.ts';
 import type { MoistureScreen } from '../calc/moisture/screen.ts';
 import { format, formatNumber } from '../quantity/format.ts';
 import { amountIn, quantity } from '../quantity/quantity.ts';
-import { circle, type LineType, line, type Point, path, text, widthOf } from './lines.ts';
+import { circle, type LineType, line, type Point, path, text } from './lines.ts';
 import type { Drawing, Shape } from './svg.ts';
 
 const sheets = {
-  wide: { width: 740, left: 64, drawn: 640, height: 260, columns: 2, keyColumns: 2 },
-  narrow: { width: 340, left: 44, drawn: 280, height: 240, columns: 1, keyColumns: 1 },
+  wide: { width: 740, left: 64, drawn: 640, height: 260, columns: 2, across: 'R from the room outwards' },
+  narrow: { width: 340, left: 44, drawn: 280, height: 240, columns: 1, across: 'R' },
 } as const;
 type Sheet = (typeof sheets)[keyof typeof sheets];
 
@@ -20,9 +20,10 @@ const APART = 15;
 /** Room under the plot for its ticks and its name. */
 const FOOT = 52;
 const SAMPLE = 34;
+/** A letter of a name, at its size of 13, is no wider than this on the average. */
+const LETTER = 7.4;
 
 const fahrenheit = (celsius: number): number => amountIn(quantity(celsius, 'C'), 'F');
-const degrees = (amount: number): string => format(quantity(amount, 'F'), { figures: 3 });
 
 /**
  * Temperature against dew point from the room outwards. Across, to scale: R, so that the temperature is one straight line; up: degrees
@@ -41,8 +42,8 @@ export function moistureDrawing(screen: MoistureScreen, size: keyof typeof sheet
   const behind = places.slice(places.indexOf(end) + 1);
   const dews = [...reached, ...behind].flatMap(({ pressure }) => dewOf(pressure) ?? []);
   const scale = scaleOf([fahrenheit(room.celsius), fahrenheit(outdoors.celsius), ...dews], 10);
-  const key = keyOf(screen, dewOf(room.pressure));
-  const top = 12 + Math.ceil(key.length / sheet.keyColumns) * ROW + NUMBERS;
+  const key = keyOf(screen);
+  const top = 12 + Math.ceil(key.length / sheet.columns) * ROW + NUMBERS;
   const under = top + sheet.height;
   const perR = sheet.drawn / outdoors.heat;
   const x = (heat: number): number => sheet.left + heat * perR;
@@ -67,18 +68,20 @@ export function moistureDrawing(screen: MoistureScreen, size: keyof typeof sheet
     description: descriptionOf(screen),
     shapes: [
       ...keyShapes(key, sheet),
-      ...[...new Set(faces)].map((heat) => line('thin', [x(heat), top], [x(heat), under])),
+      ...[...new Set(faces)].map((heat) =>
+        line(heat === 0 ? 'thin' : 'boundary', [x(heat), top], [x(heat), under]),
+      ),
       line('thin', [sheet.left, under], [right, under]),
       ...scale.ticks.flatMap((degree) => [
         line('thin', [sheet.left - 5, at(0, degree)[1]], [sheet.left, at(0, degree)[1]]),
         text([sheet.left - 8, at(0, degree)[1] + 4], formatNumber(degree), { anchor: 'end', size: 12 }),
       ]),
-      text([sheet.left - 8, top - 10], '°F', { anchor: 'end', size: 13, bold: true }),
+      text([sheet.left - 8, top - 14], '°F', { anchor: 'end', size: 13, bold: true }),
       ...resistanceTicks(outdoors.heat, perR).flatMap((heat) => [
         line('thin', [x(heat), under], [x(heat), under + 5]),
         text([x(heat), under + 18], formatNumber(heat), { size: 12 }),
       ]),
-      text([sheet.left + sheet.drawn / 2, under + 37], 'R from the room outwards', { size: 13 }),
+      text([sheet.left + sheet.drawn / 2, under + 37], sheet.across, { size: 13 }),
       text([sheet.left, under + 37], 'room', { anchor: 'start', size: 13, bold: true }),
       text([right, under + 37], 'outdoors', { anchor: 'end', size: 13, bold: true }),
       ...layerNumbers(faces, x, top, sheet),
@@ -95,7 +98,7 @@ export function moistureDrawing(screen: MoistureScreen, size: keyof typeof sheet
           sheet.left - 30 + (column * (sheet.drawn + 30)) / sheet.columns,
           under + FOOT + ((layer % listed) + 1) * ROW - 4,
         ];
-        const words = `${layer + 1}  ${name}, ${format(resistance, { figures: 3 })}`;
+        const words = `${layer + 1}  ${name}, ${format(resistance, { unit: 'h ft2 F/Btu', figures: 3 })}`;
         return text(place, clipped(words, (sheet.drawn + 30) / sheet.columns - 8), {
           anchor: 'start',
           size: 13,
@@ -110,7 +113,7 @@ const outerFace = (places: readonly Place[], layer: number): Place =>
 
 /** Words cut to what there is room for. */
 function clipped(words: string, room: number): string {
-  const most = Math.floor(room / widthOf('m', 13));
+  const most = Math.floor(room / LETTER);
   return words.length <= most ? words : `${words.slice(0, most - 1)}…`;
 }
 
@@ -167,27 +170,23 @@ interface KeyRow {
   readonly words: string;
 }
 
-function keyOf({ gatherings, coldest }: MoistureScreen, room: number | undefined): KeyRow[] {
-  const wet = gatherings.length > 0;
-  return [
+function keyOf({ gatherings, coldest, dewPoint: room }: MoistureScreen): KeyRow[] {
+  const rows: KeyRow[] = [
     { sample: 'outline', words: 'temperature' },
-    { sample: 'thin', words: 'dew point' },
-    ...(wet
-      ? ([
-          {
-            sample: 'hidden',
-            words: `dew point if nothing gathered${room === undefined ? '' : `: ${degrees(room)} in the room`}`,
-          },
-          { sample: 'circle', words: `water gathers, at ${degrees(amountIn(coldest.temperature, 'F'))}` },
-        ] as const)
-      : []),
+    { sample: 'thin', words: `dew point${room ? `, ${format(room, { figures: 3 })} in the room` : ''}` },
+  ];
+  if (gatherings.length === 0) return rows;
+  return [
+    ...rows,
+    { sample: 'hidden', words: 'dew point if nothing gathered' },
+    { sample: 'circle', words: `water gathers, at ${format(coldest.temperature, { figures: 3 })}` },
   ];
 }
 
-function keyShapes(key: readonly KeyRow[], { left, drawn, keyColumns }: Sheet): Shape[] {
-  const rows = Math.ceil(key.length / keyColumns);
+function keyShapes(key: readonly KeyRow[], { left, drawn, columns }: Sheet): Shape[] {
+  const rows = Math.ceil(key.length / columns);
   return key.flatMap(({ sample, words }, place) => {
-    const begin = left - 30 + (Math.floor(place / rows) * (drawn + 30)) / keyColumns;
+    const begin = left - 30 + (Math.floor(place / rows) * (drawn + 30)) / columns;
     const y = 12 + (place % rows) * ROW;
     return [
       sample === 'circle'

@@ -1,3 +1,4 @@
+import { format } from '../../quantity/format.ts';
 import { amountIn, byMethod, named, type Quantity, quantity } from '../../quantity/quantity.ts';
 import { EntriesClash } from '../declare/calculation.ts';
 import { dewPoint, HOLDS_FROM, HOLDS_TO, saturationPressure } from './equations.ts';
@@ -11,6 +12,7 @@ export interface Air {
 }
 
 export const inHgOf = (pascals: number): number => amountIn(quantity(pascals, 'Pa'), 'inHg');
+const holds = (celsius: number): string => format(quantity(celsius, 'C'), { unit: 'F' });
 export const fahrenheitOf = (celsius: number): number => amountIn(quantity(celsius, 'C'), 'F');
 
 /**
@@ -23,8 +25,8 @@ export function celsiusOf(reading: Reading, field: string, label: string): numbe
   throw new EntriesClash({
     field,
     label,
-    found: `${Math.round(fahrenheitOf(celsius))} °F`,
-    expected: `more than ${fahrenheitOf(HOLDS_FROM)} °F and less than ${fahrenheitOf(HOLDS_TO)} °F, where the equations of moist air hold`,
+    found: format(reading),
+    expected: `more than ${holds(HOLDS_FROM)} and less than ${holds(HOLDS_TO)}, where the equations of moist air hold`,
   });
 }
 

@@ -176,8 +176,10 @@ export function profile(layers: readonly PlainLayer[], indoors: PlainAir, outdoo
     const [before, after] = [touched[order - 1] ?? 0, touched[order + 1]];
     const to = after === undefined ? undefined : placeOf(after);
     const run = wet.at(-1);
-    // Neighbours one step apart are one wet stretch.
-    if (run && order > 1 && before === index - 1) wet[wet.length - 1] = { ...run, last: placeOf(index), to };
+    // Places one step apart inside a layer are one wet stretch.
+    const here = layers[placeOf(index).layer];
+    const step = before === index - 1 && here !== undefined && here.heat > 0 && here.vapour > 0;
+    if (run && step) wet[wet.length - 1] = { ...run, last: placeOf(index), to };
     else wet.push({ first: placeOf(index), last: placeOf(index), from: placeOf(before), to });
   }
   return { places, wet, end: places[warm.indexOf(end)] as Place };
