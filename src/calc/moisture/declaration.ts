@@ -4,7 +4,6 @@ import { compare, type Quantity, quantity } from '../../quantity/quantity.ts';
 import type { Rulebook } from '../../rulebook/rulebook.ts';
 import { type AnswerTable, calculation, EntriesClash, type Figure } from '../declare/calculation.ts';
 import type { Values } from '../declare/field.ts';
-import { resistanceGiven } from '../layers/fields.ts';
 import { celsiusOf, dewPointOf, vapourPressure } from './air.ts';
 import { moistureFields } from './fields.ts';
 import { NothingHoldsBack } from './profile.ts';
@@ -53,7 +52,7 @@ export function screenFrom(values: MoistureValues, rules: Rulebook): MoistureScr
     const way = `layers.${place}`;
     return {
       name: each.what ?? each.material ?? `layer ${place + 1}`,
-      resistance: resistanceGiven(each, way),
+      resistance: each.resistance,
       permeance: permeanceOf(each, way, rules),
     };
   });
@@ -98,8 +97,8 @@ export const moisture = calculation({
     layers: [
       { what: 'indoor air film', resistance: '0.61 R' },
       { what: 'ceiling board', resistance: '0.45 R', material: 'gypsum board primed and painted' },
-      { what: 'old insulation', thickness: '2 in', per_inch: '3 R per in' },
-      { what: 'new fill', thickness: '7 in', per_inch: '3.7 R per in' },
+      { what: 'old insulation', resistance: '6 R' },
+      { what: 'new fill', resistance: '26 R' },
       { what: 'metal roof', resistance: '0 R', material: 'metal roof' },
       { what: 'outdoor air film', resistance: '0.17 R' },
     ],
@@ -154,19 +153,17 @@ function tablesOf({ faces, layers, gatherings }: MoistureScreen): Record<string,
         face: 'Face',
         temperature: 'Temperature',
         dew_point: 'Dew point',
-        saturation: 'Pressure of saturated air',
-        unchecked: 'Vapour pressure if nothing gathered',
+        saturation: 'Saturation pressure',
         pressure: 'Vapour pressure',
       },
-      rows: faces.map(({ where, temperature, dewPoint, saturation, unchecked, pressure }) => ({
+      rows: faces.map(({ where, temperature, dewPoint, saturation, pressure }) => ({
         face: where,
         temperature,
         dew_point: dewPoint ?? 'none: too dry',
         saturation,
-        unchecked,
         pressure,
       })),
-      format: { temperature: three, dew_point: three, saturation: three, unchecked: three, pressure: three },
+      format: { temperature: three, dew_point: three, saturation: three, pressure: three },
     },
     layers: {
       title: 'Layers, from the room outwards',

@@ -1,5 +1,4 @@
-import { choiceField, listField, optional, quantityField } from '../declare/field.ts';
-import { layerFields } from '../layers/fields.ts';
+import { choiceField, listField, optional, quantityField, wordsField } from '../declare/field.ts';
 
 /** The materials whose permeance the rulebook holds. */
 export const materials = [
@@ -40,13 +39,19 @@ export const humidityField = (symbol: string, label: string, hint: string, examp
   });
 
 const moistureLayerFields = {
-  ...layerFields,
+  what: optional(wordsField('What it is', 'Its name, for the table.', 'ceiling board')),
+  resistance: quantityField({
+    dimension: 'thermal resistance',
+    beside: 'h ft2 F/Btu',
+    symbol: 'R',
+    label: 'R of the layer',
+    hint: 'Its R per inch times its thickness; 0 for sheet metal, film or paint.',
+    example: '0.45 h ft2 F/Btu',
+    zero: 'allowed',
+    most: '500 h ft2 F/Btu',
+  }),
   material: optional(
-    choiceField(
-      'Vapour passes it as',
-      'Its permeance by the rulebook; where that is a range, the more open end is taken.',
-      materials,
-    ),
+    choiceField('Vapour passes it as', 'By the rulebook, at the more open end of a range.', materials),
   ),
   permeance: optional(
     quantityField({
@@ -54,7 +59,7 @@ const moistureLayerFields = {
       beside: 'perm',
       symbol: 'M',
       label: 'Permeance',
-      hint: 'By the maker, in place of the material. 0 lets no vapour through. Both left empty: it lets vapour through freely, as air and loose fill nearly do.',
+      hint: 'In place of that, by the maker; 0 lets none through. Both empty: vapour passes freely, as through air and, nearly, loose fill.',
       example: '1 perm',
       zero: 'allowed',
       most: '10000 perm',

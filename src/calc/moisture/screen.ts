@@ -27,7 +27,6 @@ export interface Face {
   readonly where: string;
   readonly temperature: Quantity<'temperature reading'>;
   readonly saturation: Quantity<'load'>;
-  readonly unchecked: Quantity<'load'>;
   readonly pressure: Quantity<'load'>;
   readonly dewPoint: Quantity<'temperature reading'> | undefined;
 }
@@ -149,7 +148,6 @@ function faceAt(place: Place, layers: readonly MoistureLayer[]): Face {
     where: whereIs(place, layers),
     temperature: quantity(fahrenheitOf(place.celsius), 'F'),
     saturation: quantity(inHgOf(place.saturation), 'inHg'),
-    unchecked: quantity(inHgOf(place.unchecked), 'inHg'),
     pressure: quantity(inHgOf(place.pressure), 'inHg'),
     dewPoint: dew === undefined ? undefined : quantity(fahrenheitOf(dew), 'F'),
   };
