@@ -87,7 +87,7 @@ export const moisture = calculation({
   title: 'Moisture screen',
   question: 'Will vapour that seeps through the ceiling gather as water in the roof, where, and how much?',
   method:
-    'A screen only: steady, without air leaks, rain, sun, or what the layers hold and give back. The dew-point method: temperatures fall in a straight line over the R of the layers, vapour pressures over 1/permeance, and where a pressure would stand above that of saturated air, water gathers. There the pressure is set to saturation, and what arrives from the room less what goes on outwards stays. Inside a layer that resists both it is looked at in twenty steps. Saturation and dew point are those of ASHRAE Fundamentals, over ice below freezing. A layer of no permeance, such as a metal roof, lets nothing go on. Air that leaks carries far more: seal the ceiling first.',
+    'The dew-point method, a screen only: steady, and blind to air that leaks, which carries far more; seal the ceiling first. The temperature falls in a straight line over the R of the layers, the vapour pressure over 1/permeance. Where it would stand above that of saturated air it is held there, and what arrives from the room less what goes on outwards stays as water. A layer that resists both is looked at inside, in twenty steps. Nothing goes on through a layer of no permeance, such as a metal roof.',
   fields: moistureFields,
   example: {
     indoors: '70 F',
@@ -201,8 +201,8 @@ function tablesOf({ faces, layers, gatherings }: MoistureScreen): Record<string,
 function cautionsOn(screen: MoistureScreen, values: MoistureValues, rules: Rulebook): CautionId[] {
   const wet = screen.gatherings.length > 0;
   return [
-    ...(wet ? (['caution.moisture.condenses'] as const) : []),
     'caution.moisture.leaks',
+    ...(wet ? (['caution.moisture.condenses'] as const) : []),
     ...(screen.layers.some(({ permeance }) => permeance?.amount === 0)
       ? (['caution.moisture.tight'] as const)
       : []),

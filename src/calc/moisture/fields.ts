@@ -83,13 +83,6 @@ export const moistureFields = {
     '120 F',
   ),
   outdoor_humidity: humidityField('φo', 'Relative humidity outdoors', 'The mean of the period.', '70 %'),
-  layers: listField(
-    'Layers',
-    'From the room outwards, air films included.',
-    'a layer',
-    moistureLayerFields,
-    20,
-  ),
   period: quantityField({
     dimension: 'time',
     beside: 'day',
@@ -100,4 +93,11 @@ export const moistureFields = {
     zero: 'allowed',
     most: '366 days',
   }),
+  layers: listField(
+    'Layers',
+    'From the room outwards, air films included.',
+    'a layer',
+    moistureLayerFields,
+    20,
+  ),
 } as const;
