@@ -20,6 +20,8 @@ import { trappedAirLoad } from './machine/pressure/declaration.ts';
 import { blowingRate } from './machine/rate/declaration.ts';
 import { testBoxCheck } from './machine/test-box/declaration.ts';
 import { hoseMarkings } from './marks/declaration.ts';
+import { moisture } from './moisture/declaration.ts';
+import { dewPoint } from './moisture/dew-point-declaration.ts';
 import { patchKitCalculation } from './patch/kit-declaration.ts';
 import { patchLayersCalculation } from './patch/layers-declaration.ts';
 import { sealantCalculation } from './patch/sealant-declaration.ts';
@@ -68,6 +70,8 @@ export const calculations: readonly AnyCalculation[] = [
   hoseMarkings,
   freshAirCalculation,
   exhaustDuctCalculation,
+  moisture,
+  dewPoint,
 ];
 
 /** The calculation by a name; undefined if there is none. */

@@ -1,9 +1,11 @@
 import type { Calculation } from '../../calc/declare/calculation.ts';
 import type { Fields, Values } from '../../calc/declare/field.ts';
 import { hoseMarkings, marksFrom } from '../../calc/marks/declaration.ts';
+import { moisture, screenFrom } from '../../calc/moisture/declaration.ts';
 import { patchLayers } from '../../calc/patch/layers.ts';
 import { patchLayersCalculation } from '../../calc/patch/layers-declaration.ts';
 import { hoseCard } from '../../drawings/hose-card.ts';
+import { moistureDrawing } from '../../drawings/moisture.ts';
 import { patchLayersDrawing } from '../../drawings/patch-layers.ts';
 import { screwOrderDrawing } from '../../drawings/screw-order.ts';
 import type { Drawing } from '../../drawings/svg.ts';
@@ -39,6 +41,17 @@ const all: readonly Drawn[] = [
           'The card of this opening, from above: the pushes numbered in the order of the work, the farthest first.',
         wide: hoseCard(found, rules, 'wide'),
         narrow: hoseCard(found, rules, 'narrow'),
+      },
+    ];
+  }),
+  drawn(moisture, (values, rules) => {
+    const screen = screenFrom(values, rules);
+    return [
+      {
+        caption:
+          'Across, to scale: the R of the layers, so that the temperature falls in one straight line. Where the dew point meets it, water gathers. A screen: it knows nothing of leaks.',
+        wide: moistureDrawing(screen, 'wide'),
+        narrow: moistureDrawing(screen, 'narrow'),
       },
     ];
   }),
