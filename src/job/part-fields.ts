@@ -8,12 +8,13 @@ import { heat as heatBand } from '../calc/crew/heat/declaration.ts';
 import { ladder } from '../calc/crew/ladder/declaration.ts';
 import { line } from '../calc/crew/line/declaration.ts';
 import { noise } from '../calc/crew/noise/declaration.ts';
-import { allOptional, groupField, listField, optional } from '../calc/declare/field.ts';
+import { allOptional, choiceField, groupField, listField, optional } from '../calc/declare/field.ts';
 import { heatFields } from '../calc/heat/fields.ts';
 import { trappedAirLoad } from '../calc/machine/pressure/declaration.ts';
 import { blowingRate } from '../calc/machine/rate/declaration.ts';
 import { testBoxCheck } from '../calc/machine/test-box/declaration.ts';
 import { hoseMarkFields } from '../calc/marks/declaration.ts';
+import { materials, moistureFields } from '../calc/moisture/fields.ts';
 import { beadFields } from '../calc/patch/fields.ts';
 import { patchKitCalculation } from '../calc/patch/kit-declaration.ts';
 import { partFields, receiptFields } from '../calc/receipt/fields.ts';
@@ -25,6 +26,12 @@ import { compareWays } from '../calc/ways/declaration.ts';
 import { lanes } from '../calc/ways/lanes-declaration.ts';
 
 const { stream_reach, stand_off, reach } = hoseMarkFields;
+const { layers: _layers, ...airAndPeriod } = moistureFields;
+/** What may hold vapour back at the ceiling, beside the board and below the roof. */
+const finishes = materials.filter(
+  (each) =>
+    each !== 'gypsum board primed and painted' && each !== 'wood-fibre board' && each !== 'metal roof',
+);
 const { part: _part, insulation: _insulation, bag_weight: _weight, ...prefilled } = partFields;
 
 /**
@@ -107,6 +114,16 @@ export const partFieldGroups = {
         'a duct',
         exhaustDuctCalculation.fields,
         20,
+      ),
+    ),
+  }),
+  moisture: groupField('Moisture', 'For the screen of what vapour does in the roof.', {
+    ...allOptional(airAndPeriod),
+    finish: optional(
+      choiceField(
+        'Vapour retarder at the ceiling',
+        'Paint, paper, film or facing, beside the board itself; left empty, none.',
+        finishes,
       ),
     ),
   }),

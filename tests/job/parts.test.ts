@@ -79,6 +79,26 @@ describe('the parts of the example job', () => {
   });
 });
 
+describe('the moisture screen of the example job', () => {
+  test('goes through the layers of the heat calculation: R of all at the deepest place', () => {
+    const rows = example('moisture').tables?.layers?.rows ?? [];
+    const sum = rows.reduce(
+      (all, { resistance }) => all + (typeof resistance === 'object' ? resistance.amount : 0),
+      0,
+    );
+    // 0.61 + 0.45075 + 0.17 of films and board; 2 in of batt at 3.07 an inch, 82 % of it kept; 13.5 in of fill at 3.7268238.
+    expect(sum).toBeCloseTo(0.61 + 0.45075 + 0.17 + 2 * 3.07 * 0.82 + 13.5 * 3.7268238, 1);
+  });
+
+  test('finds the dew point of 70 °F and 40 %: 44.6 °F by the tables of moist air', () => {
+    expect(figure(example('moisture'), 'dew_point', 'F')).toBeCloseTo(44.6, 0);
+  });
+
+  test('is left to the calculator where the rulebook has no permeance for the cover', () => {
+    expect(named(exampleWith({ 'roof.cover': 'shingles' }), 'moisture')[0]?.state).toBe('nothing');
+  });
+});
+
 describe('a part that lacks an entry waits for it alone', () => {
   const cases: readonly [
     group: string,
@@ -93,6 +113,7 @@ describe('a part that lacks an entry waits for it alone', () => {
     ['patches', 'bead', 'patch-kit', { label: 'Size of the bead', field: 'patches.bead' }],
     ['saving', 'degree_days', 'savings', { label: 'Heating degree-days', field: 'saving.degree_days' }],
     ['air', 'bedrooms', 'fresh-air', { label: 'Bedrooms', field: 'air.bedrooms' }],
+    ['moisture', 'period', 'moisture', { label: 'Period', field: 'moisture.period' }],
     ['fall', 'rise', 'fall-protection', { label: 'Rise of the roof in a foot of run', field: 'fall.rise' }],
     ['noise', 'periods', 'noise-dose', { label: 'Times in noise', field: 'noise.periods' }],
     ['weather', 'index', 'heat-index-band', { label: 'Heat index', field: 'weather.index' }],

@@ -79,8 +79,8 @@ export const jobSheets = [
   {
     path: 'air',
     title: 'Air and moisture',
-    lead: 'How much fresh air the home needs once it is tighter, and how its fans are ducted.',
-    groups: ['air'],
+    lead: 'How much fresh air the home needs once it is tighter, how its fans are ducted, and what vapour does in the roof.',
+    groups: ['air', 'moisture'],
   },
   {
     path: 'crew',

@@ -1,5 +1,6 @@
 import { exhaustDuctCalculation, freshAirCalculation } from '../../calc/air/declaration.ts';
 import { floorOf } from './home.ts';
+import { moisturePart } from './moisture.ts';
 import { type AnyPart, part } from './part.ts';
 
 const freshAirPart = part({
@@ -30,5 +31,5 @@ const ductPart = part({
   },
 });
 
-/** How much fresh air the home needs, and how its fans are ducted. */
-export const airParts: readonly AnyPart[] = [freshAirPart, ductPart];
+/** How much fresh air the home needs, how its fans are ducted, and what vapour does in the roof. */
+export const airParts: readonly AnyPart[] = [freshAirPart, ductPart, moisturePart];

@@ -5,7 +5,7 @@ import { floorOf } from './home.ts';
 import { type AnyPart, part } from './part.ts';
 
 /** What the heat calculation is given: the plan, and what the job adds. */
-const heatValues = (job: JobValues) => ({
+export const heatValues = (job: JobValues) => ({
   ...job.heat,
   ...job.cavity,
   board: job.ceiling.board,
@@ -42,6 +42,10 @@ const roofHeatPart = part({
   runs: ({ job }) => [{ values: heatValues(job) }],
 });
 
+/** The way in the job to a field of the heat calculation: what keeps the heat from being worked out keeps others too. */
+export const wayToHeat = (field: string): string | undefined =>
+  (roofHeatPart.asked as Readonly<Record<string, string>>)[field];
+
 const savingsPart = part({
   calculation: savings,
   asked: {
@@ -57,8 +61,7 @@ const savingsPart = part({
     discount_rate: 'saving.discount_rate',
     escalation: 'saving.escalation',
   },
-  // What keeps the heat from being worked out keeps the saving too.
-  askedIn: (field) => (roofHeatPart.asked as Readonly<Record<string, string>>)[field],
+  askedIn: wayToHeat,
   runs: (plan, rules) => {
     const { result } = roofHeatFrom(heatValues(plan.job), rules);
     return [
