@@ -219,8 +219,13 @@ export const checkSchema = z.strictObject({
   calculation: z.string(),
   /** What is put in, field by field, as a person would write it. */
   given: z.record(z.string(), z.unknown()),
-  /** What must come out, figure by figure: a quantity with its unit, a word, or true / false. */
+  /**
+   * What must come out, by name: a quantity with its unit, a word, or true / false. A figure by its own name; a cell of a table as
+   * `marks.1.mark`: table, row counted from 1, column.
+   */
   expect: z.record(z.string(), z.union([z.string(), z.number(), z.boolean()])),
+  /** Words that must stand in a remark of the answer. */
+  says: z.array(words).optional(),
   /** How far a figure may be off: an amount in the unit of the expected figure, or a share of it such as 0.2 %. Absent: not at all. */
   tolerance: z.string().optional(),
   /** Where the expected figures come from. */

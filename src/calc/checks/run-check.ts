@@ -6,7 +6,7 @@ import { nearest } from '../../rulebook/nearest.ts';
 import type { Rulebook } from '../../rulebook/rulebook.ts';
 import type { Check } from '../../rulebook/schema.ts';
 import { calculationNamed, calculations } from '../calculations.ts';
-import { answer, type Figure } from '../declare/calculation.ts';
+import { type Answer, answer, type Figure } from '../declare/calculation.ts';
 import { sentence } from '../declare/read-fields.ts';
 
 /** One figure of a check, held against what was computed. */
@@ -45,21 +45,23 @@ export function runCheck(check: Check, rules: Rulebook): CheckResult {
   const read = answer(declared, check.given, rules);
   if (!read.ok) return troubled(check, read.problems.map(sentence).join(' '));
   const figures = Object.entries(check.expect).map(([name, expected]) =>
-    hold(name, expected, read.value.figures, check.tolerance),
+    hold(name, expected, read.value, check.tolerance),
   );
-  return { title: check.title, holds: figures.length > 0 && figures.every(({ holds }) => holds), figures };
+  const said = (check.says ?? []).map((words) => holdWords(words, read.value));
+  const all = [...figures, ...said];
+  return { title: check.title, holds: all.length > 0 && all.every(({ holds }) => holds), figures: all };
 }
 
 function hold(
   name: string,
   expected: string | number | boolean,
-  figures: Readonly<Record<string, Figure>>,
+  given: Answer,
   tolerance: string | undefined,
 ): Held {
-  const figure = figures[name];
+  const figure = given.figures[name] ?? cellAt(name, given);
   const bad = (found: string): Held => ({ figure: name, expected: String(expected), found, holds: false });
   if (!figure) {
-    const guess = nearest(name, Object.keys(figures));
+    const guess = nearest(name, Object.keys(given.figures));
     return bad(`no such figure${guess ? `; did you mean "${guess}"?` : ''}`);
   }
   if (typeof figure.value === 'string') {
@@ -85,6 +87,19 @@ function hold(
     if (error instanceof QuantityError) return bad(error.message.replace(/^found /, ''));
     throw error;
   }
+}
+
+/** A cell of a table by its way: table, row counted from 1, column. */
+function cellAt(way: string, { tables = {} }: Answer): Pick<Figure, 'value'> | undefined {
+  const [name = '', row = '', ...rest] = way.split('.');
+  const value = tables[name]?.rows[Number(row) - 1]?.[rest.join('.')];
+  return value === undefined ? undefined : { value };
+}
+
+/** Does a remark of the answer say these words? */
+function holdWords(words: string, { remarks }: Answer): Held {
+  const holds = remarks.some((remark) => remark.includes(words));
+  return { figure: 'remarks', expected: words, found: holds ? words : remarks.join(' '), holds };
 }
 
 /** What floating arithmetic itself may be off, where a check allows nothing. */

@@ -1,0 +1,42 @@
+import { rulesIn, workOut } from './formula.ts';
+import type { Rule, RulebookData } from './rulebook.ts';
+import type { RawRule, RuleValue } from './schema.ts';
+
+/**
+ * The rulebook with some values changed, and everything that is derived from them worked out again.
+ * @throws Error for an id that is no rule; FormulaError where a derived value can't be worked out any more.
+ * @example openRulebook(changedRulebook(data, { 'access.roof-holes.diameter': { kind: 'exact', number: 8, unit: 'in' } })).value('patch.layers.metal-side').amount // => 12
+ */
+export function changedRulebook(
+  data: RulebookData,
+  changes: Readonly<Record<string, RuleValue>>,
+): RulebookData {
+  for (const id of Object.keys(changes))
+    if (!data.rules[id]) throw new Error(`found no rule "${id}" to change, expected one of the rulebook`);
+  const rules: Record<string, Rule> = { ...data.rules };
+  for (const [id, value] of Object.entries(changes)) rules[id] = { ...(rules[id] as Rule), value };
+  const raw = new Map(Object.entries(rules) as [string, RawRule][]);
+  for (const [id, rule] of Object.entries(rules)) {
+    if (rule.value.kind === 'exact' && rule.value.formula !== undefined)
+      rules[id] = { ...rule, value: { ...rule.value, number: workOut(id, raw) } };
+  }
+  return { ...data, rules };
+}
+
+/** Every rule whose value rests on a rule by a formula, near or far, and the rule itself. */
+export function restingOn(data: RulebookData, id: string): ReadonlySet<string> {
+  const found = new Set([id]);
+  for (let before = 0; before !== found.size; ) {
+    before = found.size;
+    for (const rule of Object.values(data.rules)) {
+      const { value } = rule;
+      if (
+        value.kind === 'exact' &&
+        value.formula !== undefined &&
+        rulesIn(value.formula).some((each) => found.has(each))
+      )
+        found.add(rule.id);
+    }
+  }
+  return found;
+}

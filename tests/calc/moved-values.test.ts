@@ -1,0 +1,144 @@
+import { describe, expect, test } from 'vitest';
+import { type MovableValue, movableValues, moveEveryValue } from '../../src/calc/checks/moved-values.ts';
+import { changedRulebook, restingOn } from '../../src/rulebook/changed.ts';
+import { loadProject } from '../../src/rulebook/project.ts';
+import type { Rule } from '../../src/rulebook/rulebook.ts';
+import { openRulebook } from '../../src/rulebook/rulebook.ts';
+import type { RuleValue } from '../../src/rulebook/schema.ts';
+
+const { data, files } = loadProject();
+const checks = files.checks.map(({ entry }) => entry);
+const rule = (value: RuleValue): Rule => ({ ...(Object.values(data.rules)[0] as Rule), id: 'a.b', value });
+const movesOf = (value: RuleValue) =>
+  movableValues(rule(value)).map(({ part, moves }: MovableValue) => [part, moves.map((each) => each.value)]);
+
+describe('every number of a rule is moved by a tenth either way', () => {
+  test.each<[what: string, value: RuleValue, moves: unknown]>([
+    [
+      'one value',
+      { kind: 'at-least', number: 20, unit: 'in' },
+      [
+        [
+          '',
+          [
+            { kind: 'at-least', number: 22, unit: 'in' },
+            { kind: 'at-least', number: 18, unit: 'in' },
+          ],
+        ],
+      ],
+    ],
+    [
+      'nought, by a tenth of a unit',
+      { kind: 'exact', number: 0, unit: 'perm' },
+      [
+        [
+          '',
+          [
+            { kind: 'exact', number: expect.closeTo(0.1, 12), unit: 'perm' },
+            { kind: 'exact', number: expect.closeTo(-0.1, 12), unit: 'perm' },
+          ],
+        ],
+      ],
+    ],
+    [
+      'a range, its ends swapped too',
+      { kind: 'between', low: 10, high: 20, unit: 'in' },
+      [
+        [
+          'low',
+          [
+            { low: 11, high: 20 },
+            { low: 9, high: 20 },
+            { low: 20, high: 10 },
+          ].map(between),
+        ],
+        [
+          'high',
+          [
+            { low: 10, high: 22 },
+            { low: 10, high: 18 },
+            { low: 20, high: 10 },
+          ].map(between),
+        ],
+      ],
+    ],
+    ['words', { kind: 'one-of', choices: ['a', 'b'] }, []],
+    ['what a formula gives', { kind: 'exact', number: 4, formula: { add: [1, 3] }, unit: '1' }, []],
+  ])('%s', (_, value, moves) => {
+    expect(movesOf(value)).toEqual(moves);
+  });
+
+  test('each cell of a table, and both ends of a cell that is a range; its words stay', () => {
+    const table: RuleValue = {
+      kind: 'table',
+      columns: [
+        { name: 'what', title: 'What', key: 'word' },
+        { name: 'load', title: 'Load', unit: 'lb/ft2' },
+      ],
+      rows: [
+        ['a', 10],
+        ['b', [20, 30]],
+      ],
+    };
+    expect(movableValues(rule(table)).map(({ part }) => part)).toEqual([
+      'row 1, load',
+      'row 2, load, low',
+      'row 2, load, high',
+    ]);
+  });
+});
+
+function between(ends: { low: number; high: number }): unknown {
+  return {
+    kind: 'between',
+    unit: 'in',
+    low: expect.closeTo(ends.low, 9),
+    high: expect.closeTo(ends.high, 9),
+  };
+}
+
+describe('a changed rulebook', () => {
+  test('works out again what is derived from the change: a hole of 8 in takes a square of 12 in and one of 16 in', () => {
+    // Each layer reaches 2 in beyond the one below, on both sides.
+    const rules = openRulebook(
+      changedRulebook(data, { 'access.roof-holes.diameter': { kind: 'exact', number: 8, unit: 'in' } }),
+    );
+    expect(rules.value('patch.layers.metal-side').amount).toBe(12);
+    expect(rules.value('patch.layers.membrane-side').amount).toBe(16);
+    expect(openRulebook(data).value('patch.layers.metal-side').amount).toBe(10);
+  });
+
+  test('refuses an id that is no rule', () => {
+    expect(() => changedRulebook(data, { 'no.such': { kind: 'exact', number: 1, unit: '1' } })).toThrow(
+      'no rule "no.such"',
+    );
+  });
+
+  test('knows what rests on a rule, near and far', () => {
+    expect([...restingOn(data, 'access.roof-holes.diameter')]).toEqual(
+      expect.arrayContaining(['patch.layers.metal-side', 'patch.layers.membrane-side']),
+    );
+  });
+});
+
+describe('moving every value', () => {
+  const limit = 'ceiling.board.limit';
+
+  test('is noticed where a check holds the value, and told where none does', () => {
+    const some = checks.filter(({ calculation }) => calculation === 'ceiling-load');
+    const found = moveEveryValue(data, some).filter(({ rule: id }) => id === limit);
+    expect(found.find(({ part }) => part === 'row 1, load')?.unnoticed).toEqual([]);
+    const none = moveEveryValue(data, []).filter(({ rule: id }) => id === limit);
+    expect(none.length).toBeGreaterThan(0);
+    expect(none.every(({ unnoticed }) => unnoticed.length > 0)).toBe(true);
+  });
+
+  test('stops where a check fails before anything is moved', () => {
+    const [first] = checks;
+    if (!first) throw new Error('found no checks');
+    const name = Object.keys(first.expect)[0] ?? '';
+    expect(() => moveEveryValue(data, [{ ...first, expect: { [name]: '123456' } }])).toThrow(
+      'fails as it is',
+    );
+  });
+});
