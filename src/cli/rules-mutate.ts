@@ -5,6 +5,11 @@ import { run } from './run.ts';
 /** The least share of values that the checks must guard; a reviewer may rely on it. */
 const LEAST = { published: 0.95, all: 0.9 } as const;
 
+/** How many of them the checks guard against every move. */
+function guarded(values: readonly MovedValue[]): number {
+  return values.filter(({ unnoticed }) => unnoticed.length === 0).length;
+}
+
 await run(() => {
   const { data, files } = loadProject();
   const values = moveEveryValue(
@@ -27,6 +32,3 @@ await run(() => {
   }
   return enough ? 0 : 1;
 });
-
-const guarded = (values: readonly MovedValue[]): number =>
-  values.filter(({ unnoticed }) => unnoticed.length === 0).length;

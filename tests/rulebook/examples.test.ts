@@ -29,6 +29,7 @@ const given = {
   ruleNames,
   calculationNamed,
   data,
+  openRulebook,
   rules: openRulebook(data),
   job: exampleJob.ok ? exampleJob.value : undefined,
   plan: plan.ok ? plan.value : undefined,
