@@ -5,6 +5,7 @@ import { placeholdersIn } from '../rulebook/placeholders.ts';
 import type { References } from '../rulebook/references.ts';
 import { openRulebook, type RulebookData } from '../rulebook/rulebook.ts';
 import { calculationPage, page, rulePage } from './links.ts';
+import { questions } from './questions.ts';
 
 export interface Use {
   readonly name: string;
@@ -45,6 +46,9 @@ export function usesOf(id: string, data: RulebookData, references: References): 
         name: `page: ${file.replace('content/en/', '').replace('.mdx', '')}`,
         href: page(file.replace('content/en/', '').replace('.mdx', '')),
       })),
+    ...questions
+      .filter(({ answer }) => answer.from === 'rule' && answer.rule.id === id)
+      .map(({ number }) => ({ name: `question ${number} of the lessons`, href: page('train/lessons') })),
     ...Object.values(data.rules)
       .filter(
         ({ value, source }) =>
