@@ -1,5 +1,6 @@
 import { askedByCalculations, type Use, usesOf } from '../calc/uses.ts';
 import { calculationPage, page, rulePage } from './links.ts';
+import { questions } from './questions.ts';
 import { references, rulebook } from './rulebook.ts';
 
 /** A place where a rule is used, as a page shows it. */
@@ -11,7 +12,12 @@ export interface ShownUse {
 const asked = askedByCalculations(rulebook);
 
 /** Where a rule of this rulebook is used, each with its page if it has one. */
-export const shownUses = (id: string): ShownUse[] => usesOf(id, rulebook, references, asked).map(shown);
+export const shownUses = (id: string): ShownUse[] => [
+  ...usesOf(id, rulebook, references, asked).map(shown),
+  ...questions
+    .filter(({ answer }) => answer.from === 'rule' && answer.rule.id === id)
+    .map(({ number }) => ({ name: `question ${number} of the lessons`, href: page('train/lessons') })),
+];
 
 function shown(use: Use): ShownUse {
   switch (use.kind) {

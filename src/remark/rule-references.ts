@@ -4,7 +4,7 @@ import { SKIP, visit } from 'unist-util-visit';
 import type { VFile } from 'vfile';
 import { nearest } from '../rulebook/nearest.ts';
 import type { Problem } from '../rulebook/problem.ts';
-import type { RulebookData } from '../rulebook/rulebook.ts';
+import type { Rule, RulebookData } from '../rulebook/rulebook.ts';
 import { valueText } from '../rulebook/value-text.ts';
 import { placeOf, problemAt, stopOn } from './problem-in-page.ts';
 
@@ -91,7 +91,7 @@ export function ruleReferences({ data, base }: RuleReferenceOptions) {
       }
       if (!rules.includes(id)) rules.push(id);
       if (parent && place !== undefined) {
-        parent.children.splice(place, 1, ruleLink(id, text, rule.title, base) as RootContent);
+        parent.children.splice(place, 1, ruleLink(rule, text, base) as RootContent);
         return [SKIP, place + 1];
       }
       return undefined;
@@ -102,10 +102,13 @@ export function ruleReferences({ data, base }: RuleReferenceOptions) {
   };
 }
 
-const ruleLink = (id: string, text: string, title: string, base: string): Link => ({
+/** A number stays with its unit on one line; the words of a choice may run over several. */
+const ruleLink = ({ id, title, value }: Rule, text: string, base: string): Link => ({
   type: 'link',
   url: `${base}rules/${id}/`,
   title,
   children: [{ type: 'text', value: text }],
-  data: { hProperties: { className: ['rule'], 'data-rule': id } },
+  data: {
+    hProperties: { className: value.kind === 'one-of' ? ['rule', 'choice'] : ['rule'], 'data-rule': id },
+  },
 });
