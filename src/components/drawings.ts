@@ -1,4 +1,5 @@
 import exampleText from '../../public/example-job.json?raw';
+import { cavityDrawing } from '../drawings/cavity.ts';
 import { resistanceDrawing } from '../drawings/resistance-across.ts';
 import { roofPlan } from '../drawings/roof-plan.ts';
 import { sectionDrawing } from '../drawings/section.ts';
@@ -38,6 +39,12 @@ export const pageDrawings: Readonly<Record<string, () => PageDrawing>> = {
     caption: 'The example home, to scale.',
     wide: sectionDrawing(examplePlan, sectionSheet(examplePlan, 'wide'), 'section-wide'),
     narrow: sectionDrawing(examplePlan, sectionSheet(examplePlan, 'narrow'), 'section-narrow'),
+  }),
+  cavity: () => ({
+    caption:
+      'The example home, to scale. Crossed: old insulation. Dashed: what it hides. The wall, the edge of the roof and the number of webs only illustrate.',
+    wide: cavityDrawing(examplePlan, rules, 'wide', 'cavity-wide'),
+    narrow: cavityDrawing(examplePlan, rules, 'narrow', 'cavity-narrow'),
   }),
   'resistance-across': () => {
     const [wide, narrow] = [
