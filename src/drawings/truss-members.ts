@@ -16,6 +16,9 @@ export interface TrussPart {
   readonly type?: LineType;
 }
 
+/** A web so flat that, level, its half is longer than so many chords is none that anyone builds. */
+const FLATTEST = 2;
+
 /** Where a place of the section lies on the sheet. */
 export type At = (across: number, height: number) => Point;
 
@@ -23,8 +26,8 @@ export type At = (across: number, height: number) => Point;
 export const underChord = ({ profile, chord }: TrussPart, across: number): number =>
   Math.max(chord, profile.depthAt(across) - chord);
 
-/** The upper chord's underside, the lower chord's top, and the webs between; the roof's own line is not among them. */
-export function trussMembers(part: TrussPart, at: At): Shape[] {
+/** The upper chord's underside, and the lower chord's top, dashed where something hides it; the roof's own line is not among them. */
+export function chordLines(part: TrussPart, at: At): Shape[] {
   const { profile, from, to, chord, hidden = 0, type = 'thin' } = part;
   return [
     path(
@@ -32,9 +35,14 @@ export function trussMembers(part: TrussPart, at: At): Shape[] {
       placesAcross(profile, from, to).map((x) => at(x, underChord(part, x))),
     ),
     line(hidden > chord ? 'hidden' : type, at(from, chord), at(to, chord)),
-    ...webEdges(part).map(([a, b]) => line(type, at(...a), at(...b))),
   ];
 }
+
+/** Both chords, and the webs between. */
+export const trussMembers = (part: TrussPart, at: At): Shape[] => [
+  ...chordLines(part, at),
+  ...webEdges(part).map(([a, b]) => line(part.type ?? 'thin', at(...a), at(...b))),
+];
 
 /** Both edges of every web, from the lower chord (or from what hides it) to the upper one, cut off at the ends of the part. */
 function webEdges(part: TrussPart): (readonly [Point, Point])[] {
@@ -48,6 +56,7 @@ function webEdges(part: TrussPart): (readonly [Point, Point])[] {
     if (rise <= foot - chord) return [];
     // A web is as deep as a chord, square to its own length; this is half of that, level.
     const half = (chord / 2) * (Math.hypot(high - low, rise) / rise);
+    if (half > FLATTEST * chord) return [];
     return [-half, half].flatMap((by) => {
       const atFoot: Point = [low + by + ((foot - chord) / rise) * (high - low), foot];
       return cutOff(atFoot, [high + by, underChord(part, high + by)], part);
