@@ -9,6 +9,7 @@ const mayUse: Readonly<Record<string, readonly string[]>> = {
   calc: ['quantity', 'rulebook'],
   job: ['quantity', 'rulebook', 'calc'],
   drawings: ['quantity', 'rulebook', 'calc', 'job'],
+  train: ['quantity', 'rulebook', 'calc'],
   remark: ['quantity', 'rulebook'],
   cli: ['quantity', 'rulebook', 'calc', 'job'],
 };

@@ -1,13 +1,22 @@
 import exampleText from '../../public/example-job.json?raw';
+import type { Calculation } from '../calc/declare/calculation.ts';
+import type { Fields, Values } from '../calc/declare/field.ts';
+import { readFields } from '../calc/declare/read-fields.ts';
+import { hoseMarkings, marksFrom } from '../calc/marks/declaration.ts';
+import { cavityDrawing } from '../drawings/cavity.ts';
+import { hosePathDrawing } from '../drawings/hose-path.ts';
+import type { PageSize } from '../drawings/page-sheet.ts';
 import { resistanceDrawing } from '../drawings/resistance-across.ts';
 import { roofPlan } from '../drawings/roof-plan.ts';
 import { sectionDrawing } from '../drawings/section.ts';
 import { sectionSheet } from '../drawings/section-sheet.ts';
 import type { Drawing } from '../drawings/svg.ts';
+import { trussKindsDrawing } from '../drawings/truss-kinds.ts';
 import { rules } from '../islands/rules.ts';
 import { readJobFile } from '../job/job-file.ts';
 import type { WorkedJob } from '../job/planned.ts';
 import { workJob } from '../job/work.ts';
+import type { Quantity } from '../quantity/quantity.ts';
 
 /** A drawing that pages may show, in its two layouts. */
 export interface PageDrawing {
@@ -26,6 +35,18 @@ function example(): WorkedJob {
 /** The example job, worked once for every page that draws it. */
 export const examplePlan = example();
 
+function oldDepth({ job }: WorkedJob): Quantity<'length'> {
+  if (!job.old.depth) throw new Error('the example job has no old insulation, expected some to draw');
+  return job.old.depth;
+}
+
+/** The example of a calculator, as its fields are read. */
+function exampleOf<F extends Fields>({ name, fields, example }: Calculation<F>): Values<F> {
+  const read = readFields(fields, example);
+  if (!read.ok) throw new Error(`the example of ${name} can't be read: ${JSON.stringify(read.problems)}`);
+  return read.value;
+}
+
 /** The drawings that pages may show, by name; each is made when it is asked for. */
 export const pageDrawings: Readonly<Record<string, () => PageDrawing>> = {
   'roof-plan': () => ({
@@ -39,6 +60,35 @@ export const pageDrawings: Readonly<Record<string, () => PageDrawing>> = {
     wide: sectionDrawing(examplePlan, sectionSheet(examplePlan, 'wide'), 'section-wide'),
     narrow: sectionDrawing(examplePlan, sectionSheet(examplePlan, 'narrow'), 'section-narrow'),
   }),
+  cavity: () => ({
+    caption:
+      'The example home, to scale. Crossed: old insulation. Dashed: what it hides. The wall, the edge of the roof and the number of webs only illustrate.',
+    wide: cavityDrawing(examplePlan, rules, 'wide', 'cavity-wide'),
+    narrow: cavityDrawing(examplePlan, rules, 'narrow', 'cavity-narrow'),
+  }),
+  'truss-kinds': () => ({
+    caption:
+      'The width and the depths of the example home, all to one scale. How many webs there are only illustrates.',
+    wide: trussKindsDrawing(examplePlan, rules, 'wide'),
+    narrow: trussKindsDrawing(examplePlan, rules, 'narrow'),
+  }),
+  'hose-path': () => {
+    const found = marksFrom(exampleOf(hoseMarkings), rules);
+    const draw = (size: PageSize) =>
+      hosePathDrawing(
+        found,
+        { section: examplePlan.section, oldDepth: oldDepth(examplePlan) },
+        rules,
+        size,
+        `hose-path-${size}`,
+      );
+    return {
+      caption:
+        'One opening of the example home, each view to its own scale; lengths are level. Crossed: old insulation. Slanted: new fill. From above, the numbers are the order of the pushes, the farthest first; dashed are the trusses, dash-dot is the ridge; a push stops before the ring kept open about a flue. How steeply the hose goes in only illustrates.',
+      wide: draw('wide'),
+      narrow: draw('narrow'),
+    };
+  },
   'resistance-across': () => {
     const [wide, narrow] = [
       resistanceDrawing(examplePlan, rules, sectionSheet(examplePlan, 'wide')),

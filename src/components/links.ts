@@ -10,5 +10,8 @@ export const file = (path: string): string => `${base}${path}`;
 /** The page of a rule. */
 export const rulePage = (id: string): string => page(`rules/${id}`);
 
+/** The page of a document that values are drawn from. */
+export const sourcePage = (id: string): string => page(`sources/${id}`);
+
 /** The page of a calculation. */
 export const calculationPage = (name: string): string => page(`calculators/${name}`);

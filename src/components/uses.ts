@@ -1,63 +1,37 @@
-import { calculations } from '../calc/calculations.ts';
-import { answer } from '../calc/declare/calculation.ts';
-import { rulesIn } from '../rulebook/formula.ts';
-import { placeholdersIn } from '../rulebook/placeholders.ts';
-import type { References } from '../rulebook/references.ts';
-import { openRulebook, type RulebookData } from '../rulebook/rulebook.ts';
+import { askedByCalculations, type Use, usesOf } from '../calc/uses.ts';
 import { calculationPage, page, rulePage } from './links.ts';
+import { questions } from './questions.ts';
+import { references, rulebook } from './rulebook.ts';
 
-export interface Use {
+/** A place where a rule is used, as a page shows it. */
+export interface ShownUse {
   readonly name: string;
   readonly href?: string;
 }
 
-/** Which rules does each calculation ask for? Watched while each works its own example. */
-function askedByCalculations(data: RulebookData): ReadonlyMap<string, ReadonlySet<string>> {
-  return new Map(
-    calculations.map((declared) => {
-      const asked = new Set<string>();
-      answer(
-        declared,
-        declared.example,
-        openRulebook(data, (id) => asked.add(id)),
-      );
-      return [declared.name, asked];
-    }),
-  );
-}
+const asked = askedByCalculations(rulebook);
 
-let asked: ReadonlyMap<string, ReadonlySet<string>> | undefined;
+/** Where a rule of this rulebook is used, each with its page if it has one. */
+export const shownUses = (id: string): ShownUse[] => [
+  ...usesOf(id, rulebook, references, asked).map(shown),
+  ...questions
+    .filter(({ answer }) => answer.from === 'rule' && answer.rule.id === id)
+    .map(({ number }) => ({ name: `question ${number} of the lessons`, href: page('train/lessons') })),
+];
 
-/** Where is a rule used? Calculations by watching them ask, the planner, drawings and pages by what they name, rules and cautions by their own words. */
-export function usesOf(id: string, data: RulebookData, references: References): Use[] {
-  asked ??= askedByCalculations(data);
-  const files = references.get(id) ?? [];
-  const naming = (folder: string) => files.some((file) => file.startsWith(folder));
-  return [
-    ...calculations
-      .filter(({ name }) => asked?.get(name)?.has(id))
-      .map(({ name, title }) => ({ name: `calculator: ${title}`, href: calculationPage(name) })),
-    ...(naming('src/job/') || naming('src/calc/') ? [{ name: 'the planner', href: page('plan') }] : []),
-    ...(naming('src/drawings/') ? [{ name: 'drawings' }] : []),
-    ...files
-      .filter((file) => file.startsWith('content/en/'))
-      .map((file) => ({
-        name: `page: ${file.replace('content/en/', '').replace('.mdx', '')}`,
-        href: page(file.replace('content/en/', '').replace('.mdx', '')),
-      })),
-    ...Object.values(data.rules)
-      .filter(
-        ({ value, source }) =>
-          (source.kind === 'derived' && source.from.includes(id)) ||
-          (value.kind === 'exact' && value.formula !== undefined && rulesIn(value.formula).includes(id)),
-      )
-      .map((rule) => ({ name: `rule: ${rule.title}`, href: rulePage(rule.id) })),
-    ...Object.values(data.cautions)
-      .filter(
-        (caution) =>
-          caution.rules?.includes(id) ||
-          placeholdersIn(`${caution.says} ${caution.do}`).some(({ rule }) => rule === id),
-      )
-      .map((caution) => ({ name: `caution: ${caution.says.replace(/\{[^}]*\}/g, '…')}` })),
-  ];
+function shown(use: Use): ShownUse {
+  switch (use.kind) {
+    case 'calculator':
+      return { name: `calculator: ${use.title}`, href: calculationPage(use.name) };
+    case 'planner':
+      return { name: 'the planner', href: page('plan') };
+    case 'drawings':
+      return { name: 'drawings' };
+    case 'page':
+      return { name: `page: ${use.path}`, href: page(use.path) };
+    case 'rule':
+      return { name: `rule: ${use.title}`, href: rulePage(use.id) };
+    case 'caution':
+      return { name: `caution: ${use.says}` };
+  }
 }

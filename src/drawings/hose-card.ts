@@ -90,7 +90,7 @@ export function hoseCard(found: HoseMarks, rules: Rulebook, size: CardSize, word
 }
 
 /** Eaves as visible edges, the ends of the zone as boundaries, the ridge as a centre line. */
-function zoneShapes(
+export function zoneShapes(
   { zone: { left, right, up, down }, opening }: HoseMarks,
   at: (x: number, y: number) => Point,
   ridge: Quantity<'length'> | undefined,
@@ -108,7 +108,7 @@ function zoneShapes(
 }
 
 /** A flue's ring: what is kept open, crossed. */
-function ringShapes(
+export function ringShapes(
   { x, y, radius }: HoseMarks['rings'][number],
   at: (x: number, y: number) => Point,
   perInch: number,
@@ -138,7 +138,11 @@ function outward({ left, right, up, down }: HoseMarks['zone'], x: number, y: num
 }
 
 /** A line a push, a dot where the hose ends, and its number beyond the edge of the zone, where there is room for it. */
-function rayShapes({ marks, zone }: HoseMarks, at: (x: number, y: number) => Point, width: number): Shape[] {
+export function rayShapes(
+  { marks, zone }: HoseMarks,
+  at: (x: number, y: number) => Point,
+  width: number,
+): Shape[] {
   const foot = at(0, -zone.down)[1];
   const taken: Point[] = [];
   return marks.flatMap((each): Shape[] => {

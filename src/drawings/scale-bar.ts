@@ -9,6 +9,9 @@ const bars = [
   { inches: 3, name: '3 in' },
 ] as const;
 
+/** A section is told in inches: its bar need not be longer than two feet. */
+export const MOST_BAR = 24;
+
 /**
  * A scale bar of four equal parts, every other one filled, with its ends named: the longest that is no longer than `most` inches.
  * What is too small for any has none.

@@ -4,7 +4,7 @@ import { amountIn, type Quantity } from '../quantity/quantity.ts';
 import { dimension, reachBeyond } from './dimension.ts';
 import { hatches, hatchId } from './hatch.ts';
 import { hatched, line, type Point, path, text } from './lines.ts';
-import { scaleBar } from './scale-bar.ts';
+import { MOST_BAR, scaleBar } from './scale-bar.ts';
 import { placesAcross, type SectionSheet } from './section-sheet.ts';
 import type { Drawing } from './svg.ts';
 
@@ -83,9 +83,6 @@ export function sectionDrawing(plan: WorkedJob, sheet: SectionSheet, name: strin
     ],
   };
 }
-
-/** A section is told in inches: its bar need not be longer than two feet. */
-const MOST_BAR = 24;
 
 const depthWords = (plan: WorkedJob, amount: number): string =>
   format({ ...plan.section.deepest, amount, unit: 'in' });

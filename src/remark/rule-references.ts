@@ -90,7 +90,7 @@ export function ruleReferences({ data, base }: RuleReferenceOptions) {
       const { text } = shown;
       if (!rules.includes(id)) rules.push(id);
       if (parent && place !== undefined) {
-        parent.children.splice(place, 1, ruleLink(id, text, rule.title, base) as RootContent);
+        parent.children.splice(place, 1, ruleLink(rule, text, base) as RootContent);
         return [SKIP, place + 1];
       }
       return undefined;
@@ -121,10 +121,13 @@ function shownOf({ id, value }: Rule, asked: (name: string) => string | undefine
   };
 }
 
-const ruleLink = (id: string, text: string, title: string, base: string): Link => ({
+/** A number stays with its unit on one line; the words of a choice may run over several. */
+const ruleLink = ({ id, title, value }: Rule, text: string, base: string): Link => ({
   type: 'link',
   url: `${base}rules/${id}/`,
   title,
   children: [{ type: 'text', value: text }],
-  data: { hProperties: { className: ['rule'], 'data-rule': id } },
+  data: {
+    hProperties: { className: value.kind === 'one-of' ? ['rule', 'choice'] : ['rule'], 'data-rule': id },
+  },
 });

@@ -1,3 +1,4 @@
+import { readReleases, releaseProblems } from './changes/releases.ts';
 import { workOut } from './formula.ts';
 import { lints as everyLint } from './lints/index.ts';
 import type { Lint, LintContext } from './lints/lint.ts';
@@ -23,11 +24,19 @@ export function loadRulebook(
   folder: string,
   context: LintContext,
   lints: readonly Lint[] = everyLint,
-): { readonly data: RulebookData; readonly files: RuleFiles } {
+): {
+  readonly data: RulebookData;
+  readonly files: RuleFiles;
+  readonly releases: readonly RulebookData[];
+} {
   const files = readRuleFiles(folder);
   const problems = problemsOf(files, context, lints);
   if (problems.length > 0) throw new DataError(problems);
-  return { data: resolve(files), files };
+  const data = resolve(files);
+  const releases = readReleases(folder);
+  const published = releaseProblems(data, files, releases);
+  if (published.length > 0) throw new DataError(published);
+  return { data, files, releases };
 }
 
 /** The rulebook of files that passed every lint. */

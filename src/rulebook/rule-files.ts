@@ -9,6 +9,8 @@ import {
   checkSchema,
   documentSchema,
   type RawRule,
+  type Reason,
+  reasonSchema,
   ruleSchema,
   type SourceDocument,
 } from './schema.ts';
@@ -31,6 +33,10 @@ export interface RuleFiles {
   readonly documents: readonly Entry<SourceDocument>[];
   readonly cautions: readonly Entry<Caution>[];
   readonly checks: readonly Entry<Check>[];
+  /** Why safety values were let looser. */
+  readonly reasons: readonly Entry<Reason>[];
+  /** Where the version stands. */
+  readonly versionFile: Pick<Problem, 'file' | 'line' | 'column'>;
   readonly problems: readonly Problem[];
 }
 
@@ -69,7 +75,9 @@ export function readRuleFiles(folder: string): RuleFiles {
   const documents: Entry<SourceDocument>[] = [];
   const cautions: Entry<Caution>[] = [];
   const checks: Entry<Check>[] = [];
+  const reasons: Entry<Reason>[] = [];
   let version = '';
+  let versionFile = { file: relative(process.cwd(), join(folder, 'rulebook.yaml')), line: 1, column: 1 };
   const names = yamlFilesIn(folder);
 
   for (const name of names) {
@@ -82,6 +90,7 @@ export function readRuleFiles(folder: string): RuleFiles {
     const collect = <T>(schema: z.ZodType<T>, into: Entry<T>[], idOf: (key: PropertyKey) => string) =>
       problems.push(...entriesOf(file, schema, into, idOf));
     if (name === 'rulebook.yaml') {
+      versionFile = { file: shown, ...file.placeOf(['version']) };
       const given = (file.value as { version?: unknown } | null)?.version;
       // Without its quotes 2026.10 would be read as the number 2026.1.
       if (typeof given === 'string' && VERSION.test(given)) version = given;
@@ -94,6 +103,7 @@ export function readRuleFiles(folder: string): RuleFiles {
           check: 'version',
         });
     } else if (name === 'sources.yaml') collect(documentSchema, documents, String);
+    else if (name === 'reasons.yaml') collect(reasonSchema, reasons, String);
     else if (topic === 'checks')
       collect(checkSchema, checks, (key) => `${parts.slice(1).join('.')}.${Number(key) + 1}`);
     else if (topic === 'cautions')
@@ -102,15 +112,13 @@ export function readRuleFiles(folder: string): RuleFiles {
   }
   if (!names.includes('rulebook.yaml')) {
     problems.push({
-      file: relative(process.cwd(), join(folder, 'rulebook.yaml')),
-      line: 1,
-      column: 1,
+      ...versionFile,
       found: 'no such file',
       expected: 'one with version: "2026.1"',
       check: 'version',
     });
   }
-  return { version, rules, documents, cautions, checks, problems };
+  return { version, rules, documents, cautions, checks, reasons, versionFile, problems };
 }
 
 /** Reads a folder of check files alone: a reviewer's own, say. */

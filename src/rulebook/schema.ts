@@ -251,11 +251,22 @@ export const checkSchema = z.strictObject({
   ]),
 });
 
+/** Why a safety value was let looser: the build stops without. */
+export const reasonSchema = z.strictObject({
+  /** The rule, by its id. */
+  rule: ruleId,
+  /** The version that changed it. */
+  version: z.string().regex(/^\d{4}\.\d+$/, 'year and number in quotes, such as "2026.2"'),
+  /** Why it is right to allow more, in a sentence that a reviewer can check. */
+  reason: words,
+});
+
 export type RawRule = z.infer<typeof ruleSchema>;
 export type RuleValue = z.infer<typeof valueSchema>;
 export type RuleSource = z.infer<typeof sourceSchema>;
 export type SourceDocument = z.infer<typeof documentSchema>;
 export type Caution = z.infer<typeof cautionSchema>;
 export type Check = z.infer<typeof checkSchema>;
+export type Reason = z.infer<typeof reasonSchema>;
 export type Column = z.infer<typeof columnSchema>;
 export type TableValue = Extract<RuleValue, { kind: 'table' }>;

@@ -1,9 +1,10 @@
 import { describe, expect, test } from 'vitest';
 import { book, FILE, pageOf, stopped } from './page.ts';
 
-/** What a reference leaves in a sentence: the value, linked to the rule's own page, whose title it bears. */
+/** What a reference leaves in a sentence: the value, linked to the rule's own page, whose title it bears. A choice may break its line. */
 const link = (id: string, title: string, text: string, base = '/'): string =>
-  `<a href="${base}rules/${id}/" title="${title}" class="rule" data-rule="${id}">${text}</a>`;
+  `<a href="${base}rules/${id}/" title="${title}" class="${text === CHOICE ? 'rule choice' : 'rule'}" data-rule="${id}">${text}</a>`;
+const CHOICE = 'cotton, hemp';
 
 describe('the value of a rule stands in the place of its reference', () => {
   const values: readonly [what: string, written: string, id: string, title: string, text: string][] = [
@@ -25,7 +26,7 @@ describe('the value of a rule stands in the place of its reference', () => {
       'Density of the weight',
       '1.5 lb/ft³',
     ],
-    ['the words of a choice', 'id="sash.cord.makes"', 'sash.cord.makes', 'Makes of cord', 'cotton, hemp'],
+    ['the words of a choice', 'id="sash.cord.makes"', 'sash.cord.makes', 'Makes of cord', CHOICE],
     ['a number without a unit', 'id="sash.cord.built"', 'sash.cord.built', 'First year', '1978'],
     [
       'a cell of a table',
@@ -78,7 +79,7 @@ describe('the value of a rule stands in the place of its reference', () => {
     ];
     expect(html).toContain(`Pull ${pull}</h2>`);
     expect(html).toContain(`<p>${length} and ${length}</p>`);
-    expect(html).toContain(link('sash.cord.makes', 'Makes of cord', 'cotton, hemp'));
+    expect(html).toContain(link('sash.cord.makes', 'Makes of cord', CHOICE));
     expect(html).not.toContain('<Rule');
   });
 

@@ -1,0 +1,73 @@
+import { rulesIn } from '../rulebook/formula.ts';
+import { placeholdersIn } from '../rulebook/placeholders.ts';
+import type { References } from '../rulebook/references.ts';
+import { openRulebook, type RulebookData } from '../rulebook/rulebook.ts';
+import { calculations } from './calculations.ts';
+import { answer } from './declare/calculation.ts';
+
+/** One place where a rule is used. */
+export type Use =
+  | { readonly kind: 'calculator'; readonly name: string; readonly title: string }
+  | { readonly kind: 'planner' | 'drawings' }
+  | { readonly kind: 'page'; readonly path: string }
+  | { readonly kind: 'rule'; readonly id: string; readonly title: string }
+  | { readonly kind: 'caution'; readonly id: string; readonly says: string };
+
+/** Which rules does each calculation ask for? Watched while each works its own example. */
+export function askedByCalculations(data: RulebookData): ReadonlyMap<string, ReadonlySet<string>> {
+  return new Map(
+    calculations.map((declared) => {
+      const asked = new Set<string>();
+      answer(
+        declared,
+        declared.example,
+        openRulebook(data, (id) => asked.add(id)),
+      );
+      return [declared.name, asked];
+    }),
+  );
+}
+
+/**
+ * Where is a rule used? Calculations by watching them ask, the planner, drawings and pages by what they name, rules and cautions by their own
+ * words.
+ */
+export function usesOf(
+  id: string,
+  data: RulebookData,
+  references: References,
+  asked: ReadonlyMap<string, ReadonlySet<string>>,
+): Use[] {
+  const files = references.get(id) ?? [];
+  const naming = (folder: string) => files.some((file) => file.startsWith(folder));
+  return [
+    ...calculations
+      .filter(({ name }) => asked.get(name)?.has(id))
+      .map(({ name, title }): Use => ({ kind: 'calculator', name, title })),
+    ...(naming('src/job/') || naming('src/calc/') ? [{ kind: 'planner' } as const] : []),
+    ...(naming('src/drawings/') ? [{ kind: 'drawings' } as const] : []),
+    ...files
+      .filter((file) => file.startsWith('content/en/') && file.endsWith('.mdx'))
+      .map((file): Use => ({ kind: 'page', path: file.replace('content/en/', '').replace('.mdx', '') })),
+    ...Object.values(data.rules)
+      .filter(
+        ({ value, source }) =>
+          (source.kind === 'derived' && source.from.includes(id)) ||
+          (value.kind === 'exact' && value.formula !== undefined && rulesIn(value.formula).includes(id)),
+      )
+      .map((rule): Use => ({ kind: 'rule', id: rule.id, title: rule.title })),
+    ...Object.values(data.cautions)
+      .filter(
+        (caution) =>
+          caution.rules?.includes(id) ||
+          placeholdersIn(`${caution.says} ${caution.do}`).some(({ rule }) => rule === id),
+      )
+      .map(
+        (caution): Use => ({
+          kind: 'caution',
+          id: caution.id,
+          says: caution.says.replace(/\{[^}]*\}/g, '…'),
+        }),
+      ),
+  ];
+}

@@ -1,0 +1,83 @@
+import type { HoseMarks } from '../calc/marks/marks.ts';
+import { ridgeAcross } from '../calc/marks/opening.ts';
+import { format } from '../quantity/format.ts';
+import type { Rulebook } from '../rulebook/rulebook.ts';
+import { dimension } from './dimension.ts';
+import { hatches } from './hatch.ts';
+import { rayShapes, ringShapes, zoneShapes } from './hose-card.ts';
+import { type HoseCavity, hoseSection, pushAtTwelve, shortOf } from './hose-section.ts';
+import { circle, line, text } from './lines.ts';
+import { inches, type PageSize, pageSheets, tape, tapeInches } from './page-sheet.ts';
+import { scaleBar } from './scale-bar.ts';
+import type { Drawing } from './svg.ts';
+import type { At } from './truss-members.ts';
+
+/** Where the plan stands across the sheet, in drawing units. */
+const plans = {
+  wide: { left: 210, drawn: 290 },
+  narrow: { left: 84, drawn: 212 },
+} as const;
+
+/**
+ * The hose on its way: in a section along the push at 12 o'clock, between two trusses, to its tape mark; and every push of the opening
+ * from above, round the clock. Each to its own scale.
+ */
+export function hosePathDrawing(
+  found: HoseMarks,
+  cavity: HoseCavity,
+  rules: Rulebook,
+  size: PageSize,
+  name: string,
+): Drawing {
+  const { width, text: letters } = pageSheets[size];
+  const { left, drawn } = plans[size];
+  const push = pushAtTwelve(found);
+  const section = hoseSection(found, cavity, rules, size, name);
+  const planTop = section.foot + 116;
+  const { zone } = found;
+  const perInch = drawn / (zone.left + zone.right);
+  const at: At = (x, y) => [left + (x + zone.left) * perInch, planTop + (zone.up - y) * perInch];
+  const bottom = at(0, -zone.down)[1];
+  const hole = inches(rules.value('access.roof-holes.diameter'));
+  const [long, wide] = [zone.left + zone.right, zone.up + zone.down];
+  const trusses = (found.opening.trusses ?? [])
+    .map(
+      (place) => (found.opening.startingEnd === 'left hand' ? 1 : -1) * (place - inches(found.opening.along)),
+    )
+    .filter((x) => x > -zone.left && x < zone.right);
+  return {
+    width,
+    height: bottom + 112,
+    title: 'The way of the hose, in section and from above',
+    description: `In section, a hose of ${format(rules.value('access.hose.diameter'))} goes in through a hole of ${format(rules.value('access.roof-holes.diameter'))}, ${format(rules.value('access.roof-holes.below-peak'))} below the ridge, and lies straight between two trusses on the old insulation, in to its tape mark at ${tape(push.mark)}. It stops ${tapeInches(shortOf(push))} short of the far eave, and is drawn back from there while it blows. From above, ${found.marks.length} pushes go out from the hole round the clock over ${tapeInches(long)} of the home, numbered from the farthest${found.marks.some(({ stopsAtRing }) => stopsAtRing) ? '; where a flue stands, they stop before the ring kept open about it' : ''}.`,
+    shapes: [
+      hatches(name),
+      text([14, 18], 'along the push at 12 o’clock', { anchor: 'start', size: letters, bold: true }),
+      ...section.shapes,
+      text([14, section.foot + 56], 'from above', { anchor: 'start', size: letters, bold: true }),
+      text([at((zone.right - zone.left) / 2, 0)[0], planTop - 34], '12 o’clock: over the ridge', {
+        size: letters,
+      }),
+      ...trusses.map((x) => line('hidden', at(x, -zone.down), at(x, zone.up))),
+      ...zoneShapes(found, at, ridgeAcross(cavity.section)),
+      ...found.rings.flatMap((ring) => ringShapes(ring, at, perInch)),
+      ...rayShapes(found, at, width),
+      circle('outline', at(0, 0), Math.max(4, (hole / 2) * perInch)),
+      ...dimension(
+        [at(-zone.left, 0)[0] - 20, at(0, zone.up)[1]],
+        [at(-zone.left, 0)[0] - 20, bottom],
+        -22,
+        tapeInches(wide),
+        letters,
+      ),
+      ...dimension(
+        [at(-zone.left, 0)[0], bottom + 20],
+        [at(zone.right, 0)[0], bottom + 20],
+        24,
+        tapeInches(long),
+        letters,
+      ),
+      ...scaleBar([at(-zone.left, 0)[0], bottom + 80], long, perInch),
+    ],
+  };
+}

@@ -1,0 +1,109 @@
+import { existsSync, readdirSync, readFileSync } from 'node:fs';
+import { join, relative } from 'node:path';
+import { readRulebookJson } from '../export/json.ts';
+import type { Problem } from '../problem.ts';
+import { type Entry, problemAt, type RuleFiles } from '../rule-files.ts';
+import type { RulebookData } from '../rulebook.ts';
+import type { Reason } from '../schema.ts';
+import { diffRulebooks, type RuleChange } from './diff.ts';
+
+/** Where the rulebooks that were published are kept, below the folder of the rules: one exported file a version, never changed. */
+const FOLDER = 'releases';
+
+/** Which of two versions is the later? Year, then number: 2026.10 comes after 2026.9. @example compareVersions('2026.10', '2026.9') > 0 // => true */
+export function compareVersions(a: string, b: string): number {
+  const [[ay = 0, an = 0], [by = 0, bn = 0]] = [a.split('.').map(Number), b.split('.').map(Number)];
+  return ay - by || an - bn;
+}
+
+/**
+ * The published rulebooks of a folder, the oldest first.
+ * @throws ExportError for a file that is no exported rulebook; Error for one whose name is not its version.
+ */
+export function readReleases(rulesFolder: string): readonly RulebookData[] {
+  const folder = join(rulesFolder, FOLDER);
+  if (!existsSync(folder)) return [];
+  return readdirSync(folder)
+    .filter((name) => name.endsWith('.json'))
+    .map((name) => {
+      const shown = relative(process.cwd(), join(folder, name));
+      const data = readRulebookJson(readFileSync(join(folder, name), 'utf8'), shown);
+      if (name !== `${data.version}.json`)
+        throw new Error(
+          `${shown}: found rulebook ${data.version}, expected the file to be named ${data.version}.json`,
+        );
+      return data;
+    })
+    .sort((a, b) => compareVersions(a.version, b.version));
+}
+
+/** What a version changed, against the one published before it. */
+export interface VersionChanges {
+  readonly from: string;
+  readonly to: string;
+  readonly changes: readonly RuleChange[];
+}
+
+/** Every step from one published version to the next, and on to the rulebook at hand; the newest first. */
+export function changesByVersion(data: RulebookData, releases: readonly RulebookData[]): VersionChanges[] {
+  const steps = [...releases.filter(({ version }) => compareVersions(version, data.version) < 0), data];
+  return steps
+    .slice(1)
+    .map((to, place): VersionChanges => {
+      const from = steps[place] ?? to;
+      return { from: from.version, to: to.version, changes: diffRulebooks(from, to) };
+    })
+    .reverse();
+}
+
+/** Why a safety value was let looser in a version, if a reason stands in the rulebook. */
+export const reasonFor = (reasons: readonly Reason[], version: string, rule: string): string | undefined =>
+  reasons.find((each) => each.rule === rule && each.version === version)?.reason;
+
+/**
+ * What is wrong with a rulebook beside those that were published? A published version must stay as it is; an id is for ever; and a safety
+ * value that got looser needs its reason.
+ */
+export function releaseProblems(
+  data: RulebookData,
+  { rules, reasons, versionFile }: Pick<RuleFiles, 'rules' | 'reasons' | 'versionFile'>,
+  releases: readonly RulebookData[],
+): Problem[] {
+  const same = releases.find(({ version }) => version === data.version);
+  if (same) {
+    const [first] = diffRulebooks(same, data);
+    if (!first) return [];
+    return [
+      {
+        ...versionFile,
+        found: `version ${data.version}, which was published with another ${first.id}`,
+        expected: 'a version of its own for what is changed',
+        check: 'published-version',
+      },
+    ];
+  }
+  const [latest] = changesByVersion(data, releases);
+  const given = reasons.map(({ entry }) => entry);
+  return (latest?.changes ?? []).flatMap((change): Problem[] => {
+    if (change.kind === 'gone')
+      return [
+        {
+          ...versionFile,
+          found: `no rule ${change.id}, which ${latest?.from} had`,
+          expected: 'it to stay, or to be an alias of the rule that took its place',
+          check: 'permanent-id',
+        },
+      ];
+    if (change.kind !== 'looser' || reasonFor(given, data.version, change.id)) return [];
+    const entry = rules.find(({ id }) => id === change.id) as Entry<unknown>;
+    return [
+      problemAt(
+        entry,
+        ['value'],
+        `a safety value looser than in ${latest?.from}`,
+        `a reason for ${data.version} in reasons.yaml`,
+        'looser-without-reason',
+      ),
+    ];
+  });
+}

@@ -1,0 +1,88 @@
+import type { RulebookData } from '../rulebook.ts';
+import { sourceKindOf, statusOf } from '../status.ts';
+import { valueHeadline } from '../value-text.ts';
+
+/** A cell that a spreadsheet must not take for a formula, quoted as RFC 4180 asks. */
+function cell(value: string | number | undefined): string {
+  const text = value === undefined ? '' : String(value);
+  const safe = typeof value === 'string' && /^[=+\-@\t\r]/.test(text) ? `'${text}` : text;
+  return /[",\r\n]/.test(safe) ? `"${safe.replaceAll('"', '""')}"` : safe;
+}
+
+const csv = (head: readonly string[], rows: readonly (readonly (string | number | undefined)[])[]): string =>
+  [head, ...rows].map((row) => `${row.map(cell).join(',')}\r\n`).join('');
+
+const byId = <T>(entries: Readonly<Record<string, T>>): [string, T][] =>
+  Object.entries(entries).sort(([a], [b]) => (a < b ? -1 : 1));
+
+/** Every rule as a row of a spreadsheet; a table stands as JSON in its cell. */
+export function rulesCsv({ rules, documents }: RulebookData): string {
+  const head = [
+    'id',
+    'title',
+    'says',
+    'value',
+    'kind',
+    'number',
+    'low',
+    'high',
+    'unit',
+    'table',
+    'applies to',
+    'safety',
+    'status',
+    'source kind',
+    'document',
+    'edition',
+    'clause',
+    'read on',
+    'remark',
+  ];
+  return csv(
+    head,
+    byId(rules).map(([id, { title, says, value, applies_to, safety, source }]) => {
+      const document = source.kind === 'document' ? documents[source.document] : undefined;
+      return [
+        id,
+        title,
+        says,
+        valueHeadline(value),
+        value.kind,
+        'number' in value ? value.number : undefined,
+        value.kind === 'between' ? value.low : undefined,
+        value.kind === 'between' ? value.high : undefined,
+        'unit' in value ? value.unit : undefined,
+        value.kind === 'table' ? JSON.stringify({ columns: value.columns, rows: value.rows }) : undefined,
+        applies_to,
+        safety,
+        statusOf(source),
+        sourceKindOf(source, documents),
+        document?.document,
+        document?.edition,
+        source.kind === 'document' ? source.clause : undefined,
+        source.kind === 'document' ? source.on : undefined,
+        'remark' in source ? source.remark : source.kind === 'derived' ? source.working : undefined,
+      ];
+    }),
+  );
+}
+
+/** Every document that values are drawn from as a row of a spreadsheet, with how many values it gives. */
+export function sourcesCsv({ rules, documents }: RulebookData): string {
+  const drawn = (id: string): number =>
+    Object.values(rules).filter(({ source }) => source.kind === 'document' && source.document === id).length;
+  return csv(
+    ['id', 'kind', 'document', 'title', 'edition', 'publisher', 'standing', 'found at', 'values'],
+    byId(documents).map(([id, { kind, document, title, edition, publisher, standing, found_at }]) => [
+      id,
+      kind,
+      document,
+      title,
+      edition,
+      publisher,
+      standing,
+      found_at,
+      drawn(id),
+    ]),
+  );
+}
