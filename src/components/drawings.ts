@@ -1,9 +1,15 @@
 import exampleText from '../../public/example-job.json?raw';
+import { cavitySection } from '../calc/cavity/section.ts';
 import type { Calculation } from '../calc/declare/calculation.ts';
 import type { Fields, Values } from '../calc/declare/field.ts';
 import { readFields } from '../calc/declare/read-fields.ts';
 import { hoseMarkings, marksFrom } from '../calc/marks/declaration.ts';
+import { bays, baysFrom } from '../calc/ways/bays-declaration.ts';
+import { ringsAbout } from '../calc/ways/flue-ring.ts';
+import { lanes, lanesFrom } from '../calc/ways/lanes-declaration.ts';
 import { cavityDrawing } from '../drawings/cavity.ts';
+import { edgeLiftingDrawing } from '../drawings/edge-lifting.ts';
+import { gableOpeningDrawing } from '../drawings/gable-opening.ts';
 import { hosePathDrawing } from '../drawings/hose-path.ts';
 import type { PageSize } from '../drawings/page-sheet.ts';
 import { resistanceDrawing } from '../drawings/resistance-across.ts';
@@ -85,6 +91,41 @@ export const pageDrawings: Readonly<Record<string, () => PageDrawing>> = {
     return {
       caption:
         'One opening of the example home, each view to its own scale; lengths are level. Crossed: old insulation. Slanted: new fill. From above, the numbers are the order of the pushes, the farthest first; dashed are the trusses, dash-dot is the ridge; a push stops before the ring kept open about a flue. How steeply the hose goes in only illustrates.',
+      wide: draw('wide'),
+      narrow: draw('narrow'),
+    };
+  },
+  'edge-lifting': () => {
+    const values = exampleOf(bays);
+    const found = baysFrom(values, rules);
+    const draw = (size: PageSize) =>
+      edgeLiftingDrawing(
+        found,
+        { section: cavitySection(values), oldDepth: values.old_depth ?? oldDepth(examplePlan) },
+        rules,
+        size,
+        `edge-lifting-${size}`,
+      );
+    return {
+      caption:
+        'One bay, seen between its trusses, to scale. Crossed: old insulation. Dash-dot: where the edge lay. How far the edge is lifted, the wall, the block and the trim only illustrate.',
+      wide: draw('wide'),
+      narrow: draw('narrow'),
+    };
+  },
+  'gable-opening': () => {
+    const values = exampleOf(lanes);
+    const found = lanesFrom(values, rules);
+    const cavity = {
+      section: cavitySection(values),
+      oldDepth: values.old_depth ?? oldDepth(examplePlan),
+      length: values.length,
+      rings: ringsAbout(values.flues, values, rules),
+    };
+    const draw = (size: PageSize) => gableOpeningDrawing(found, cavity, rules, size, `gable-opening-${size}`);
+    return {
+      caption:
+        'The example home. Dashed: the ceiling and the chords of the truss behind the siding. Squares: where the wall is opened; how wide each is cut only illustrates. Circle: the hose. From above, slanted: what a push covers where the hose goes no farther than it must; blank: left over; crossed: the ring kept open about a flue.',
       wide: draw('wide'),
       narrow: draw('narrow'),
     };
