@@ -41,11 +41,11 @@ const sheets = {
   },
   narrow: {
     drawn: 324,
-    ceiling: 192,
-    metal: { words: 98, row: 2, to: -0.5 },
-    block: { words: 192, row: 3, to: 2.25 },
-    fastened: { words: 234, row: 1, to: 15 },
-    chord: { words: 294, row: 2, to: 23 },
+    ceiling: 168,
+    metal: { words: 98, row: 1, to: -0.5 },
+    block: { words: 192, row: 2, to: 2.25 },
+    fastened: { words: 234, row: 0, to: 15 },
+    chord: { words: 294, row: 1, to: 23 },
     below: 58,
     apart: 20,
     trim: { words: 66, row: 0, to: -9 },
@@ -122,13 +122,8 @@ export function edgeLiftingDrawing(
       hatched([at(0, 0), ...oldTop, at(TO, 0)], hatchId(name, 'old-insulation')),
       path('thin', oldTop),
       ...chordLines({ profile, from: 0, to: TO, chord, hidden: old }, at),
-      // The end and the top of the truss behind, under the lifted metal; and where the edge lay.
+      // The end and the top of the truss behind, where the metal lay.
       path('thin', [at(0, 0), ...places.filter((x) => x <= bend).map((x) => at(x, roof(x)))]),
-      path('boundary', [
-        at(0, heel),
-        at(-overhang, roofLine(-overhang)),
-        at(-overhang, roofLine(-overhang) - turnedDown),
-      ]),
       path('outline', blockCorners, true),
       line('thin', one, three),
       line('thin', two, four),

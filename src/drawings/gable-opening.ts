@@ -26,8 +26,8 @@ export interface GableCavity {
 
 /** Where the gable end and the plan stand, in drawing units; a narrow sheet shows the gable end up to its ridge. */
 const sheets = {
-  wide: { left: 36, drawn: 628, ridge: 104, half: false, plan: { left: 36, drawn: 628 } },
-  narrow: { left: 22, drawn: 290, ridge: 104, half: true, plan: { left: 22, drawn: 304 } },
+  wide: { left: 36, drawn: 628, ridge: 122, half: false, plan: { left: 36, drawn: 628 } },
+  narrow: { left: 22, drawn: 290, ridge: 122, half: true, plan: { left: 22, drawn: 304 } },
 } as const;
 
 /** The gable end with the openings cut in it, lane by lane; and the lanes from above, with what the pushes cover. Each to its scale. */
@@ -58,6 +58,9 @@ export function gableOpeningDrawing(
   };
 }
 
+/** Where along its line a break stands clear of the lanes' edges. */
+const BREAK = 0.4;
+
 interface View {
   readonly shapes: Shape[];
   readonly foot: number;
@@ -83,7 +86,7 @@ function elevation(found: Lanes, { section, oldDepth }: GableCavity, rules: Rule
   const wallFoot = -wallShown;
   const under = at(0, wallFoot)[1];
   return {
-    foot: under + 102,
+    foot: under + 98,
     shapes: [
       path(
         'hidden',
@@ -106,7 +109,7 @@ function elevation(found: Lanes, { section, oldDepth }: GableCavity, rules: Rule
             line('outline', at(to, profile.depthAt(to)), at(to, wallFoot)),
             line('centre', [at(ridge, 0)[0], top - 10], at(ridge, wallFoot)),
           ]),
-      breakLine(at(-overhang, wallFoot), at(to + (half ? 0 : overhang), wallFoot)),
+      breakLine(at(-overhang, wallFoot), at(half ? to : to + overhang, wallFoot), BREAK),
       ...lanes.flatMap((lane): Shape[] => {
         const [middle, from, until] = [lane.middle, lane.from, lane.to].map(inches) as [
           number,
@@ -119,17 +122,13 @@ function elevation(found: Lanes, { section, oldDepth }: GableCavity, rules: Rule
           ...(edge < to && Math.abs(edge - ridge) > 1e-6
             ? [line('boundary', [at(edge, 0)[0], top - 10], at(edge, wallFoot))]
             : []),
-          text([at(middle, 0)[0], top - 42], `lane ${lane.number}`, { size: letters, bold: true }),
+          text([at(middle, 0)[0], top - 60], `lane ${lane.number}`, { size: letters, bold: true }),
+          text([at(middle, 0)[0], top - 42], `at ${tape(lane.middle)}`, { size: letters }),
           text([at(middle, 0)[0], top - 24], roomOf(lane), { size: letters }),
-          ...dimension([at(from, 0)[0], under], [at(until, 0)[0], under], 62, tape(found.laneWidth), letters),
+          ...dimension([at(from, 0)[0], under], [at(until, 0)[0], under], 34, tape(found.laneWidth), letters),
         ];
       }),
-      ...lanes
-        .slice(0, 1)
-        .flatMap(({ middle }) =>
-          dimension([left, under], [at(inches(middle), 0)[0], under], 34, tape(middle), letters),
-        ),
-      ...scaleBar([at(inches(lanes[0]?.to ?? found.laneWidth), 0)[0] + 14, under + 24], MOST_BAR, perInch),
+      ...scaleBar([left, under + 62], MOST_BAR, perInch),
     ],
   };
 }
@@ -145,14 +144,20 @@ function opening(
   at: At,
 ): Shape[] {
   const half = 2 * hose;
-  const top = Math.min(underChord(part, middle - half), underChord(part, middle + half));
-  const corners: Point[] = [
-    at(middle - half, low),
-    at(middle - half, top),
-    at(middle + half, top),
-    at(middle + half, low),
+  const { cutClear } = illustration;
+  const [floor, roof] = [
+    low + cutClear,
+    Math.min(underChord(part, middle - half), underChord(part, middle + half)) - cutClear,
   ];
-  const centre = at(middle, (low + top) / 2);
+  const middleHigh = (floor + roof) / 2;
+  const high = Math.min(half, (roof - floor) / 2);
+  const corners: Point[] = [
+    at(middle - half, middleHigh - high),
+    at(middle - half, middleHigh + high),
+    at(middle + half, middleHigh + high),
+    at(middle + half, middleHigh - high),
+  ];
+  const centre = at(middle, middleHigh);
   const reach = Math.abs(at(hose, 0)[0] - at(0, 0)[0]);
   return [
     path('outline', corners, true),

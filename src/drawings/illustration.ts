@@ -17,8 +17,10 @@ export const illustration = {
   block: 2.5,
   /** How far a piece of edge trim that was taken off reaches down. */
   trim: 2.5,
+  /** How far a cut in a gable stays clear of chords and old insulation. */
+  cutClear: 0.5,
   /** How far the fill stays below the roof in a cavity that it does not fill. */
-  unfilled: 6,
+  unfilled: 9,
   /** How far a flue is drawn beyond the ceiling and the roof, and how wide the foot of a barrier is. */
   flueShown: 7,
   foot: 2,
