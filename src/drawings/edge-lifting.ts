@@ -49,9 +49,9 @@ const sheets = {
     below: 58,
     apart: 20,
     trim: { words: 66, row: 0, to: -9 },
-    board: { words: 160, row: 1, to: 5 },
-    old: { words: 240, row: 0, to: 12 },
-    tube: { words: 252, row: 2, to: 23 },
+    board: { words: 160, row: 1, to: 4.7 },
+    old: { words: 244, row: 0, to: 13 },
+    tube: { words: 252, row: 2, to: 24.3 },
   },
 } as const;
 const FIRST_ROW = 26;
