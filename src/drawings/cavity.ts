@@ -130,7 +130,7 @@ export function cavityDrawing(plan: WorkedJob, rules: Rulebook, size: PageSize, 
         () => (chord + underChord(part, webPlaces[3] * profile.width)) / 2,
       ),
       text([at(ridge, 0)[0], sheet.top - 34 - sheet.room.row * ROW], 'ridge', { size: letters }),
-      ...leader('wall', [at(wall, 0)[0] + 18, at(0, -board - wallShown / 2)[1] + letters * 0.4], wallMiddle, {
+      ...leader('wall', [at(wall, 0)[0] + 18, at(0, -board - wallShown / 2)[1] + letters * 0.375], wallMiddle, {
         from: 'left',
         size: letters,
       }),

@@ -51,7 +51,7 @@ const sheets = {
     trim: { words: 66, row: 0, to: -9 },
     board: { words: 160, row: 1, to: 4.7 },
     old: { words: 244, row: 0, to: 13 },
-    tube: { words: 252, row: 2, to: 24.3 },
+    tube: { words: 264, row: 2, to: 24.3 },
   },
 } as const;
 const FIRST_ROW = 26;
