@@ -1,3 +1,4 @@
+import { calculations } from '../calc/calculations.ts';
 import { checksByRule, type MovedValue, moveEveryValue } from '../calc/checks/moved-values.ts';
 import { type CheckResult, runCheck } from '../calc/checks/run-check.ts';
 import { openRulebook } from '../rulebook/rulebook.ts';
@@ -33,8 +34,19 @@ export const checksOf = (id: string): readonly WorkedCheck[] => {
   return workedChecks.filter(({ check }) => asking.has(check));
 };
 
-/** The address of a check on the page of checks. */
-export const checkAt = (id: string): string => `${page('checks')}#${id}`;
+/** The checks by the calculation they are of, in the order of the work. */
+export const checkedCalculations: readonly { readonly name: string; readonly all: readonly WorkedCheck[] }[] =
+  [
+    ...new Set([
+      ...calculations.map(({ name }) => name),
+      ...workedChecks.map(({ check }) => check.calculation),
+    ]),
+  ]
+    .map((name) => ({ name, all: workedChecks.filter(({ check }) => check.calculation === name) }))
+    .filter(({ all }) => all.length > 0);
+
+/** The address of a check on the page of its calculation. */
+export const checkAt = ({ id, check }: WorkedCheck): string => `${page(`checks/${check.calculation}`)}#${id}`;
 
 const holding = workedChecks.every(({ result }) => result.holds);
 

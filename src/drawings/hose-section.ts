@@ -13,6 +13,7 @@ import { illustration } from './illustration.ts';
 import { leader } from './leader.ts';
 import { hatched, line, path, text } from './lines.ts';
 import { inches, type PageSize, pageSheets, tape, tapeInches } from './page-sheet.ts';
+import { MOST_BAR, scaleBar } from './scale-bar.ts';
 import { placesAcross } from './section-sheet.ts';
 import type { Shape } from './svg.ts';
 import { type At, chordLines } from './truss-members.ts';
@@ -79,7 +80,7 @@ export function hoseSection(
   const underBoard = at(0, -board)[1];
   const backHeight = lies + hose * 1.1;
   return {
-    foot: underBoard + levels.far + 4,
+    foot: underBoard + levels.far + 58,
     shapes: [
       hatched([at(from, 0), ...oldLine(from, eave), at(eave, 0)], hatchId(name, 'old-insulation')),
       path('thin', oldLine(from, eave)),
@@ -139,6 +140,7 @@ export function hoseSection(
       ),
       ...dimension(at(eave, -board), at(end, -board), levels.near, tapeInches(shortOf(push)), letters),
       ...dimension(at(opening, -board), at(end, -board), levels.far, tape(push.mark), letters),
+      ...scaleBar([left, underBoard + levels.far + 28], MOST_BAR, perInch),
     ],
   };
 }

@@ -1,0 +1,63 @@
+/**
+ * Filters of the table of values. What is chosen stands in the fragment of the address, so that a filtered table can be sent to somebody;
+ * without script the plain table shows every value.
+ */
+const FILTERS = ['topic', 'kind', 'source', 'status', 'safety', 'guarded', 'local', 'readbefore'] as const;
+type Filter = (typeof FILTERS)[number];
+
+/** Does a row pass? A date filter keeps what was read before that day, or on no known day. */
+export function passes(
+  row: Readonly<Record<string, string | undefined>>,
+  chosen: Readonly<Partial<Record<Filter, string>>>,
+): boolean {
+  return FILTERS.every((filter) => {
+    const wanted = chosen[filter];
+    if (!wanted) return true;
+    if (filter === 'readbefore') return row.source !== 'document' ? false : !row.read || row.read < wanted;
+    return row[filter] === wanted;
+  });
+}
+
+/** What the fragment of an address chooses; anything else in it is left alone. @example chosenIn('topic=fill&x=1') // => { topic: 'fill' } */
+export const chosenIn = (fragment: string): Partial<Record<Filter, string>> =>
+  Object.fromEntries(
+    [...new URLSearchParams(fragment)].filter(
+      ([name, value]) => (FILTERS as readonly string[]).includes(name) && value !== '',
+    ),
+  );
+
+/** Brings the filters to life. */
+export function mountAudit(): void {
+  const form = document.getElementById('filters');
+  if (!(form instanceof HTMLFormElement)) return;
+  const rows = [...document.querySelectorAll<HTMLElement>('#values tbody tr')];
+  const count = document.getElementById('shown');
+  const show = () => {
+    const chosen = chosenIn(location.hash.slice(1));
+    for (const filter of FILTERS) {
+      const box = form.elements.namedItem(filter);
+      if (box instanceof HTMLSelectElement || box instanceof HTMLInputElement)
+        box.value = chosen[filter] ?? '';
+    }
+    let shown = 0;
+    for (const row of rows) {
+      row.hidden = !passes(row.dataset, chosen);
+      if (!row.hidden) shown += 1;
+    }
+    if (count) count.textContent = `${shown} of ${rows.length} values shown.`;
+  };
+  form.addEventListener('input', () => {
+    const chosen = [...new FormData(form)].filter(([, value]) => value !== '') as [string, string][];
+    const fragment = new URLSearchParams(chosen).toString();
+    history.replaceState(null, '', fragment ? `#${fragment}` : location.pathname + location.search);
+    show();
+  });
+  form.addEventListener('submit', (event) => event.preventDefault());
+  form.addEventListener('reset', () => {
+    history.replaceState(null, '', location.pathname + location.search);
+    queueMicrotask(show);
+  });
+  addEventListener('hashchange', show);
+  form.hidden = false;
+  show();
+}
