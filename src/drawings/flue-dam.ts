@@ -53,7 +53,7 @@ export function flueDamDrawing(plan: WorkedJob, rules: Rulebook, size: PageSize,
   if (!flue) throw new Error('found no flue in the job, expected one to draw');
   const { profile } = plan.section;
   const place = minus(ridgeAcross(plan.section), flue.from_peak);
-  const ring = ringAbout({ along: flue.along, at: place, across: flue.across }, rules);
+  const ring = ringAbout({ along: flue.along, at: place, across: flue.across, ring: undefined }, rules);
   const clearance = rules.value('clearance.flue.to-combustibles');
   const above = rules.value('clearance.flue.shield-above');
   const [pipe, open] = [inches(flue.across) / 2, inches(ring.across) / 2];
