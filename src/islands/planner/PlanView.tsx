@@ -6,7 +6,6 @@ import { resistanceDrawing } from '../../drawings/resistance-across.ts';
 import { roofPlan } from '../../drawings/roof-plan.ts';
 import { sectionDrawing } from '../../drawings/section.ts';
 import { sectionSheet } from '../../drawings/section-sheet.ts';
-import { calculationRules } from '../../generated/calculation-rules.ts';
 import { heldBy } from '../../job/cautions.ts';
 import type { PlacedCaution, PlannedRow, WorkedJob } from '../../job/planned.ts';
 import { type FormatOptions, format } from '../../quantity/format.ts';
