@@ -82,8 +82,8 @@ export function bowed(width: number, eave: number, ridge: number): Profile {
   if (radius === Number.POSITIVE_INFINITY) return level(width, eave);
   const fromMiddle = (across: number) => clamp(across, 0, width) - width / 2;
   const fallen = (u: number): number => (u * u) / (radius + Math.sqrt(Math.max(0, radius * radius - u * u)));
-  /** The area under the arc from the middle to u. */
-  const area = (u: number): number => ridge * u - radius * u * areaFallen(clamp(u / radius, -1, 1));
+  /** The area under the arc from the middle to u; multiplied in this order, the radius of the flattest bow runs over nothing. */
+  const area = (u: number): number => ridge * u - u * (radius * areaFallen(clamp(u / radius, -1, 1)));
   return {
     width,
     // A half circle rises upright from the eave, where a hair of floating noise is a visible height.
