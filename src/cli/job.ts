@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { sentence } from '../calc/declare/read-fields.ts';
 import { readJobFile } from '../job/job-file.ts';
+import { writeRecord } from '../job/record.ts';
 import { jobSheet } from '../job/sheet.ts';
 import { workJob } from '../job/work.ts';
 import { loadProject } from '../rulebook/project.ts';
@@ -8,14 +9,15 @@ import { openRulebook } from '../rulebook/rulebook.ts';
 import { plannedJson } from './planned-json.ts';
 import { InputError, run } from './run.ts';
 
-const HOW = 'npm run --silent job -- FILE.json [--text [--behind-stops]]';
+const HOW = 'npm run --silent job -- FILE.json [--text [--behind-stops] | --record]';
 
 await run(() => {
   const args = process.argv.slice(2);
   const text = args.includes('--text');
   const behindStops = args.includes('--behind-stops');
-  const [file, ...rest] = args.filter((arg) => arg !== '--text' && arg !== '--behind-stops');
-  if (file === undefined || rest.length > 0 || (behindStops && !text))
+  const record = args.includes('--record');
+  const [file, ...rest] = args.filter((arg) => !['--text', '--behind-stops', '--record'].includes(arg));
+  if (file === undefined || rest.length > 0 || (behindStops && !text) || (record && text))
     throw new InputError(`found ${args.join(' ') || 'nothing'}, expected ${HOW}`);
   const job = readJobFile(textOf(file));
   if (!job.ok) throw new InputError(job.problems.map(sentence).join('\n'));
@@ -23,6 +25,11 @@ await run(() => {
   const rules = openRulebook(data);
   const plan = workJob(job.value, rules);
   if (!plan.ok) throw new InputError(plan.problems.map(sentence).join('\n'));
+  if (record) {
+    const { format: _format, version: _version, ...entries } = JSON.parse(textOf(file));
+    process.stdout.write(writeRecord(entries, plan.value, rules, data.rules));
+    return 0;
+  }
   console.log(
     text
       ? jobSheet(plan.value, data.cautions, rules, behindStops)

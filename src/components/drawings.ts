@@ -1,13 +1,23 @@
 import exampleText from '../../public/example-job.json?raw';
+import { cavitySection } from '../calc/cavity/section.ts';
 import type { Calculation } from '../calc/declare/calculation.ts';
 import type { Fields, Values } from '../calc/declare/field.ts';
 import { readFields } from '../calc/declare/read-fields.ts';
 import { hoseMarkings, marksFrom } from '../calc/marks/declaration.ts';
+import { patchLayers } from '../calc/patch/layers.ts';
+import { bays, baysFrom } from '../calc/ways/bays-declaration.ts';
+import { ringsAbout } from '../calc/ways/flue-ring.ts';
+import { lanes, lanesFrom } from '../calc/ways/lanes-declaration.ts';
 import { cavityDrawing } from '../drawings/cavity.ts';
+import { edgeLiftingDrawing } from '../drawings/edge-lifting.ts';
+import { flueDamDrawing } from '../drawings/flue-dam.ts';
+import { gableOpeningDrawing } from '../drawings/gable-opening.ts';
 import { hosePathDrawing } from '../drawings/hose-path.ts';
 import type { PageSize } from '../drawings/page-sheet.ts';
+import { patchLayersDrawing } from '../drawings/patch-layers.ts';
 import { resistanceDrawing } from '../drawings/resistance-across.ts';
 import { roofPlan } from '../drawings/roof-plan.ts';
+import { screwOrderDrawing } from '../drawings/screw-order.ts';
 import { sectionDrawing } from '../drawings/section.ts';
 import { sectionSheet } from '../drawings/section-sheet.ts';
 import type { Drawing } from '../drawings/svg.ts';
@@ -87,6 +97,64 @@ export const pageDrawings: Readonly<Record<string, () => PageDrawing>> = {
         'One opening of the example home, each view to its own scale; lengths are level. Crossed: old insulation. Slanted: new fill. From above, the numbers are the order of the pushes, the farthest first; dashed are the trusses, dash-dot is the ridge; a push stops before the ring kept open about a flue. How steeply the hose goes in only illustrates.',
       wide: draw('wide'),
       narrow: draw('narrow'),
+    };
+  },
+  'edge-lifting': () => {
+    const values = exampleOf(bays);
+    const found = baysFrom(values, rules);
+    const draw = (size: PageSize) =>
+      edgeLiftingDrawing(
+        found,
+        { section: cavitySection(values), oldDepth: values.old_depth ?? oldDepth(examplePlan) },
+        rules,
+        size,
+        `edge-lifting-${size}`,
+      );
+    return {
+      caption:
+        'One bay, seen between its trusses, to scale. Crossed: old insulation. How far the edge is lifted, the wall, the block and the trim only illustrate.',
+      wide: draw('wide'),
+      narrow: draw('narrow'),
+    };
+  },
+  'gable-opening': () => {
+    const values = exampleOf(lanes);
+    const found = lanesFrom(values, rules);
+    const cavity = {
+      section: cavitySection(values),
+      oldDepth: values.old_depth ?? oldDepth(examplePlan),
+      length: values.length,
+      rings: ringsAbout(values.flues, values, rules),
+    };
+    const draw = (size: PageSize) => gableOpeningDrawing(found, cavity, rules, size, `gable-opening-${size}`);
+    return {
+      caption:
+        'The example home, each view to its own scale. “At” is where the hose runs, from the eave. Dashed: the ceiling and the chords of the truss behind the siding. Squares: where the wall is opened; how large each is cut only illustrates. Circle in them: the hose. From above, slanted: what the pushes surely cover; blank: what may be left over; crossed: the ring kept open about a flue.',
+      wide: draw('wide'),
+      narrow: draw('narrow'),
+    };
+  },
+  'flue-dam': () => ({
+    caption:
+      'The flue of the example home, to scale. Crossed: old insulation. Slanted: new fill. The distances are the least; the listing of the appliance or vent governs, and so does local code. How the ceiling and the roof are closed about the flue, the foot of the barrier, and how far the fill reaches only illustrate.',
+    wide: flueDamDrawing(examplePlan, rules, 'wide', 'flue-dam-wide'),
+    narrow: flueDamDrawing(examplePlan, rules, 'narrow', 'flue-dam-narrow'),
+  }),
+  'patch-layers': () => {
+    const layers = patchLayers(undefined, rules);
+    return {
+      caption: 'Dashed: what lies under the membrane. The lip of the cap is as wide as its maker has it.',
+      wide: patchLayersDrawing(layers, 'wide', 'patch-layers-wide'),
+      narrow: patchLayersDrawing(layers, 'narrow', 'patch-layers-narrow'),
+    };
+  },
+  'screw-order': () => {
+    const layers = patchLayers(undefined, rules);
+    return {
+      caption:
+        'To scale. Drive the four large ones first. Then each run from the middles to its corner, its two sides in turn, so that the metal does not wrinkle.',
+      wide: screwOrderDrawing(layers, 'wide'),
+      narrow: screwOrderDrawing(layers, 'narrow'),
     };
   },
   'resistance-across': () => {

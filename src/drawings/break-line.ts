@@ -5,14 +5,14 @@ import type { Shape } from './svg.ts';
 const OUT = 6;
 const LONG = 8;
 
-/** The thin line with a zigzag in its middle, by ISO 128, at which a part goes on that is not drawn. */
-export function breakLine(from: Point, to: Point): Shape {
+/** The thin line with a zigzag by ISO 128, at which a part goes on that is not drawn; `share` is where along it the zigzag stands. */
+export function breakLine(from: Point, to: Point, share = 0.5): Shape {
   const [length, x, y] = [Math.hypot(to[0] - from[0], to[1] - from[1]), to[0] - from[0], to[1] - from[1]];
   const on = (along: number, aside: number): Point => [
     from[0] + (x * along - y * aside) / length,
     from[1] + (y * along + x * aside) / length,
   ];
-  const middle = length / 2;
+  const middle = length * share;
   return path('thin', [
     from,
     on(middle - LONG / 2, 0),

@@ -13,6 +13,7 @@ import { illustration } from './illustration.ts';
 import { leader } from './leader.ts';
 import { hatched, line, path, text } from './lines.ts';
 import { inches, type PageSize, pageSheets, tape, tapeInches } from './page-sheet.ts';
+import { MOST_BAR, scaleBar } from './scale-bar.ts';
 import { placesAcross } from './section-sheet.ts';
 import type { Shape } from './svg.ts';
 import { type At, chordLines } from './truss-members.ts';
@@ -79,7 +80,7 @@ export function hoseSection(
   const underBoard = at(0, -board)[1];
   const backHeight = lies + hose * 1.1;
   return {
-    foot: underBoard + levels.far + 4,
+    foot: underBoard + levels.far + 58,
     shapes: [
       hatched([at(from, 0), ...oldLine(from, eave), at(eave, 0)], hatchId(name, 'old-insulation')),
       path('thin', oldLine(from, eave)),
@@ -106,6 +107,7 @@ export function hoseSection(
         {
           from: 'left',
           size: letters,
+          of: rules.value('access.hose.diameter'),
         },
       ),
       ...leader('tape mark, at the roof', [x + 34, rows[1]], [x, y - 2], { from: 'left', size: letters }),
@@ -116,6 +118,7 @@ export function hoseSection(
         {
           from: 'left',
           size: letters,
+          of: rules.value('access.roof-holes.diameter'),
         },
       ),
       text([at(ridge, 0)[0], ridgeLine - 14], 'ridge', { size: letters }),
@@ -136,9 +139,11 @@ export function hoseSection(
         levels.near,
         format(rules.value('access.roof-holes.below-peak')),
         letters,
+        rules.value('access.roof-holes.below-peak'),
       ),
       ...dimension(at(eave, -board), at(end, -board), levels.near, tapeInches(shortOf(push)), letters),
       ...dimension(at(opening, -board), at(end, -board), levels.far, tape(push.mark), letters),
+      ...scaleBar([left, underBoard + levels.far + 28], MOST_BAR, perInch),
     ],
   };
 }

@@ -12,6 +12,10 @@ const sheets = {
 } as const;
 
 const DOT = 2.6;
+/** Half the cross at the middle of the metal. */
+const MARK = 9;
+/** From the edge of the metal to over its numbers. */
+const OVER = 18;
 /** From the edge of the metal out to the middle of a number. */
 const OUT = 13;
 /** Two numbers of two digits, a size of 12, stand legibly at this distance or more. */
@@ -34,6 +38,7 @@ export function screwOrderDrawing(layers: PatchLayers, size: keyof typeof sheets
   const step = Math.max(1, Math.ceil(ROOM / (spacing * perInch)));
   const numbered = screws.filter((each) => isNumbered(each, runs, step, spacing));
   const under = sheet.top + sheet.drawn;
+  const overNumber = (x: number): Point => [at(x, 0)[0], sheet.top - OVER];
   const firstTop = screws.find(({ on, fromMiddle }) => on === 'top' && fromMiddle > 0 && fromMiddle < half);
   return {
     width: sheet.width,
@@ -44,8 +49,8 @@ export function screwOrderDrawing(layers: PatchLayers, size: keyof typeof sheets
       square('outline', middle, sheet.drawn),
       square('hidden', middle, (side - 2 * inset) * perInch),
       circle('hidden', middle, (inches(layers.diameter) / 2) * perInch),
-      line('centre', at(-half * 0.2, 0), at(half * 0.2, 0)),
-      line('centre', at(0, -half * 0.2), at(0, half * 0.2)),
+      line('thin', [middle[0] - MARK, middle[1]], [middle[0] + MARK, middle[1]]),
+      line('thin', [middle[0], middle[1] - MARK], [middle[0], middle[1] + MARK]),
       ...screws.map(({ x, y, fromMiddle }) => dot(at(x, y), fromMiddle === 0 ? DOT * 1.7 : DOT)),
       ...numbered.map((each) => {
         const [x, y] = outside(each, half, OUT / perInch);
@@ -58,9 +63,10 @@ export function screwOrderDrawing(layers: PatchLayers, size: keyof typeof sheets
       text([middle[0], 15], 'top: towards the peak', { size: 13 }),
       ...dimension(at(-half, -half), at(half, -half), 42, cutSize(layers.metal)),
       ...(firstTop
-        ? dimension(at(0, half), at(spacing, half), size === 'wide' ? -24 : -22, onTape(layers.spacing), 12)
+        ? dimension(overNumber(0), overNumber(spacing), -14, onTape(layers.spacing), 12, layers.spacing)
         : []),
       text([sheet.left - 36, under + 66], `dashed: the bead, ${onTape(layers.inset)} from the edge,`, {
+        of: layers.inset,
         anchor: 'start',
         size: 13,
       }),

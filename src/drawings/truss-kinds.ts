@@ -19,7 +19,7 @@ const sheets = {
 } as const;
 
 const kinds = [
-  { shape: 'two-slope', words: 'two-slope', told: 'straight from each eave to the ridge' },
+  { shape: 'two-slope', words: 'two-slope', told: 'straight from eave to ridge' },
   { shape: 'bowed', words: 'bowed', told: 'one arc from eave to eave' },
   {
     shape: 'one-slope',

@@ -70,7 +70,8 @@ const sentencesAt = (line: number, text: string): Sentence[] =>
 
 function said(node: Nodes): string {
   if (node.type === 'text' || node.type === 'inlineCode') return node.value;
-  if (node.type === 'mdxJsxTextElement' && node.name === 'Rule') return SOME_VALUE;
+  if (node.type === 'mdxJsxTextElement' && (node.name === 'Rule' || node.name === 'Worked'))
+    return SOME_VALUE;
   return 'children' in node ? node.children.map(said).join('') : ' ';
 }
 

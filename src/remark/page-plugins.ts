@@ -1,6 +1,7 @@
 import type { RemarkPlugins } from '@astrojs/markdown-remark';
 import { noBareQuantity } from './no-bare-quantity.ts';
 import { type RuleReferenceOptions, ruleReferences } from './rule-references.ts';
+import { tableCards } from './table-cards.ts';
 import { termLinks } from './term-links.ts';
 import { projectTerms } from './terms.ts';
 
@@ -8,5 +9,6 @@ import { projectTerms } from './terms.ts';
 export const pagePlugins = (options: RuleReferenceOptions): RemarkPlugins => [
   noBareQuantity,
   [ruleReferences, options],
+  tableCards,
   [termLinks, { terms: projectTerms(), base: options.base }],
 ];

@@ -6,7 +6,7 @@ import { nearest } from '../rulebook/nearest.ts';
 import { placeholdersIn } from '../rulebook/placeholders.ts';
 import type { Problem } from '../rulebook/problem.ts';
 import type { LoadedCaution, Rule, RulebookData } from '../rulebook/rulebook.ts';
-import { valueText } from '../rulebook/value-text.ts';
+import { tableCellText, valueText } from '../rulebook/value-text.ts';
 import { placeOf, problemAt, stopOn } from './problem-in-page.ts';
 
 export interface RuleReferenceOptions {
@@ -24,9 +24,13 @@ const attribute = (element: Element, name: string): string | undefined => {
 
 /** What is read of each element; anything else would go by unseen. */
 const attributesOf: ReadonlyMap<string | null, readonly string[]> = new Map([
-  ['Rule', ['id', 'part']],
+  ['Rule', ['id', 'part', 'row', 'column']],
   ['Caution', ['id']],
 ]);
+
+/** Names as a sentence lists them. */
+const listed = (names: readonly string[]): string =>
+  names.length < 2 ? names.join() : `${names.slice(0, -1).join(', ')} and ${names.at(-1)}`;
 
 /** What of an element would go by unread, in words; undefined where all of it is read. */
 function unread(element: Element, known: readonly string[]): string | undefined {
@@ -40,8 +44,9 @@ function unread(element: Element, known: readonly string[]): string | undefined 
 
 /**
  * Puts the value of a rule in the place of `<Rule id="patch.layers.overlap" />`: number, unit, and a link to the rule.
- * `part="low"` or `part="high"` takes one end of a range. Hands the ids used on a page to its layout, in order, each once, those of
- * the values inside its cautions among them, and numbers each value by its place in that list: so its note in print has its number.
+ * `part="low"` or `part="high"` takes one end of a range; `row="gypsum 1/2 in; 24" column="load"` takes a cell of a table. Hands the
+ * ids used on a page to its layout, in order, each once, those of the values inside its cautions among them, and numbers each value by
+ * its place in that list: so its note in print has its number.
  * Checks the ids of `<Caution id="..." />` too. Stops the build at an unknown id, and at anything in either that nobody reads, with
  * file and line.
  */
@@ -79,7 +84,7 @@ export function ruleReferences({ data, base }: RuleReferenceOptions) {
       if (!known) return undefined;
       const extra = unread(node, known);
       if (extra !== undefined) {
-        complain(node, extra, `${known.join(' and ')} in quotes, and nothing else`, 'attribute');
+        complain(node, extra, `${listed(known)} in quotes, and nothing else`, 'attribute');
         return undefined;
       }
       const id = attribute(node, 'id') ?? '';
@@ -94,17 +99,12 @@ export function ruleReferences({ data, base }: RuleReferenceOptions) {
         unknown(node, 'rule', id, Object.keys(data.rules));
         return undefined;
       }
-      const part = attribute(node, 'part');
-      const text = valueText(rule.value, part);
-      if (text === undefined) {
-        complain(
-          node,
-          `"${id}"${part === undefined ? '' : ` with part "${part}"`}, of the kind ${rule.value.kind}`,
-          'a rule with one value, or an end of a range',
-          'rule-part',
-        );
+      const shown = shownOf(rule, (name) => attribute(node, name));
+      if ('found' in shown) {
+        complain(node, shown.found, shown.expected, shown.check);
         return undefined;
       }
+      const { text } = shown;
       if (parent && place !== undefined) {
         parent.children.splice(place, 1, ruleLink(rule, text, noteOf(id), base) as RootContent);
         return [SKIP, place + 1];
@@ -114,6 +114,26 @@ export function ruleReferences({ data, base }: RuleReferenceOptions) {
     stopOn(problems);
     const { astro } = file.data;
     file.data.astro = { ...astro, frontmatter: { ...astro?.frontmatter, rules } };
+  };
+}
+
+type Shown = { text: string } | { found: string; expected: string; check: string };
+
+/** What stands in the place of a reference: a value, an end of a range, or a cell of a table. */
+function shownOf({ id, value }: Rule, asked: (name: string) => string | undefined): Shown {
+  const [part, row, column] = [asked('part'), asked('row'), asked('column')];
+  const forCell = row !== undefined || column !== undefined;
+  if (value.kind === 'table' && forCell) {
+    const cell = tableCellText(value, { row, column, part });
+    return 'text' in cell ? cell : { ...cell, found: `${cell.found} of "${id}"`, check: 'rule-cell' };
+  }
+  const text = forCell ? undefined : valueText(value, part);
+  if (text !== undefined) return { text };
+  const given = forCell ? ' with a row or a column' : part === undefined ? '' : ` with part "${part}"`;
+  return {
+    found: `"${id}"${given}, of the kind ${value.kind}`,
+    expected: 'a rule with one value, an end of a range, or row and column of a table',
+    check: 'rule-part',
   };
 }
 

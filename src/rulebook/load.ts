@@ -65,7 +65,8 @@ function resolvedRule(entry: Entry<RawRule>, raw: ReadonlyMap<string, RawRule>):
   const { value } = entry.entry;
   const worked =
     value.kind === 'exact' && value.formula !== undefined
-      ? { ...value, number: workOut(entry.id, raw) }
+      ? // In the order of the schema, so that an exported rulebook comes out the same again.
+        { kind: value.kind, number: workOut(entry.id, raw), formula: value.formula, unit: value.unit }
       : value;
   return { ...entry.entry, value: worked, ...placed(entry) };
 }

@@ -1,7 +1,8 @@
 import { format, formatNumber, withSign } from '../quantity/format.ts';
 import { quantity } from '../quantity/quantity.ts';
 import { isUnitName, type UnitName } from '../quantity/units.ts';
-import type { RuleValue } from './schema.ts';
+import type { RuleValue, TableValue } from './schema.ts';
+import type { CellValue } from './table.ts';
 
 /** A number of a rule as printed: number and unit, in the unit of its source. */
 export const amountText = (amount: number, unit: string): string =>
@@ -40,3 +41,51 @@ export function valueHeadline(value: RuleValue): string {
   if (value.kind === 'one-of') return `one of: ${text}`;
   return `${bounds[value.kind]}${text}`;
 }
+
+/** A cell of a table as printed, in the unit of its column. @example cellText([3.43, 3.7], 'h ft2 F/(Btu in)') // => 'R-3.43 to R-3.7 per in' */
+export function cellText(cell: CellValue, unit: string | undefined): string {
+  if (typeof cell === 'string') return cell;
+  return typeof cell === 'number' ? amountText(cell, unit ?? '1') : rangeText(cell[0], cell[1], unit ?? '1');
+}
+
+/** What a page asks of a table: the words its row begins with, a column, and an end where the cell is a range. */
+export interface CellAsked {
+  readonly row?: string | undefined;
+  readonly column?: string | undefined;
+  readonly part?: string | undefined;
+}
+
+/**
+ * The cell of a table as it stands in a sentence, or what is wrong with what was asked. A row is named by what its first cells say,
+ * parted by semicolons, as many of them as tell it from every other: `gypsum 1/2 in; 24`.
+ * @example tableCellText({ kind: 'table', columns: [{ name: 'fill', title: 'Fill' }, { name: 'weight', title: 'Weight', unit: 'lb' }], rows: [['wool', 40]] }, { row: 'wool', column: 'weight' }) // => { text: '40 lb' }
+ */
+export function tableCellText(
+  { columns, rows }: Pick<TableValue, 'columns' | 'rows'>,
+  { row, column, part }: CellAsked,
+): { text: string } | { found: string; expected: string } {
+  const names = columns.map(({ name }) => name);
+  const place = names.indexOf(column ?? '');
+  if (place < 0)
+    return {
+      found: column === undefined ? 'no column' : `the column "${column}"`,
+      expected: `one of ${names.join(', ')}`,
+    };
+  const words = (row ?? '').split(';').map((each) => each.trim());
+  const begins = rows.filter((cells) =>
+    words.every((word, at) => cells[at] !== undefined && plainCell(cells[at]) === word),
+  );
+  const [cells] = begins;
+  const cell = cells?.[place];
+  if (cell === undefined || begins.length > 1)
+    return {
+      found: row === undefined ? 'no row' : `${begins.length} rows that begin "${row}"`,
+      expected: `one, such as "${rows[0]?.slice(0, 2).map(plainCell).join('; ')}"`,
+    };
+  if (part === undefined) return { text: cellText(cell, columns[place]?.unit) };
+  if (typeof cell === 'object' && (part === 'low' || part === 'high'))
+    return { text: cellText(cell[part === 'low' ? 0 : 1], columns[place]?.unit) };
+  return { found: `part "${part}" of ${plainCell(cell)}`, expected: 'low or high, of a range' };
+}
+
+const plainCell = (cell: CellValue): string => (typeof cell === 'object' ? cell.join(' to ') : String(cell));

@@ -96,9 +96,14 @@ const rules = [
     kind: 'table',
     columns: [
       { name: 'make', title: 'Make', key: 'word' },
+      { name: 'strands', title: 'Strands', unit: '1', key: 'number' },
       { name: 'load', title: 'Load', unit: 'lb' },
     ],
-    rows: [['cotton', 40]],
+    rows: [
+      ['cotton', 2, 40],
+      ['hemp', 2, 50],
+      ['hemp', 3, [60, 70]],
+    ],
   }),
 ];
 

@@ -1,9 +1,10 @@
 import type { CautionId } from '../../generated/rule-types.ts';
 import { quantity } from '../../quantity/quantity.ts';
+import type { Rulebook } from '../../rulebook/rulebook.ts';
 import { sectionFields } from '../cavity/fields.ts';
 import { cavitySection } from '../cavity/section.ts';
 import { calculation, type Figure } from '../declare/calculation.ts';
-import { choiceField, lengthField, optional } from '../declare/field.ts';
+import { choiceField, lengthField, optional, type Values } from '../declare/field.ts';
 import { materialFields } from '../fill/fields.ts';
 import { trussPlaces } from '../holes/roof.ts';
 import { type Bays, edgeBays, liftedEdges, misfit } from './bays.ts';
@@ -14,6 +15,50 @@ import { reachWord } from './reach.ts';
 const tape = { tape: 8 } as const;
 const three = { figures: 3 } as const;
 
+export const edgeBayFields = {
+  length: lengthField('L', 'Length of the roof', 'Along the ridge, from end to end.', '66 ft'),
+  truss_spacing: lengthField('s', 'Truss spacing', 'Centre to centre.', '24 in', { most: '8 ft' }),
+  first_truss: optional(
+    lengthField(
+      'x1',
+      'First truss',
+      'From the end of the roof to the middle of the first one. Left empty, one stands at the end.',
+      '0 in',
+      { zero: 'allowed', most: '20 ft' },
+    ),
+  ),
+  edges: choiceField('Edges that are lifted', 'One long side of the roof, or both.', liftedEdges),
+  ...sectionFields,
+  tube: optional(
+    lengthField('dt', 'Width of the tube', 'Outside. Left empty, the width of the hose.', '2 in', {
+      most: '1 ft',
+    }),
+  ),
+  ...inCavityFields,
+  density: materialFields.density,
+  bag_weight: materialFields.bag_weight,
+  flues: optional(fluesField()),
+} as const;
+
+/** The bays that the entries of the calculation ask for; a drawing asks the same. */
+export const baysFrom = (values: Values<typeof edgeBayFields>, rules: Rulebook): Bays =>
+  edgeBays(
+    {
+      length: values.length,
+      trussSpacing: values.truss_spacing,
+      trusses: trussPlaces(values, values.length),
+      section: cavitySection(values),
+      edges: values.edges,
+      tube: values.tube,
+      reach: values.reach,
+      oldDepth: values.old_depth,
+      rings: ringsAbout(values.flues, values, rules),
+      density: values.density,
+      bagWeight: values.bag_weight,
+    },
+    rules,
+  );
+
 export const bays = calculation({
   name: 'edge-bays',
   title: 'Bays under the lifted edge',
@@ -21,30 +66,7 @@ export const bays = calculation({
     'Bay by bay between the trusses: how long must the tube be, and how many bags does each bay take?',
   method:
     'Each bay reaches from the middle of one truss to the middle of the next, so that the bays add up to the cavity. From one lifted edge the tube goes to the far eave; from both edges each goes to the ridge. It has to fit above the old insulation at the eave; between the trusses no chord is in its way. It stops at its reach, or before the ring kept open about a flue, and what lies beyond is left over. Lengths are level; the slope of these roofs is slight.',
-  fields: {
-    length: lengthField('L', 'Length of the roof', 'Along the ridge, from end to end.', '66 ft'),
-    truss_spacing: lengthField('s', 'Truss spacing', 'Centre to centre.', '24 in', { most: '8 ft' }),
-    first_truss: optional(
-      lengthField(
-        'x1',
-        'First truss',
-        'From the end of the roof to the middle of the first one. Left empty, one stands at the end.',
-        '0 in',
-        { zero: 'allowed', most: '20 ft' },
-      ),
-    ),
-    edges: choiceField('Edges that are lifted', 'One long side of the roof, or both.', liftedEdges),
-    ...sectionFields,
-    tube: optional(
-      lengthField('dt', 'Width of the tube', 'Outside. Left empty, the width of the hose.', '2 in', {
-        most: '1 ft',
-      }),
-    ),
-    ...inCavityFields,
-    density: materialFields.density,
-    bag_weight: materialFields.bag_weight,
-    flues: optional(fluesField()),
-  },
+  fields: edgeBayFields,
   example: {
     length: '66 ft',
     truss_spacing: '24 in',
@@ -59,22 +81,7 @@ export const bays = calculation({
     bag_weight: '30 lb/bag',
   },
   work: (values, rules) => {
-    const found = edgeBays(
-      {
-        length: values.length,
-        trussSpacing: values.truss_spacing,
-        trusses: trussPlaces(values, values.length),
-        section: cavitySection(values),
-        edges: values.edges,
-        tube: values.tube,
-        reach: values.reach,
-        oldDepth: values.old_depth,
-        rings: ringsAbout(values.flues, values, rules),
-        density: values.density,
-        bagWeight: values.bag_weight,
-      },
-      rules,
-    );
+    const found = baysFrom(values, rules);
     // The widest bay stands for a whole one; the first and last may be cut short by the end of the roof.
     const typical = found.bays.reduce((a, b) => (b.volume.amount > a.volume.amount ? b : a));
     const figures: Record<string, Figure> = {

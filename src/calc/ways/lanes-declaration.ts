@@ -1,10 +1,11 @@
 import type { CautionId } from '../../generated/rule-types.ts';
 import { format } from '../../quantity/format.ts';
 import { quantity } from '../../quantity/quantity.ts';
+import type { Rulebook } from '../../rulebook/rulebook.ts';
 import { sectionFields } from '../cavity/fields.ts';
 import { cavitySection } from '../cavity/section.ts';
 import { calculation, type Figure } from '../declare/calculation.ts';
-import { choiceField, lengthField, optional } from '../declare/field.ts';
+import { choiceField, lengthField, optional, type Values } from '../declare/field.ts';
 import { materialFields } from '../fill/fields.ts';
 import { fluesField, ringsAbout } from './flue-ring.ts';
 import { gableEnds, gableLanes, type Lanes } from './lanes.ts';
@@ -29,39 +30,53 @@ export const inCavityFields = {
   ),
 } as const;
 
+export const gableLaneFields = {
+  length: lengthField('L', 'Length of the roof', 'Along the ridge, from end to end.', '66 ft'),
+  ends: choiceField('Ends that are opened', 'Gable ends a hose can go in through.', gableEnds),
+  ...sectionFields,
+  spread: lengthField(
+    'sd',
+    'Spread to each side',
+    'How far the fill spreads to each side of the hose; try it with the machine, hose and fill at hand.',
+    '2 ft',
+    { most: '20 ft' },
+  ),
+  ...inCavityFields,
+  truss_spacing: optional(
+    lengthField('s', 'Truss spacing', 'Centre to centre; the hose has to pass between the chords.', '24 in', {
+      most: '8 ft',
+    }),
+  ),
+  density: materialFields.density,
+  bag_weight: materialFields.bag_weight,
+  flues: optional(fluesField()),
+} as const;
+
+/** The lanes that the entries of the calculation ask for; a drawing asks the same. */
+export const lanesFrom = (values: Values<typeof gableLaneFields>, rules: Rulebook): Lanes =>
+  gableLanes(
+    {
+      length: values.length,
+      section: cavitySection(values),
+      ends: values.ends,
+      spread: values.spread,
+      reach: values.reach,
+      oldDepth: values.old_depth,
+      trussSpacing: values.truss_spacing,
+      rings: ringsAbout(values.flues, values, rules),
+      density: values.density,
+      bagWeight: values.bag_weight,
+    },
+    rules,
+  );
+
 export const lanes = calculation({
   name: 'gable-lanes',
   title: 'Lanes from the gable end',
   question: 'How far does a push from the gable end have to go, in how many lanes, and what is left over?',
   method:
     'The width is shared into even lanes, none wider than the fill spreads to both sides of the hose. The hose runs along the middle of its lane; it has to fit above the old insulation and, where there are trusses, between their chords. Each push goes to the middle of the home, or to the other end where one end alone is open, and stops at the reach of the hose or before the ring kept open about a flue; what lies beyond is left over. What the fill flies on past the end of the hose is not counted.',
-  fields: {
-    length: lengthField('L', 'Length of the roof', 'Along the ridge, from end to end.', '66 ft'),
-    ends: choiceField('Ends that are opened', 'Gable ends a hose can go in through.', gableEnds),
-    ...sectionFields,
-    spread: lengthField(
-      'sd',
-      'Spread to each side',
-      'How far the fill spreads to each side of the hose; try it with the machine, hose and fill at hand.',
-      '2 ft',
-      { most: '20 ft' },
-    ),
-    ...inCavityFields,
-    truss_spacing: optional(
-      lengthField(
-        's',
-        'Truss spacing',
-        'Centre to centre; the hose has to pass between the chords.',
-        '24 in',
-        {
-          most: '8 ft',
-        },
-      ),
-    ),
-    density: materialFields.density,
-    bag_weight: materialFields.bag_weight,
-    flues: optional(fluesField()),
-  },
+  fields: gableLaneFields,
   example: {
     length: '66 ft',
     ends: 'both ends',
@@ -77,21 +92,7 @@ export const lanes = calculation({
     flues: [{ along: '21 ft 6 in', at: '5 ft', across: '6 in' }],
   },
   work: (values, rules) => {
-    const found = gableLanes(
-      {
-        length: values.length,
-        section: cavitySection(values),
-        ends: values.ends,
-        spread: values.spread,
-        reach: values.reach,
-        oldDepth: values.old_depth,
-        trussSpacing: values.truss_spacing,
-        rings: ringsAbout(values.flues, values, rules),
-        density: values.density,
-        bagWeight: values.bag_weight,
-      },
-      rules,
-    );
+    const found = lanesFrom(values, rules);
     const figures: Record<string, Figure> = {
       left: { label: 'Left over in a lane, at the most', value: found.left },
       left_at_best: { label: 'Left over where the hose goes as far as any', value: found.leftAtBest },

@@ -76,6 +76,7 @@ export function JobSheet({ path, example, View, short }: JobSheetProps): JSX.Ele
           />
           <JobFileButtons
             entries={state.entries}
+            plan={state.problems.length > 0 || state.waitingFor ? undefined : state.result}
             open={(entries) => Object.keys(entries).length > 0 && state.set([], entries)}
             reset={state.reset}
           />

@@ -1,5 +1,9 @@
 import type { JSX } from 'preact';
+import { rulePage } from '../../components/links.ts';
 import { type Drawing, toSvg } from '../../drawings/svg.ts';
+
+/** A sheet wider than this is broader than a column of text. */
+const BROAD = 720;
 
 /** A drawing in two layouts: one for wide screens and paper, one for a phone held upright. The style sheet shows the one that fits. */
 export const Sheet = ({
@@ -13,9 +17,9 @@ export const Sheet = ({
   readonly wide: Drawing;
   readonly narrow: Drawing;
 }): JSX.Element => (
-  <figure class="drawing">
-    <div class="wide" dangerouslySetInnerHTML={{ __html: toSvg(wide, `${name}-wide`) }} />
-    <div class="narrow" dangerouslySetInnerHTML={{ __html: toSvg(narrow, `${name}-narrow`) }} />
+  <figure class={wide.width > BROAD ? 'drawing broad' : 'drawing'}>
+    <div class="wide" dangerouslySetInnerHTML={{ __html: toSvg(wide, `${name}-wide`, rulePage) }} />
+    <div class="narrow" dangerouslySetInnerHTML={{ __html: toSvg(narrow, `${name}-narrow`, rulePage) }} />
     <figcaption>
       {wide.title}. {caption}
     </figcaption>

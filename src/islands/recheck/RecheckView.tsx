@@ -1,0 +1,114 @@
+import type { JSX } from 'preact';
+import { useState } from 'preact/hooks';
+import { type Read, sentence } from '../../calc/declare/read-fields.ts';
+import { rulePage } from '../../components/links.ts';
+import { calculationRules } from '../../generated/calculation-rules.ts';
+import { type Rechecked, readRecord, recheck } from '../../job/record.ts';
+import type { RuleValue } from '../../rulebook/schema.ts';
+import { valueHeadline } from '../../rulebook/value-text.ts';
+import { rules } from '../rules.ts';
+
+function checked(text: string): Read<Rechecked> {
+  const record = readRecord(text);
+  return record.ok ? recheck(record.value, rules, calculationRules.rules) : record;
+}
+
+const told = (value: RuleValue | undefined): string => (value ? valueHeadline(value) : 'not there');
+
+/** Works a saved record again: drop its file, or choose it. Nothing leaves the phone. */
+export function RecheckView(): JSX.Element {
+  const [found, setFound] = useState<Read<Rechecked> | undefined>();
+  const open = async (file: File | undefined) => {
+    if (file) setFound(checked(await file.text()));
+  };
+  return (
+    <fieldset
+      class="drop"
+      aria-label="A saved record"
+      onDragOver={(event) => event.preventDefault()}
+      onDrop={(event) => {
+        event.preventDefault();
+        open(event.dataTransfer?.files[0]);
+      }}
+    >
+      <p>
+        <label class="button" for="open-record">
+          Choose a record, or drop it here
+        </label>
+        <input
+          id="open-record"
+          type="file"
+          accept="application/json,.json"
+          class="visually-hidden"
+          onChange={(event) => {
+            const [file] = event.currentTarget.files ?? [];
+            event.currentTarget.value = '';
+            open(file);
+          }}
+        />
+      </p>
+      <div role="status">{found ? <Outcome found={found} /> : null}</div>
+    </fieldset>
+  );
+}
+
+function Outcome({ found }: { readonly found: Read<Rechecked> }): JSX.Element {
+  if (!found.ok)
+    return (
+      <>
+        <p>The record is not worked again.</p>
+        <ul>
+          {found.problems.map((problem) => (
+            <li key={problem.field + problem.found}>{sentence(problem)}</li>
+          ))}
+        </ul>
+      </>
+    );
+  const { from, to, figures, differing, changed } = found.value;
+  return (
+    <>
+      <p class="answer">
+        <span class="label">
+          Recorded under rulebook {from}, worked again under {to}
+        </span>{' '}
+        <output>
+          {differing.length === 0
+            ? 'Every figure comes out the same'
+            : `${differing.length} of ${figures} figures differ`}
+        </output>
+      </p>
+      <p>{changed.length} of the rules behind its figures changed since.</p>
+      {differing.length > 0 ? (
+        <table class="cards">
+          <thead>
+            <tr>
+              <th scope="col">Figure</th>
+              <th scope="col">Recorded</th>
+              <th scope="col">Now</th>
+              <th scope="col">Because of</th>
+            </tr>
+          </thead>
+          <tbody>
+            {differing.map(({ name, label, before, after, because }) => (
+              <tr key={name}>
+                <th scope="row">{label}</th>
+                <td data-label="Recorded">{before ?? 'not there'}</td>
+                <td data-label="Now">{after ?? 'not there'}</td>
+                <td data-label="Because of">
+                  {because.length === 0
+                    ? 'no rule behind it changed'
+                    : because.map((each) => (
+                        <span class="each" key={each.rule}>
+                          <a href={rulePage(each.rule)}>{each.rule}</a>: {told(each.before)}, now{' '}
+                          {told(each.after)}
+                        </span>
+                      ))}
+                </td>
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      ) : null}
+    </>
+  );
+}

@@ -1,0 +1,229 @@
+import type { Figure } from '../calc/declare/calculation.ts';
+import type { FieldProblem, Read } from '../calc/declare/read-fields.ts';
+import { readFields } from '../calc/declare/read-fields.ts';
+import { format } from '../quantity/format.ts';
+import type { Quantity } from '../quantity/quantity.ts';
+import { rulesBehind } from '../quantity/working.ts';
+import type { Rulebook, RuleForCalculation } from '../rulebook/rulebook.ts';
+import type { RuleValue } from '../rulebook/schema.ts';
+import { type JobValues, jobFields } from './job-fields.ts';
+import type { JobEntries } from './job-file.ts';
+import { workParts } from './parts/parts.ts';
+import type { WorkedJob } from './planned.ts';
+import { workJob } from './work.ts';
+
+/** What every record says it is. */
+export const RECORD_FORMAT = 'heel-to-ridge record';
+export const RECORD_VERSION = 1;
+
+/** The largest record that is read, in characters; far above the largest real one. */
+const LARGEST = 4_000_000;
+
+/** One figure as it was worked out. */
+export interface RecordedFigure {
+  readonly label: string;
+  readonly text: string;
+  /** Absent for a figure in words. */
+  readonly amount?: number;
+  readonly unit?: string;
+  /** The rules it rests on. */
+  readonly rules: readonly string[];
+}
+
+/** A job as it was worked on a day: its entries, its figures, and the rules they rest on as they stood then. */
+export interface JobRecord {
+  readonly rulebook: string;
+  readonly job: JobEntries;
+  readonly figures: Readonly<Record<string, RecordedFigure>>;
+  readonly rules: Readonly<Record<string, RuleValue>>;
+}
+
+type Rules = Readonly<Record<string, RuleForCalculation>>;
+
+const three = { figures: 3 } as const;
+const tape = { tape: 8 } as const;
+
+const recorded = ({ label, value, format: options }: Figure): RecordedFigure =>
+  typeof value === 'string'
+    ? { label, text: value, rules: [] }
+    : {
+        label,
+        text: format(value, options),
+        amount: value.amount,
+        unit: value.unit,
+        rules: rulesBehind(value),
+      };
+
+/** Every figure of a worked job under a name that stays the same from one working to the next. */
+export function figuresOfJob(plan: WorkedJob, rules: Rulebook): Readonly<Record<string, RecordedFigure>> {
+  const figure = (label: string, value: Quantity | string | undefined, options?: Figure['format']) =>
+    value === undefined ? undefined : recorded({ label, value, ...(options ? { format: options } : {}) });
+  const holes = plan.rows.flatMap(({ side, holes }) =>
+    holes.flatMap((hole): [string, RecordedFigure | undefined][] => [
+      [`holes.${side}.${hole.number}.along`, figure(`Hole ${hole.number}, ${side} side`, hole.along, tape)],
+      [
+        `holes.${side}.${hole.number}.bags`,
+        figure(`Bags, hole ${hole.number}, ${side} side`, hole.bags, three),
+      ],
+    ]),
+  );
+  const parts = workParts(plan, rules).flatMap((outcome): [string, RecordedFigure | undefined][] =>
+    outcome.state === 'answered'
+      ? Object.entries(outcome.answer.figures).map(([name, each]) => [
+          `${outcome.name}.${outcome.title}.${name}`,
+          recorded({ ...each, label: `${outcome.title}: ${each.label}` }),
+        ])
+      : [],
+  );
+  const all: [string, RecordedFigure | undefined][] = [
+    ['plan.ceiling', figure('The ceiling', plan.load.verdict)],
+    ['plan.load', figure('Weight on the ceiling at the deepest place', plan.load.total, three)],
+    ['plan.limit', figure('What the ceiling may carry', plan.load.limit)],
+    ['plan.volume', figure('Volume to fill', plan.volume)],
+    ['plan.weight', figure('Weight of the fill', plan.weight)],
+    ['plan.bags', figure('Bags', plan.bags, three)],
+    ['plan.bags_to_load', figure('Bags to load', plan.bagsToLoad)],
+    ['plan.resistance', figure('R per inch', plan.resistance?.value, three)],
+    ...holes,
+    ...parts,
+  ];
+  return Object.fromEntries(all.flatMap(([name, each]) => (each ? [[name, each]] : [])));
+}
+
+/** The record of a job as the text of a file; `known` are the rules that calculations ask. */
+export function writeRecord(job: JobEntries, plan: WorkedJob, rules: Rulebook, known: Rules): string {
+  const figures = figuresOfJob(plan, rules);
+  const behind = [...new Set(Object.values(figures).flatMap((each) => each.rules))].sort();
+  return `${JSON.stringify(
+    {
+      format: RECORD_FORMAT,
+      version: RECORD_VERSION,
+      rulebook: plan.rulebook,
+      job,
+      figures,
+      rules: Object.fromEntries(behind.map((id) => [id, known[id]?.value])),
+    },
+    null,
+    1,
+  )}\n`;
+}
+
+const refused = (found: string, expected: string): { ok: false; problems: FieldProblem[] } => ({
+  ok: false,
+  problems: [{ field: '', label: 'Record', found, expected }],
+});
+
+const isSet = (value: unknown): value is Record<string, unknown> =>
+  value !== null && typeof value === 'object' && !Array.isArray(value);
+
+/**
+ * Reads the text of a record. Strict about what it is; the job in it is read like any job file when it is worked again.
+ * @example readRecord('{}').ok // => false
+ */
+export function readRecord(text: string): Read<JobRecord> {
+  if (text.length > LARGEST) return refused(`${text.length} characters`, `${LARGEST} at most`);
+  let parsed: unknown;
+  try {
+    parsed = JSON.parse(text);
+  } catch {
+    return refused('text that is not JSON', 'a record as this site saves it');
+  }
+  if (!isSet(parsed) || parsed.format !== RECORD_FORMAT)
+    return refused('a file of another kind', `a record whose format is "${RECORD_FORMAT}"`);
+  if (parsed.version !== RECORD_VERSION)
+    return refused(
+      `version ${JSON.stringify(parsed.version) ?? 'nothing'}`,
+      `${RECORD_VERSION}; where the file is newer, update this copy of the site`,
+    );
+  const { rulebook, job, figures, rules } = parsed;
+  if (typeof rulebook !== 'string' || !isSet(job) || !isSet(figures) || !isSet(rules))
+    return refused('a record with a part missing', 'rulebook, job, figures and rules');
+  for (const [name, figure] of Object.entries(figures)) {
+    const sound =
+      isSet(figure) &&
+      typeof figure.label === 'string' &&
+      typeof figure.text === 'string' &&
+      Array.isArray(figure.rules) &&
+      figure.rules.every((id) => typeof id === 'string') &&
+      (figure.amount === undefined || (typeof figure.amount === 'number' && typeof figure.unit === 'string'));
+    if (!sound)
+      return refused(
+        `the figure "${name.slice(0, 60)}"`,
+        'a label, a text, its rules, and an amount with its unit',
+      );
+  }
+  return { ok: true, value: parsed as unknown as JobRecord };
+}
+
+/** A figure that comes out another way than it was recorded, with the rules behind it that changed. */
+export interface DifferingFigure {
+  readonly name: string;
+  readonly label: string;
+  /** Undefined where there was, or is, no such figure. */
+  readonly before: string | undefined;
+  readonly after: string | undefined;
+  readonly because: readonly {
+    readonly rule: string;
+    readonly before: RuleValue | undefined;
+    readonly after: RuleValue | undefined;
+  }[];
+}
+
+/** What working a record again found. */
+export interface Rechecked {
+  readonly from: string;
+  readonly to: string;
+  readonly figures: number;
+  readonly differing: readonly DifferingFigure[];
+  /** Rules that changed since, whether or not a figure rests on them. */
+  readonly changed: readonly string[];
+}
+
+/** Amounts this near are the same: floating arithmetic may be ordered otherwise from one version to the next. */
+const SAME = 1e-9;
+
+/**
+ * What comes out of a recorded job today, and which rule's change is behind each difference? Figures are held against each other by their
+ * amounts, words by their letters. A figure that differs with no changed rule behind it comes from a change of the program.
+ */
+export function recheck(record: JobRecord, rules: Rulebook, known: Rules): Read<Rechecked> {
+  const job: Read<JobValues> = readFields(jobFields, record.job);
+  const plan = job.ok ? workJob(job.value, rules) : job;
+  if (!plan.ok) return plan;
+  const now = figuresOfJob(plan.value, rules);
+  const changed = Object.entries(record.rules)
+    .filter(([id, value]) => JSON.stringify(known[id]?.value) !== JSON.stringify(value))
+    .map(([id]) => id);
+  const names = [...new Set([...Object.keys(record.figures), ...Object.keys(now)])];
+  const differing = names.flatMap((name): DifferingFigure[] => {
+    const [before, after] = [record.figures[name], now[name]];
+    if (before && after && alike(before, after)) return [];
+    const behind = new Set([...(before?.rules ?? []), ...(after?.rules ?? [])]);
+    return [
+      {
+        name,
+        label: (after ?? before)?.label ?? name,
+        before: before?.text,
+        after: after?.text,
+        because: changed
+          .filter((id) => behind.has(id))
+          .map((rule) => ({ rule, before: record.rules[rule], after: known[rule]?.value })),
+      },
+    ];
+  });
+  return {
+    ok: true,
+    value: {
+      from: record.rulebook,
+      to: rules.version,
+      figures: Object.keys(record.figures).length,
+      differing,
+      changed,
+    },
+  };
+}
+
+function alike(a: RecordedFigure, b: RecordedFigure): boolean {
+  if (a.amount === undefined || b.amount === undefined) return a.text === b.text;
+  return a.unit === b.unit && Math.abs(a.amount - b.amount) <= SAME * Math.max(1, Math.abs(b.amount));
+}

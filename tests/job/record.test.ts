@@ -1,0 +1,87 @@
+import { describe, expect, test } from 'vitest';
+import { sentence } from '../../src/calc/declare/read-fields.ts';
+import { type JobRecord, readRecord, recheck, writeRecord } from '../../src/job/record.ts';
+import { changedRulebook } from '../../src/rulebook/changed.ts';
+import { openRulebook } from '../../src/rulebook/rulebook.ts';
+import { data, exampleEntries, planOf, rules } from './entries.ts';
+
+const text = writeRecord(exampleEntries, planOf(exampleEntries), rules, data.rules);
+
+function recordOf(written: string): JobRecord {
+  const read = readRecord(written);
+  if (!read.ok) throw new Error(read.problems.map(sentence).join(' '));
+  return read.value;
+}
+const record = recordOf(text);
+
+describe('a record worked again', () => {
+  test('comes out the same under the same rulebook', () => {
+    const found = recheck(record, rules, data.rules);
+    expect(found.ok && found.value).toMatchObject({ differing: [], changed: [] });
+    expect(Object.keys(record.figures).length).toBeGreaterThan(100);
+  });
+
+  test('differs in the bags, and names the chord of the truss, where the chord is another', () => {
+    const book = changedRulebook(data, {
+      'framing.truss.chord-depth': { kind: 'exact', number: 3.5, unit: 'in' },
+    });
+    const found = recheck(record, openRulebook(book), book.rules);
+    if (!found.ok) throw new Error('expected the record to be worked');
+    const bags = found.value.differing.find(({ name }) => name === 'plan.bags');
+    expect(bags?.before).toBe('33.9 bags');
+    // A deeper chord leaves less room for fill.
+    expect(Number.parseFloat(bags?.after ?? '')).toBeLessThan(33.9);
+    expect(bags?.because.map(({ rule }) => rule)).toEqual(['framing.truss.chord-depth']);
+    // What stands on no truss is as it was.
+    expect(found.value.differing.map(({ name }) => name)).not.toContain('ladder.Ladder.foot');
+  });
+
+  test('tells a figure that differs with no changed rule behind it', () => {
+    const odd: JobRecord = {
+      ...record,
+      figures: {
+        ...record.figures,
+        'plan.bags': { label: 'Bags', text: '40 bags', amount: 40, unit: 'bag', rules: [] },
+      },
+    };
+    const found = recheck(odd, rules, data.rules);
+    expect(found.ok && found.value.differing).toMatchObject([
+      { name: 'plan.bags', before: '40 bags', because: [] },
+    ]);
+  });
+
+  test('tells a figure that is no more, and one that is new', () => {
+    const { 'plan.bags': bags, ...rest } = record.figures;
+    if (!bags) throw new Error('expected the bags to be recorded');
+    const found = recheck({ ...record, figures: { ...rest, 'plan.old': bags } }, rules, data.rules);
+    const differing = found.ok ? found.value.differing : [];
+    expect(differing.find(({ name }) => name === 'plan.old')?.after).toBeUndefined();
+    expect(differing.find(({ name }) => name === 'plan.bags')?.before).toBeUndefined();
+  });
+
+  test('with a job that can’t be read any more, says which entry', () => {
+    const found = recheck({ ...record, job: { ...record.job, colour: 'blue' } }, rules, data.rules);
+    expect(found.ok ? [] : found.problems.map(sentence)).toEqual([expect.stringContaining('"colour"')]);
+  });
+});
+
+describe('a file that is no record is refused in a sentence', () => {
+  const changed = (more: object) => JSON.stringify({ ...JSON.parse(text), ...more });
+  test.each([
+    ['not JSON', '{', 'not JSON'],
+    ['a job file', '{"format":"heel-to-ridge job"}', 'another kind'],
+    ['a newer record', changed({ version: 2 }), 'version 2'],
+    ['without figures', changed({ figures: undefined }), 'a part missing'],
+    ['with a figure that is none', changed({ figures: { bags: 3 } }), 'the figure "bags"'],
+    [
+      'with an amount in words',
+      changed({ figures: { b: { label: 'x', text: 'y', rules: [], amount: 'z' } } }),
+      'the figure "b"',
+    ],
+    ['a list', '[]', 'another kind'],
+    ['far too long', ' '.repeat(4_000_001), '4000001 characters'],
+  ])('%s', (_, given, says) => {
+    const read = readRecord(given);
+    expect(read.ok ? '' : read.problems.map(sentence).join()).toContain(says);
+  });
+});

@@ -1,0 +1,210 @@
+import { describe, expect, test } from 'vitest';
+import { type ChangeKind, diffRulebooks } from '../../src/rulebook/changes/diff.ts';
+import { changesByVersion, compareVersions, releaseProblems } from '../../src/rulebook/changes/releases.ts';
+import { loadProject } from '../../src/rulebook/project.ts';
+import type { Rule, RulebookData } from '../../src/rulebook/rulebook.ts';
+import type { Reason, RuleValue } from '../../src/rulebook/schema.ts';
+
+const { data, files } = loadProject();
+const [some] = Object.values(data.rules) as [Rule];
+const value = (number: number, unit = 'in'): RuleValue => ({ kind: 'at-least', number, unit });
+const range = (low: number, high: number): RuleValue => ({ kind: 'between', low, high, unit: 'in' });
+const table = (...loads: number[]): RuleValue => ({
+  kind: 'table',
+  columns: [
+    { name: 'board', title: 'Board', key: 'word' },
+    { name: 'load', title: 'Load', unit: 'lb/ft2' },
+  ],
+  rows: loads.map((load, place) => [`board ${place}`, load]),
+});
+
+const rule = (more: Partial<Rule>): Rule => ({
+  ...some,
+  id: 'a.b',
+  safety: undefined,
+  aliases: undefined,
+  value: value(2),
+  ...more,
+});
+const book = (version: string, ...rules: Rule[]): RulebookData => ({
+  ...data,
+  version,
+  rules: Object.fromEntries(rules.map((each) => [each.id, each])),
+});
+const kindOf = (before: Partial<Rule>, after: Partial<Rule>): ChangeKind | undefined =>
+  diffRulebooks(book('2026.1', rule(before)), book('2026.2', rule(after)))[0]?.kind;
+
+const higher = { safety: 'higher is stricter' };
+const lower = { safety: 'lower is stricter' };
+const narrower = { safety: 'narrower is stricter' };
+const asItStands = { safety: 'as it stands' };
+
+describe('a change of a rule is told by its gravest kind', () => {
+  test.each<[what: string, before: Partial<Rule>, after: Partial<Rule>, kind: ChangeKind | undefined]>([
+    ['nothing', {}, {}, undefined],
+    ['a clearance that grows', { ...higher, value: value(2) }, { ...higher, value: value(3) }, 'stricter'],
+    ['a clearance that shrinks', { ...higher, value: value(2) }, { ...higher, value: value(1) }, 'looser'],
+    ['a limit that falls', { ...lower, value: value(2) }, { ...lower, value: value(1) }, 'stricter'],
+    ['a limit that rises', { ...lower, value: value(2) }, { ...lower, value: value(3) }, 'looser'],
+    [
+      'the same length in another unit',
+      { ...lower, value: value(12) },
+      { ...lower, value: value(1, 'ft') },
+      undefined,
+    ],
+    [
+      'more of it in another unit',
+      { ...higher, value: value(12) },
+      { ...higher, value: value(2, 'ft') },
+      'stricter',
+    ],
+    [
+      'a range that narrows at both ends',
+      { ...narrower, value: range(1, 9) },
+      { ...narrower, value: range(2, 8) },
+      'stricter',
+    ],
+    [
+      'a range that moves',
+      { ...narrower, value: range(1, 9) },
+      { ...narrower, value: range(2, 10) },
+      'looser',
+    ],
+    [
+      'a range of a limit whose low end falls',
+      { ...lower, value: range(4, 9) },
+      { ...lower, value: range(3, 9) },
+      'stricter',
+    ],
+    [
+      'a safety value with no direction',
+      { ...asItStands, value: value(2) },
+      { ...asItStands, value: value(3) },
+      'value',
+    ],
+    ['a value that is no safety value', { value: value(2) }, { value: value(3) }, 'value'],
+    [
+      'a table whose limits fall',
+      { ...lower, value: table(2, 3) },
+      { ...lower, value: table(2, 2.5) },
+      'stricter',
+    ],
+    [
+      'a table one of whose limits rises',
+      { ...lower, value: table(2, 3) },
+      { ...lower, value: table(1, 3.5) },
+      'looser',
+    ],
+    [
+      'a table with a row more',
+      { ...lower, value: table(2, 3) },
+      { ...lower, value: table(2, 3, 4) },
+      'meaning',
+    ],
+    ['a length that becomes a weight', { value: value(2) }, { value: value(2, 'lb') }, 'meaning'],
+    [
+      'a bound that becomes exact',
+      { value: value(2) },
+      { value: { kind: 'exact', number: 2, unit: 'in' } },
+      'meaning',
+    ],
+    ['another scope', {}, { applies_to: 'Nothing at all.' }, 'meaning'],
+    ['a safety value that is one no more', higher, {}, 'meaning'],
+    ['another source', {}, { source: { kind: 'memory' } }, 'source'],
+    ['words', {}, { says: 'The same in other words.' }, 'wording'],
+    [
+      'value and words at once',
+      { ...higher, value: value(2) },
+      { ...higher, value: value(1), says: 'x' },
+      'looser',
+    ],
+  ])('%s', (_, before, after, kind) => {
+    const source = { kind: 'practice' } as const;
+    expect(kindOf({ source, ...before }, { source, ...after })).toBe(kind);
+  });
+
+  test('a rule that comes, one that goes, and one that is renamed', () => {
+    const before = book('2026.1', rule({ id: 'a.old' }), rule({ id: 'a.kept' }));
+    const after = book('2026.2', rule({ id: 'a.new' }), rule({ id: 'a.moved', aliases: ['a.kept'] }));
+    expect(diffRulebooks(before, after).map(({ id, kind }) => [id, kind])).toEqual([
+      ['a.new', 'new'],
+      ['a.old', 'gone'],
+    ]);
+  });
+});
+
+describe('versions', () => {
+  test.each([
+    ['2026.2', '2026.1', 1],
+    ['2026.10', '2026.9', 1],
+    ['2027.1', '2026.12', 1],
+    ['2026.1', '2026.1', 0],
+  ])('%s beside %s', (a, b, sign) => {
+    expect(Math.sign(compareVersions(a, b))).toBe(sign);
+    expect(Math.sign(compareVersions(b, a))).toBe(sign === 0 ? 0 : -sign);
+  });
+
+  test('are told step by step, the newest first', () => {
+    const one = book('2026.1', rule({ value: value(2) }));
+    const two = book('2026.2', rule({ value: value(3) }));
+    const now = book('2026.10', rule({ value: value(4) }));
+    expect(
+      changesByVersion(now, [one, two]).map(({ from, to, changes }) => [from, to, changes.length]),
+    ).toEqual([
+      ['2026.2', '2026.10', 1],
+      ['2026.1', '2026.2', 1],
+    ]);
+  });
+});
+
+describe('beside what was published', () => {
+  const id = 'ceiling.board.limit';
+  const published = data;
+  const changed = (version: string, load: number): RulebookData => {
+    const limit = data.rules[id] as Rule;
+    if (limit.value.kind !== 'table') throw new Error('expected the limit to be a table');
+    const rows = limit.value.rows.map((row, place) => (place === 0 ? [...row.slice(0, -1), load] : row));
+    return {
+      ...data,
+      version,
+      rules: { ...data.rules, [id]: { ...limit, value: { ...limit.value, rows } } },
+    };
+  };
+  const told = (now: RulebookData, reasons: Reason[] = []) =>
+    releaseProblems(
+      now,
+      {
+        ...files,
+        reasons: reasons.map(
+          (entry, place) => ({ ...(files.rules[0] as never as object), id: String(place), entry }) as never,
+        ),
+      },
+      [published],
+    );
+
+  test('the same rulebook is sound', () => expect(told(data)).toEqual([]));
+
+  test('a changed value needs a version of its own', () => {
+    expect(told(changed(data.version, 2.1))[0]?.check).toBe('published-version');
+  });
+
+  test('a limit that allows less passes under a new version', () =>
+    expect(told(changed('2099.1', 2.1))).toEqual([]));
+
+  test('a limit that allows more stops at its line until its reason stands in the rulebook', () => {
+    const [problem, ...more] = told(changed('2099.1', 2.3));
+    expect(more).toEqual([]);
+    expect(problem).toMatchObject({ check: 'looser-without-reason', file: 'rules/ceiling/board.yaml' });
+    expect(problem?.line).toBeGreaterThan(1);
+    expect(
+      told(changed('2099.1', 2.3), [{ rule: id, version: '2099.1', reason: 'A later edition.' }]),
+    ).toEqual([]);
+    // A reason given for an earlier version does not stand for this one.
+    expect(told(changed('2099.1', 2.3), [{ rule: id, version: '2098.1', reason: 'x' }])).toHaveLength(1);
+  });
+
+  test('a rule that is gone stops: ids are for ever', () => {
+    const { [id]: _, ...rest } = data.rules;
+    expect(told({ ...data, version: '2099.1', rules: rest })[0]?.check).toBe('permanent-id');
+  });
+});
