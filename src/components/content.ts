@@ -40,6 +40,8 @@ export interface ContentPage {
   readonly order: number;
   /** Ids of the rules whose values stand on it, in order. */
   readonly rules: readonly string[];
+  /** Names of the drawings that stand on it, in order. */
+  readonly drawings: readonly string[];
   readonly Content: AstroComponentFactory;
 }
 
@@ -50,6 +52,7 @@ interface MdxModule {
     readonly summary?: string;
     readonly order?: number;
     readonly rules?: readonly string[];
+    readonly drawings?: readonly string[];
   };
 }
 
@@ -60,7 +63,7 @@ const isKind = (text: string): text is ContentKind => Object.hasOwn(contentKinds
 /** Every page that is written, in its order. @throws Error for a page without title, summary or order, or in a folder of no kind. */
 export const contentPages: readonly ContentPage[] = Object.entries(modules)
   .map(([path, { default: Content, frontmatter }]) => {
-    const { title, summary, order, rules = [] } = frontmatter;
+    const { title, summary, order, rules = [], drawings = [] } = frontmatter;
     const [kind = '', file = ''] = path.split('/').slice(-2);
     if (!isKind(kind)) {
       const kinds = Object.keys(contentKinds).join(', ');
@@ -70,7 +73,7 @@ export const contentPages: readonly ContentPage[] = Object.entries(modules)
       throw new Error(
         `${path}: found no title, summary or order, expected all three at the head of the page`,
       );
-    return { kind, slug: file.replace(/\.mdx$/, ''), title, summary, order, rules, Content };
+    return { kind, slug: file.replace(/\.mdx$/, ''), title, summary, order, rules, drawings, Content };
   })
   .sort((a, b) => a.order - b.order);
 

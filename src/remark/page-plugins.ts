@@ -1,4 +1,5 @@
 import type { RemarkPlugins } from '@astrojs/markdown-remark';
+import { drawingNames } from './drawing-names.ts';
 import { noBareQuantity } from './no-bare-quantity.ts';
 import { type RuleReferenceOptions, ruleReferences } from './rule-references.ts';
 import { tableCards } from './table-cards.ts';
@@ -9,6 +10,7 @@ import { projectTerms } from './terms.ts';
 export const pagePlugins = (options: RuleReferenceOptions): RemarkPlugins => [
   noBareQuantity,
   [ruleReferences, options],
+  drawingNames,
   tableCards,
   [termLinks, { terms: projectTerms(), base: options.base }],
 ];
