@@ -66,7 +66,7 @@ export const patchLayersCalculation = calculation({
 
 function beadPlace(rules: Rulebook): string {
   const { low, high } = rules.range('patch.sealant.under-metal');
-  return `The bead under the metal lies from ${format(low, tape)} to ${format(high, tape)} in from its edge, and the screws go through its middle.`;
+  return `The bead under the metal lies between ${format(low, tape)} and ${format(high, tape)} from the edge of the metal, and the screws go through its middle.`;
 }
 
 function layersTable({ cap, metal, membrane, overlap, beads }: PatchLayers): AnswerTable {

@@ -1,4 +1,4 @@
-import { format } from '../../quantity/format.ts';
+import { format, formatNumber } from '../../quantity/format.ts';
 import { compare } from '../../quantity/quantity.ts';
 import type { Rulebook } from '../../rulebook/rulebook.ts';
 import { calculation, type Figure } from '../declare/calculation.ts';
@@ -19,7 +19,7 @@ function usualCartridge(size: (typeof cartridgeSizes)[number], rules: Rulebook):
   const usual = rules.find('patch.sealant.cartridge', { size }, 'holds');
   if (!usual || compare(usual.low, usual.high) === 0) return [];
   return [
-    `A ${size} cartridge holds ${format(usual.low)} to ${format(usual.high)}, by its label; the lesser is taken.`,
+    `Labels of a ${size} one differ, from ${formatNumber(usual.low.amount)} to ${format(usual.high)}; the lesser is taken.`,
   ];
 }
 
