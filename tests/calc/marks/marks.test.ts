@@ -5,7 +5,7 @@ import { FEWEST, MOST } from '../../../src/calc/marks/directions.ts';
 import { type HoseMark, hoseMarks, type Opening } from '../../../src/calc/marks/marks.ts';
 import type { Ring } from '../../../src/calc/ways/flue-ring.ts';
 import { amountIn, type Quantity, quantity } from '../../../src/quantity/quantity.ts';
-import { complaints, type Entries, figure, rules, worked } from '../ways/told.ts';
+import { complaints, type Entries, figure, rules, worked } from '../told.ts';
 import { type Box, edgeFrom, type Push, places, round, turnsOf, worst } from './brute-force.ts';
 
 const inches = (amount: number) => quantity(amount, 'in');

@@ -7,7 +7,7 @@ import type { Ring } from '../../../src/calc/ways/flue-ring.ts';
 import { reachWord } from '../../../src/calc/ways/reach.ts';
 import { freeStrip } from '../../../src/calc/ways/strip.ts';
 import { amountIn, type Quantity, quantity } from '../../../src/quantity/quantity.ts';
-import { complaints, type Entries, figure, rules, within, worked } from './told.ts';
+import { complaints, type Entries, figure, rules, within, worked } from '../told.ts';
 
 const level: Entries = {
   length: '8 ft',

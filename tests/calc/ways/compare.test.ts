@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { layout } from '../../../src/calc/holes/declaration.ts';
 import { compareWays } from '../../../src/calc/ways/declaration.ts';
 import type { Quantity } from '../../../src/quantity/quantity.ts';
-import { complaints, type Entries, figure, worked } from './told.ts';
+import { complaints, type Entries, figure, worked } from '../told.ts';
 
 const home: Entries = {
   length: '14 ft',

@@ -7,7 +7,7 @@ import { lanes } from '../../../src/calc/ways/lanes-declaration.ts';
 import { leftOf } from '../../../src/calc/ways/strip.ts';
 import { amountIn, quantity } from '../../../src/quantity/quantity.ts';
 import { integralOver } from '../quadrature.ts';
-import { complaints, type Entries, figure, rules, within, worked } from './told.ts';
+import { complaints, type Entries, figure, rules, within, worked } from '../told.ts';
 
 const level: Entries = {
   length: '40 ft',

@@ -1,9 +1,9 @@
-import { type Answer, type AnyCalculation, answer } from '../../../src/calc/declare/calculation.ts';
-import { sentence } from '../../../src/calc/declare/read-fields.ts';
-import { amountIn, type Quantity } from '../../../src/quantity/quantity.ts';
-import type { UnitName } from '../../../src/quantity/units.ts';
-import { loadProject } from '../../../src/rulebook/project.ts';
-import { openRulebook } from '../../../src/rulebook/rulebook.ts';
+import { type Answer, type AnyCalculation, answer } from '../../src/calc/declare/calculation.ts';
+import { sentence } from '../../src/calc/declare/read-fields.ts';
+import { amountIn, type Quantity } from '../../src/quantity/quantity.ts';
+import type { UnitName } from '../../src/quantity/units.ts';
+import { loadProject } from '../../src/rulebook/project.ts';
+import { openRulebook } from '../../src/rulebook/rulebook.ts';
 
 export const rules = openRulebook(loadProject().data);
 
