@@ -1,33 +1,34 @@
 import type { AstroComponentFactory } from 'astro/runtime/server/index.js';
+import type { FoundKind } from './kinds.ts';
 
 /** The kinds of page that are written, each a folder of content and a part of the site. */
 export const contentKinds = {
   do: {
     title: 'Find a step',
     lead: 'The work in order, one act a step, the caution before the step it concerns.',
-    tells: 'step',
+    tells: 'procedure',
   },
   trouble: {
     title: 'When it goes wrong',
     lead: 'What you see, what it is likely to be, what to do now, and what to do before you carry on.',
-    tells: 'step',
+    tells: 'trouble',
   },
   safety: {
     title: 'Safety',
     lead: 'What can hurt people on this job, where to stop, and who decides.',
-    tells: 'step',
+    tells: 'safety',
   },
   know: {
     title: 'Why it is so',
     lead: 'How these roofs are built, and why the work is done as it is.',
-    tells: 'page',
+    tells: 'explanation',
   },
   train: {
     title: 'For the trainer',
     lead: 'An order of lessons through the pages, and questions with answers worked from the rulebook.',
-    tells: 'page',
+    tells: 'lesson',
   },
-} as const satisfies Record<string, { title: string; lead: string; tells: 'step' | 'page' }>;
+} as const satisfies Record<string, { title: string; lead: string; tells: FoundKind }>;
 
 export type ContentKind = keyof typeof contentKinds;
 

@@ -2,6 +2,7 @@ import type { RemarkPlugins } from '@astrojs/markdown-remark';
 import { drawingNames } from './drawing-names.ts';
 import { noBareQuantity } from './no-bare-quantity.ts';
 import { type RuleReferenceOptions, ruleReferences } from './rule-references.ts';
+import { stepAnchors } from './step-anchors.ts';
 import { tableCards } from './table-cards.ts';
 import { termLinks } from './term-links.ts';
 import { projectTerms } from './terms.ts';
@@ -11,6 +12,7 @@ export const pagePlugins = (options: RuleReferenceOptions): RemarkPlugins => [
   noBareQuantity,
   [ruleReferences, options],
   drawingNames,
+  stepAnchors,
   tableCards,
   [termLinks, { terms: projectTerms(), base: options.base }],
 ];
