@@ -11,7 +11,8 @@ const mayUse: Readonly<Record<string, readonly string[]>> = {
   drawings: ['quantity', 'rulebook', 'calc', 'job'],
   train: ['quantity', 'rulebook', 'calc'],
   remark: ['quantity', 'rulebook'],
-  cli: ['quantity', 'rulebook', 'calc', 'job'],
+  proofread: ['quantity', 'rulebook', 'calc', 'remark'],
+  cli: ['quantity', 'rulebook', 'calc', 'job', 'proofread'],
 };
 
 const importsOf = (file: string): string[] =>

@@ -1,3 +1,4 @@
+import type { Quantity } from '../quantity/quantity.ts';
 import { line, type Point, text, widthOf } from './lines.ts';
 import { type Shape, shape } from './svg.ts';
 
@@ -28,9 +29,16 @@ export const reachBeyond = (length: number, words: string, largest = 13): number
 /**
  * A dimension between two points on a horizontal or vertical line, set off from them by `offset` drawing units
  * (up or left if negative), with its text above the line and read from below or from the right.
- * The text moves outside, beyond the second point, where there is no room for it between the arrows.
+ * The text moves outside, beyond the second point, where there is no room for it between the arrows. `of` is the quantity it tells.
  */
-export function dimension(from: Point, to: Point, offset: number, words: string, largest = 13): Shape[] {
+export function dimension(
+  from: Point,
+  to: Point,
+  offset: number,
+  words: string,
+  largest = 13,
+  of?: Quantity,
+): Shape[] {
   const vertical = Math.abs(from[0] - to[0]) < Math.abs(from[1] - to[1]);
   const moved = ([x, y]: Point, by: number): Point => (vertical ? [x + by, y] : [x, y + by]);
   const level = vertical
@@ -70,8 +78,8 @@ export function dimension(from: Point, to: Point, offset: number, words: string,
     arrow(a, vertical, inside ? direction : -direction),
     arrow(b, vertical, inside ? -direction : direction),
     vertical
-      ? text([middle[0] - TEXT_ABOVE, middle[1]], words, { turn: -90, size })
-      : text([middle[0], middle[1] - TEXT_ABOVE], words, { size }),
+      ? text([middle[0] - TEXT_ABOVE, middle[1]], words, { turn: -90, size, ...(of ? { of } : {}) })
+      : text([middle[0], middle[1] - TEXT_ABOVE], words, { size, ...(of ? { of } : {}) }),
   ];
 }
 

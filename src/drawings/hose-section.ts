@@ -107,6 +107,7 @@ export function hoseSection(
         {
           from: 'left',
           size: letters,
+          of: rules.value('access.hose.diameter'),
         },
       ),
       ...leader('tape mark, at the roof', [x + 34, rows[1]], [x, y - 2], { from: 'left', size: letters }),
@@ -117,6 +118,7 @@ export function hoseSection(
         {
           from: 'left',
           size: letters,
+          of: rules.value('access.roof-holes.diameter'),
         },
       ),
       text([at(ridge, 0)[0], ridgeLine - 14], 'ridge', { size: letters }),
@@ -137,6 +139,7 @@ export function hoseSection(
         levels.near,
         format(rules.value('access.roof-holes.below-peak')),
         letters,
+        rules.value('access.roof-holes.below-peak'),
       ),
       ...dimension(at(eave, -board), at(end, -board), levels.near, tapeInches(shortOf(push)), letters),
       ...dimension(at(opening, -board), at(end, -board), levels.far, tape(push.mark), letters),

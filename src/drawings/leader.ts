@@ -1,3 +1,4 @@
+import type { Quantity } from '../quantity/quantity.ts';
 import { line, type Point, text } from './lines.ts';
 import { type Shape, shape } from './svg.ts';
 
@@ -16,6 +17,8 @@ export interface LeaderOptions {
   readonly anchor?: 'start' | 'middle' | 'end';
   /** Where the leader begins along words that it leaves above or below; at the words' own place where it is left out. */
   readonly start?: number;
+  /** The quantity that the words tell. */
+  readonly of?: Quantity;
 }
 
 /**
@@ -43,7 +46,13 @@ export function leader(
   return [
     line('thin', begin, to),
     dot(to, DOT),
-    ...lines.map((each, place) => text([x, y + place * size * LEADING], each, { anchor, size })),
+    ...lines.map((each, place) =>
+      text([x, y + place * size * LEADING], each, {
+        anchor,
+        size,
+        ...(options.of ? { of: options.of } : {}),
+      }),
+    ),
   ];
 }
 

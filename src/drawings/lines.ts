@@ -1,3 +1,4 @@
+import type { Quantity } from '../quantity/quantity.ts';
 import { type Shape, shape } from './svg.ts';
 
 /** A point of a drawing, in drawing units. */
@@ -51,6 +52,8 @@ export interface TextOptions {
   readonly bold?: boolean;
   /** Degrees, turned about the point. */
   readonly turn?: number;
+  /** The quantity that the words tell: where it is a rule's own value, the words lead to the rule. */
+  readonly of?: Quantity;
 }
 
 export const text = ([x, y]: Point, words: string, options: TextOptions = {}): Shape =>
@@ -63,6 +66,7 @@ export const text = ([x, y]: Point, words: string, options: TextOptions = {}): S
       'text-anchor': options.anchor ?? 'middle',
       ...(options.size === undefined ? {} : { 'font-size': options.size }),
       ...(options.bold ? { 'font-weight': 700 } : {}),
+      ...(options.of?.origin.from === 'rule' ? { 'data-rule': options.of.origin.rule } : {}),
       ...(options.turn ? { transform: `rotate(${options.turn} ${round(x)} ${round(y)})` } : {}),
     },
     words,

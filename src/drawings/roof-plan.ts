@@ -101,6 +101,7 @@ export function roofPlan(plan: WorkedJob, rules: Rulebook, orientation: Orientat
             -Math.max(membrane, 24),
             format(rules.value('access.roof-holes.below-peak')),
             12,
+            rules.value('access.roof-holes.below-peak'),
           )
         : []),
       ...(upright

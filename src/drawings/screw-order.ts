@@ -62,8 +62,11 @@ export function screwOrderDrawing(layers: PatchLayers, size: keyof typeof sheets
       text([middle[0], middle[1] + 26], 'first', { size: 13 }),
       text([middle[0], 15], 'top: towards the peak', { size: 13 }),
       ...dimension(at(-half, -half), at(half, -half), 42, cutSize(layers.metal)),
-      ...(firstTop ? dimension(overNumber(0), overNumber(spacing), -14, onTape(layers.spacing), 12) : []),
+      ...(firstTop
+        ? dimension(overNumber(0), overNumber(spacing), -14, onTape(layers.spacing), 12, layers.spacing)
+        : []),
       text([sheet.left - 36, under + 66], `dashed: the bead, ${onTape(layers.inset)} from the edge,`, {
+        of: layers.inset,
         anchor: 'start',
         size: 13,
       }),

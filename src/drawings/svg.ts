@@ -22,16 +22,28 @@ const escaped = (text: string): string =>
     .replaceAll('>', '&gt;')
     .replaceAll('"', '&quot;');
 
+/** Gives the page of a rule. */
+export type RuleHref = (rule: string) => string;
+
+/** Does a drawing hold words that lead to a rule? */
+const leads = (shapes: readonly (Shape | string)[]): boolean =>
+  shapes.some((each) => typeof each !== 'string' && ('data-rule' in each.attributes || leads(each.children)));
+
 /** Two decimals of a drawing unit are finer than any screen or printer shows. */
 const rounded = (value: string | number): string =>
   typeof value === 'number' ? String(Math.round(value * 100) / 100) : value;
 
-const written = (each: Shape | string): string => {
+const written = (each: Shape | string, ruleHref?: RuleHref): string => {
   if (typeof each === 'string') return escaped(each);
+  const { 'data-rule': rule, ...own } = each.attributes;
+  if (rule !== undefined && ruleHref) {
+    const words = shape(each.tag, own, ...each.children);
+    return written(shape('a', { class: 'rule', href: ruleHref(String(rule)) }, words));
+  }
   const attributes = Object.entries(each.attributes).map(
     ([name, value]) => ` ${name}="${escaped(rounded(value))}"`,
   );
-  return `<${each.tag}${attributes.join('')}>${each.children.map(written).join('')}</${each.tag}>`;
+  return `<${each.tag}${attributes.join('')}>${each.children.map((child) => written(child, ruleHref)).join('')}</${each.tag}>`;
 };
 
 /** What a drawing is: its size, its title, what it shows in words, its elements. */
@@ -45,10 +57,15 @@ export interface Drawing {
 }
 
 /**
- * A drawing as SVG text. Ids inside it begin with `name`, so that two drawings can stand on one page.
+ * A drawing as SVG text. Ids inside it begin with `name`, so that two drawings can stand on one page. With `ruleHref`, words that tell a
+ * rule's own value lead to its page.
  * @example toSvg({ width: 9, height: 9, title: 'A', description: 'B', shapes: [] }, 'plan').startsWith('<svg') // => true
  */
-export function toSvg({ width, height, title, description, shapes }: Drawing, name: string): string {
+export function toSvg(
+  { width, height, title, description, shapes }: Drawing,
+  name: string,
+  ruleHref?: RuleHref,
+): string {
   return written(
     shape(
       'svg',
@@ -57,7 +74,8 @@ export function toSvg({ width, height, title, description, shapes }: Drawing, na
         viewBox: `0 0 ${rounded(width)} ${rounded(height)}`,
         width,
         height,
-        role: 'img',
+        // An image hides what is inside it from a screen reader; links must be found.
+        role: ruleHref && leads(shapes) ? 'group' : 'img',
         'aria-labelledby': `${name}-title ${name}-description`,
         'font-family': 'system-ui, sans-serif',
         'font-size': 13,
@@ -68,5 +86,6 @@ export function toSvg({ width, height, title, description, shapes }: Drawing, na
       shape('desc', { id: `${name}-description` }, description),
       ...shapes,
     ),
+    ruleHref,
   );
 }

@@ -158,6 +158,16 @@ export function minus<D extends Dimension>(a: Quantity<D>, b: Quantity<NoInfer<D
   return operation(a.amount - amountIn(b, a.unit as UnitOf<D>), a.unit, '−', [a, b]);
 }
 
+/**
+ * How much more is a than b? a − b, in the unit of a, and nought where a is no more: also where floating noise alone sets two equal
+ * amounts apart.
+ * @example excess(quantity(1, 'ft'), quantity(30.48, 'cm')).amount // => 0
+ */
+export function excess<D extends Dimension>(a: Quantity<D>, b: Quantity<NoInfer<D>>): Quantity<D> {
+  const more = minus(a, b);
+  return compare(a, b) > 0 ? more : { ...more, amount: 0 };
+}
+
 /** All of them added up, in the unit of the first. @throws QuantityError for an empty list. */
 export function total<D extends Dimension>(all: readonly Quantity<D>[]): Quantity<D> {
   const [first, ...rest] = all;
@@ -215,10 +225,19 @@ export const over = <A extends Dimension, B extends Dimension>(
   b: Quantity<B>,
 ): Quantity<Quotient<A, B>> => combined(a, b, '÷', quotientOf(a.dimension, b.dimension));
 
-/** Negative if a is less, positive if a is more, 0 if they are equal. @example compare(quantity(1, 'ft'), quantity(12, 'in')) // => 0 */
+/** Two amounts nearer than this share of them are one amount told in two units: 10 in turned into feet and centimetres. */
+const ONE_AMOUNT = 1e-9;
+
+/**
+ * Negative if a is less, positive if a is more, 0 if they are equal but for the noise of turning one unit into another.
+ * @example compare(quantity(1, 'ft'), quantity(12, 'in')) // => 0
+ * @example compare(quantity(24.13, 'cm'), quantity(9.5, 'in')) // => 0
+ */
 export function compare<D extends Dimension>(a: Quantity<D>, b: Quantity<NoInfer<D>>): number {
   sameDimension(a, b, 'compare');
-  return a.amount - amountIn(b, a.unit as UnitOf<D>);
+  const other = amountIn(b, a.unit as UnitOf<D>);
+  const more = a.amount - other;
+  return Math.abs(more) <= ONE_AMOUNT * Math.max(Math.abs(a.amount), Math.abs(other)) ? 0 : more;
 }
 
 /** The smaller of two, in the unit of the first. @example smaller(quantity(1, 'ft'), quantity(6, 'in')).amount // => 0.5 */
@@ -247,7 +266,7 @@ export function logarithm(a: Quantity<'number'>): Quantity<'number'> {
 
 /**
  * The next whole multiple of a step, at or above: the rounding shows on a line of its own in the working.
- * A billionth of a step of floating noise is let pass, so that 7.0000000000001 bags stay 7.
+ * A billionth of a step of floating noise is let pass, so that 7.0000000000001 bags stay 7; of many steps a trillionth of them.
  * @throws QuantityError if the step is not above 0.
  * @example roundedUp(quantity(6.2, 'bag'), quantity(1, 'bag')).amount // => 7
  */
@@ -256,7 +275,11 @@ export function roundedUp<D extends Dimension>(a: Quantity<D>, step: Quantity<No
   const size = amountIn(step, a.unit as UnitOf<D>);
   if (!(size > 0)) throw new QuantityError(`found a rounding step of ${spoken(step)}, expected one above 0`);
   // Adding 0 turns the −0 that Math.ceil gives for a small negative into 0.
-  return operation(Math.ceil(a.amount / size - 1e-9) * size + 0, a.unit, 'rounded up', [a, step]);
+  const steps = a.amount / size;
+  return operation(Math.ceil(steps - Math.max(1e-9, 1e-12 * steps)) * size + 0, a.unit, 'rounded up', [
+    a,
+    step,
+  ]);
 }
 
 /**

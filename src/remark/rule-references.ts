@@ -3,8 +3,9 @@ import type { MdxJsxFlowElement, MdxJsxTextElement } from 'mdast-util-mdx-jsx';
 import { SKIP, visit } from 'unist-util-visit';
 import type { VFile } from 'vfile';
 import { nearest } from '../rulebook/nearest.ts';
+import { placeholdersIn } from '../rulebook/placeholders.ts';
 import type { Problem } from '../rulebook/problem.ts';
-import type { Rule, RulebookData } from '../rulebook/rulebook.ts';
+import type { LoadedCaution, Rule, RulebookData } from '../rulebook/rulebook.ts';
 import { tableCellText, valueText } from '../rulebook/value-text.ts';
 import { placeOf, problemAt, stopOn } from './problem-in-page.ts';
 
@@ -43,7 +44,9 @@ function unread(element: Element, known: readonly string[]): string | undefined 
 
 /**
  * Puts the value of a rule in the place of `<Rule id="patch.layers.overlap" />`: number, unit, and a link to the rule.
- * `part="low"` or `part="high"` takes one end of a range; `row="gypsum 1/2 in; 24" column="load"` takes a cell of a table. Hands the ids used on a page to its layout, in order, each once.
+ * `part="low"` or `part="high"` takes one end of a range; `row="gypsum 1/2 in; 24" column="load"` takes a cell of a table. Hands the
+ * ids used on a page to its layout, in order, each once, those of the values inside its cautions among them, and numbers each value by
+ * its place in that list: so its note in print has its number.
  * Checks the ids of `<Caution id="..." />` too. Stops the build at an unknown id, and at anything in either that nobody reads, with
  * file and line.
  */
@@ -63,6 +66,18 @@ export function ruleReferences({ data, base }: RuleReferenceOptions) {
         `unknown-${kind}`,
       );
     };
+    /** The number of a rule's note on this page: the first value has the first note, and one that comes again the same. */
+    const noteOf = (id: string): number => {
+      if (!rules.includes(id)) rules.push(id);
+      return rules.indexOf(id) + 1;
+    };
+    /** Says to the component which note each value of its caution has. */
+    const numberItsValues = (node: Element, { says, do: act }: LoadedCaution): void => {
+      const ids = new Set(placeholdersIn(`${says} ${act}`).map((each) => each.rule));
+      if (ids.size === 0) return;
+      const value = [...ids].map((id) => `${id}=${noteOf(id)}`).join(' ');
+      node.attributes.push({ type: 'mdxJsxAttribute', name: 'notes', value });
+    };
     visit(tree, (node, place, parent) => {
       if (node.type !== 'mdxJsxTextElement' && node.type !== 'mdxJsxFlowElement') return undefined;
       const known = attributesOf.get(node.name);
@@ -74,7 +89,9 @@ export function ruleReferences({ data, base }: RuleReferenceOptions) {
       }
       const id = attribute(node, 'id') ?? '';
       if (node.name === 'Caution') {
-        if (!Object.hasOwn(data.cautions, id)) unknown(node, 'caution', id, Object.keys(data.cautions));
+        const caution = Object.hasOwn(data.cautions, id) ? data.cautions[id] : undefined;
+        if (caution) numberItsValues(node, caution);
+        else unknown(node, 'caution', id, Object.keys(data.cautions));
         return undefined;
       }
       const rule = Object.hasOwn(data.rules, id) ? data.rules[id] : undefined;
@@ -88,9 +105,8 @@ export function ruleReferences({ data, base }: RuleReferenceOptions) {
         return undefined;
       }
       const { text } = shown;
-      if (!rules.includes(id)) rules.push(id);
       if (parent && place !== undefined) {
-        parent.children.splice(place, 1, ruleLink(rule, text, base) as RootContent);
+        parent.children.splice(place, 1, ruleLink(rule, text, noteOf(id), base) as RootContent);
         return [SKIP, place + 1];
       }
       return undefined;
@@ -122,12 +138,16 @@ function shownOf({ id, value }: Rule, asked: (name: string) => string | undefine
 }
 
 /** A number stays with its unit on one line; the words of a choice may run over several. */
-const ruleLink = ({ id, title, value }: Rule, text: string, base: string): Link => ({
+const ruleLink = ({ id, title, value }: Rule, text: string, note: number, base: string): Link => ({
   type: 'link',
   url: `${base}rules/${id}/`,
   title,
   children: [{ type: 'text', value: text }],
   data: {
-    hProperties: { className: value.kind === 'one-of' ? ['rule', 'choice'] : ['rule'], 'data-rule': id },
+    hProperties: {
+      className: value.kind === 'one-of' ? ['rule', 'choice'] : ['rule'],
+      'data-rule': id,
+      'data-note': note,
+    },
   },
 });

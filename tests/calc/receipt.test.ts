@@ -135,6 +135,11 @@ describe('no R is worked out', () => {
     expect(rows.find(({ label }) => label === 'R copied from')?.value).toBe('bag label: row R 38');
   });
 
+  test('a paper without its name is told alone', () => {
+    const rows = sheet({ ...whole, parts: [{ ...part, r_value: '', r_paper: '' }] }).parts[0]?.rows ?? [];
+    expect(rows.find(({ label }) => label === 'R copied from')?.value).toBe('bag label');
+  });
+
   test('an R left empty stays empty, whatever else is told', () => {
     fc.assert(
       fc.property(

@@ -122,5 +122,14 @@ export const book: RulebookData = {
       file: 'rules/cautions/sash.yaml',
       line: 1,
     },
+    'caution.sash.drop': {
+      id: 'caution.sash.drop',
+      level: 'stop',
+      says: 'It drops {sash.cord.reach high}.',
+      do: 'Hold {sash.cord.pull}, then {sash.cord.reach low}.',
+      source: { kind: 'practice' },
+      file: 'rules/cautions/sash.yaml',
+      line: 6,
+    },
   },
 };

@@ -1,9 +1,12 @@
 import { describe, expect, test } from 'vitest';
 import { book, FILE, pageOf, stopped } from './page.ts';
 
-/** What a reference leaves in a sentence: the value, linked to the rule's own page, whose title it bears. A choice may break its line. */
-const link = (id: string, title: string, text: string, base = '/'): string =>
-  `<a href="${base}rules/${id}/" title="${title}" class="${text === CHOICE ? 'rule choice' : 'rule'}" data-rule="${id}">${text}</a>`;
+/**
+ * What a reference leaves in a sentence: the value, linked to the rule's own page, whose title it bears, with the number of its note.
+ * A choice may break its line.
+ */
+const link = (id: string, title: string, text: string, { base = '/', note = 1 } = {}): string =>
+  `<a href="${base}rules/${id}/" title="${title}" class="${text === CHOICE ? 'rule choice' : 'rule'}" data-rule="${id}" data-note="${note}">${text}</a>`;
 const CHOICE = 'cotton, hemp';
 
 describe('the value of a rule stands in the place of its reference', () => {
@@ -65,7 +68,7 @@ describe('the value of a rule stands in the place of its reference', () => {
 
   test('where the site does not stand at the root, the link begins where it stands', async () => {
     const { html } = await pageOf('Cut <Rule id="sash.cord.length" /> off.', book, '/under/here/');
-    expect(html).toContain(link('sash.cord.length', 'Length of the cord', '2 in', '/under/here/'));
+    expect(html).toContain(link('sash.cord.length', 'Length of the cord', '2 in', { base: '/under/here/' }));
   });
 
   test('several in one sentence, one on a line of its own, and one in a heading', async () => {
@@ -74,12 +77,12 @@ describe('the value of a rule stands in the place of its reference', () => {
       book,
     );
     const [length, pull] = [
-      link('sash.cord.length', 'Length of the cord', '2 in'),
+      link('sash.cord.length', 'Length of the cord', '2 in', { note: 2 }),
       link('sash.cord.pull', 'Pull on the cord', '30 lb'),
     ];
     expect(html).toContain(`Pull ${pull}</h2>`);
     expect(html).toContain(`<p>${length} and ${length}</p>`);
-    expect(html).toContain(link('sash.cord.makes', 'Makes of cord', CHOICE));
+    expect(html).toContain(link('sash.cord.makes', 'Makes of cord', CHOICE, { note: 3 }));
     expect(html).not.toContain('<Rule');
   });
 
@@ -98,6 +101,40 @@ describe('the value of a rule stands in the place of its reference', () => {
     );
     expect(rules).toEqual(['sash.cord.pull', 'sash.cord.length']);
     expect((await pageOf('No rule here.', book)).rules).toEqual([]);
+  });
+});
+
+describe('each value has the number of its note, its place in the list at the end of the page', () => {
+  const notesOn = (html: string): string[] =>
+    [...html.matchAll(/data-rule="([^"]+)" data-note="(\d+)"| notes="([^"]+)"/g)].map(
+      ([, id, note, inCaution]) => inCaution ?? `${id}=${note}`,
+    );
+  const [length, pull, reach] = ['length', 'pull', 'reach'].map((each) => `<Rule id="sash.cord.${each}" />`);
+  const drop = '<Caution id="caution.sash.drop" />';
+
+  test.each<[what: string, page: string, notes: string[], rules: string[]]>([
+    [
+      'in the order of the page, one that comes again with the same',
+      `${pull}, ${length}, ${pull}.`,
+      ['sash.cord.pull=1', 'sash.cord.length=2', 'sash.cord.pull=1'],
+      ['sash.cord.pull', 'sash.cord.length'],
+    ],
+    [
+      'those in a caution counted where it stands, each once',
+      `${pull}\n\n${drop}\n\n${length}, ${reach}`,
+      ['sash.cord.pull=1', 'sash.cord.reach=2 sash.cord.pull=1', 'sash.cord.length=3', 'sash.cord.reach=2'],
+      ['sash.cord.pull', 'sash.cord.reach', 'sash.cord.length'],
+    ],
+    [
+      'those in a caution inside a step',
+      `1. ${length}\n\n   ${drop}\n`,
+      ['sash.cord.length=1', 'sash.cord.reach=2 sash.cord.pull=3'],
+      ['sash.cord.length', 'sash.cord.reach', 'sash.cord.pull'],
+    ],
+  ])('%s', async (_, page, notes, rules) => {
+    const found = await pageOf(page, book);
+    expect(notesOn(found.html)).toEqual(notes);
+    expect(found.rules).toEqual(rules);
   });
 });
 

@@ -11,7 +11,7 @@ test('the first column of a table names its rows, each other cell bears its head
   expect(html.replace(/\n/g, '')).toBe(
     '<table class="cards"><thead><tr><th scope="col">Cord</th><th scope="col">Its <em>load</em></th></tr></thead>' +
       '<tbody><tr><th scope="row">cotton</th><td data-label="Its load"><span>about ' +
-      '<a href="/rules/sash.cord.loads/" title="Loads of cords" class="rule" data-rule="sash.cord.loads">40 lb</a></span></td></tr></tbody></table>',
+      '<a href="/rules/sash.cord.loads/" title="Loads of cords" class="rule" data-rule="sash.cord.loads" data-note="1">40 lb</a></span></td></tr></tbody></table>',
   );
   expect(rules).toEqual(['sash.cord.loads']);
 });

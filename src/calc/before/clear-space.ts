@@ -4,9 +4,9 @@ import {
   amountIn,
   byMethod,
   compare,
+  excess,
   inUnit,
   larger,
-  minus,
   named,
   number,
   plus,
@@ -98,7 +98,7 @@ export function clearSpace(thing: HotThing, material: Material, rules: Rulebook,
       ? named(cavity ? smaller(above, cavity) : above, letter('hs'), 'Height of the shield')
       : undefined,
     toTheRoof,
-    ringVolume: out ? named(minus(column, itself), letter('Vr'), 'Of it, by the ring') : column,
+    ringVolume: out ? named(excess(column, itself), letter('Vr'), 'Of it, by the ring') : column,
     takenOff: column,
     mayLieAbove: isLight(kind) && !kept,
     cautions: cautionsOf(kind, kept),
@@ -118,7 +118,7 @@ function newFill({ depth, old_depth }: HotThing, place?: number): Quantity<'leng
     });
   }
   return named(
-    minus(depth, old_depth),
+    excess(depth, old_depth),
     place === undefined ? 'dn' : `dn${place + 1}`,
     'Depth of the new fill there',
   );

@@ -1,4 +1,6 @@
-import { calculation, type Figure } from '../declare/calculation.ts';
+import { format } from '../../quantity/format.ts';
+import { compare, type Quantity } from '../../quantity/quantity.ts';
+import { calculation, EntriesClash, type Figure } from '../declare/calculation.ts';
 import { lengthField, listField, optional } from '../declare/field.ts';
 import { sectionFields } from './fields.ts';
 import { cavitySection, freeSection } from './section.ts';
@@ -60,6 +62,9 @@ export const cavity = calculation({
   },
   work: (values, rules) => {
     const section = cavitySection(values);
+    inside(values.at, values.width, 'at', 'Depth wanted at');
+    for (const [place, { at }] of (values.kept_open ?? []).entries())
+      inside(at, values.width, `kept_open.${place}.at`, 'Its place, from the eave');
     const figures: Record<string, Figure> = {
       area: { label: 'Area of the section', value: section.area },
       mean_depth: { label: 'Mean depth', value: section.meanDepth, format: tape },
@@ -82,3 +87,19 @@ export const cavity = calculation({
     return { figures, cautions: [], remarks: [] };
   },
 });
+
+/** @throws EntriesClash for a place beyond the other eave. */
+function inside(
+  place: Quantity<'length'> | undefined,
+  width: Quantity<'length'>,
+  field: string,
+  label: string,
+): void {
+  if (!place || compare(place, width) <= 0) return;
+  throw new EntriesClash({
+    field,
+    label,
+    found: format(place, { tape: 8 }),
+    expected: `a place inside the cavity, which is ${format(width, { tape: 8 })} wide`,
+  });
+}

@@ -12,6 +12,9 @@ export interface Profile {
   readonly corners: readonly number[];
 }
 
+/** Two places in inches, or two depths by their share, that floating noise alone may set apart. */
+const NOISE = 1e-9;
+
 const clamp = (value: number, low: number, high: number): number => Math.min(high, Math.max(low, value));
 
 /** Straight lines between points; the points lie in rising order, the first at 0, the last at the width. */
@@ -74,15 +77,18 @@ export const measured = (points: readonly (readonly [across: number, depth: numb
  * A rise of 0 is a level cavity; a rise over half the width is more than a half circle, and no roof.
  */
 export function bowed(width: number, eave: number, ridge: number): Profile {
-  const radius = bowRadius(width, ridge - eave);
+  // Two equal depths told in two units may leave a rise a hair below 0.
+  const radius = ridge > eave ? bowRadius(width, ridge - eave) : Number.POSITIVE_INFINITY;
   if (radius === Number.POSITIVE_INFINITY) return level(width, eave);
   const fromMiddle = (across: number) => clamp(across, 0, width) - width / 2;
   const fallen = (u: number): number => (u * u) / (radius + Math.sqrt(Math.max(0, radius * radius - u * u)));
-  /** The area under the arc from the middle to u. */
-  const area = (u: number): number => ridge * u - radius * u * areaFallen(clamp(u / radius, -1, 1));
+  /** The area under the arc from the middle to u; multiplied in this order, the radius of the flattest bow runs over nothing. */
+  const area = (u: number): number => ridge * u - u * (radius * areaFallen(clamp(u / radius, -1, 1)));
   return {
     width,
-    depthAt: (across) => Math.max(eave, ridge - fallen(fromMiddle(across))),
+    // A half circle rises upright from the eave, where a hair of floating noise is a visible height.
+    depthAt: (across) =>
+      across <= NOISE || across >= width - NOISE ? eave : Math.max(eave, ridge - fallen(fromMiddle(across))),
     areaUpTo: (across) => area(fromMiddle(across)) - area(-width / 2),
     corners: [0, width / 2, width],
   };
@@ -106,7 +112,7 @@ export function deepest(profile: Profile): { readonly across: number; readonly d
   let best = { across: 0, depth: profile.depthAt(0) };
   for (const across of profile.corners) {
     const depth = profile.depthAt(across);
-    if (depth > best.depth) best = { across, depth };
+    if (depth > best.depth * (1 + NOISE)) best = { across, depth };
   }
   return best;
 }

@@ -2,6 +2,7 @@ import { format } from '../../quantity/format.ts';
 import {
   amountIn,
   byMethod,
+  compare,
   inUnit,
   minus,
   named,
@@ -107,7 +108,7 @@ function sectionArea(values: SectionValues): {
   if (shape === 'level') return { profile: level(inches(width), inches(eave)), quantity: times(width, eave) };
 
   const ridge = needed(values.ridge, 'ridge', shape);
-  if (inches(eave) > inches(ridge)) {
+  if (compare(eave, ridge) > 0) {
     clash(
       'eave',
       'Depth at the eave',
@@ -116,7 +117,7 @@ function sectionArea(values: SectionValues): {
     );
   }
   if (shape === 'bowed') {
-    if (inches(ridge) - inches(eave) > inches(width) / 2) {
+    if (compare(minus(ridge, eave), over(width, number(2))) > 0) {
       clash(
         'ridge',
         'Depth at the ridge',
@@ -154,7 +155,7 @@ function measuredPoints({ points, width }: SectionValues) {
   }
   for (const [place, point] of inOrder.entries()) {
     const next = inOrder[place + 1];
-    if (next && inches(next.from_eave) === inches(point.from_eave))
+    if (next && compare(next.from_eave, point.from_eave) === 0)
       complain(`two depths at ${format(point.from_eave, { tape: 8 })}`, 'one depth a place');
   }
   return inOrder;

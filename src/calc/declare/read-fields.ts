@@ -150,6 +150,9 @@ function readQuantity(
   if (typeof raw !== 'string') return complain(shown(raw), `text with a unit, such as "${field.example}"`);
   try {
     const read = parseQuantity(raw, { dimension: field.dimension, example: field.example });
+    // Bags are no screws, though both are counted.
+    if (read.dimension === 'pieces' && field.beside !== undefined && read.unit !== field.beside)
+      return complain(`"${raw.trim()}"`, `a count such as ${field.example}`);
     if (read.amount < 0 && field.negative !== 'allowed')
       return complain(`"${raw.trim()}"`, `an amount above 0, such as ${field.example}`);
     if (read.amount === 0 && field.zero === 'refused') {

@@ -52,8 +52,9 @@ export function restrictedPart(
   const { profile } = section;
   const height = amountIn(nominal, 'in');
   const leastDepth = Math.min(...profile.corners.map((across) => profile.depthAt(across)));
-  if (!(leastDepth < height * (1 - NOISE))) return undefined;
-  const part = meanAcross(profile, section.shape !== 'bowed', layering, height);
+  const below = height * (1 - NOISE);
+  if (!(leastDepth < below)) return undefined;
+  const part = meanAcross(profile, section.shape !== 'bowed', layering, below);
   if (!part) return undefined;
   const least = named(
     byMethod('least depth of the section', [section.width, section.deepest], leastDepth, 'in'),

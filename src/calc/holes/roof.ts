@@ -1,10 +1,11 @@
 import { format } from '../../quantity/format.ts';
-import { amountIn, type Quantity } from '../../quantity/quantity.ts';
+import { amountIn, compare, type Quantity } from '../../quantity/quantity.ts';
 import type { Rulebook } from '../../rulebook/rulebook.ts';
 import { ringOfFlue } from '../before/clear-space.ts';
 import { EntriesClash } from '../declare/calculation.ts';
 import type { Values } from '../declare/field.ts';
 import { type alongFields, hotKinds } from './fields.ts';
+import { TIE } from './marks.ts';
 import type { LayoutProblem } from './search.ts';
 
 /** The smallest mark a crew reads off the tape when it marks a hole, in inches. */
@@ -18,7 +19,7 @@ const inches = (q: Quantity<'length'>): number => amountIn(q, 'in');
 /** Nothing on a roof stands closer than this; a smaller spacing is a slip, and would make more places than the search takes. */
 const CLOSEST = 2;
 
-/** Places every so far from the first, up to the end of the roof. */
+/** Places every so far from the first, up to the end of the roof. One that floating noise puts past the end stands at the end. */
 function everySoFar(
   field: 'truss_spacing' | 'seam_spacing',
   spacing: Quantity<'length'> | undefined,
@@ -27,7 +28,7 @@ function everySoFar(
 ): number[] {
   if (!spacing) return [];
   const step = inches(spacing);
-  if (step < CLOSEST) {
+  if (step < CLOSEST - TIE) {
     throw new EntriesClash({
       field,
       label: spacing.label ?? 'Spacing',
@@ -37,7 +38,8 @@ function everySoFar(
   }
   const start = first ? inches(first) : 0;
   const places: number[] = [];
-  for (let count = 0; start + count * step <= length; count++) places.push(start + count * step);
+  for (let count = 0; start + count * step <= length + TIE; count++)
+    places.push(Math.min(length, start + count * step));
   return places;
 }
 
@@ -77,7 +79,7 @@ function blockedBy(
   if (side !== row.side) return undefined;
   const clear = hotKinds.includes(what) ? inches(ringOfFlue(kind, listed, rules).ring) : 0;
   const reach = inches(across) / 2 + row.widestLayer / 2 + clear;
-  if (Math.abs(inches(from_peak) - row.belowPeak) >= reach) return undefined;
+  if (Math.abs(inches(from_peak) - row.belowPeak) >= reach - TIE) return undefined;
   return { name: what, from: inches(along) - reach, to: inches(along) + reach };
 }
 
@@ -97,7 +99,7 @@ export function layoutProblem(
   side: 'back' | 'front',
   rules: Rulebook,
 ): LayoutProblem {
-  const beyond = (values.obstacles ?? []).find(({ along }) => inches(along) > inches(length));
+  const beyond = (values.obstacles ?? []).find(({ along }) => compare(along, length) > 0);
   if (beyond) {
     throw new EntriesClash({
       field: 'obstacles',
@@ -107,7 +109,7 @@ export function layoutProblem(
     });
   }
   const diameter = rules.value('access.roof-holes.diameter');
-  if (inches(length) < inches(diameter)) {
+  if (compare(length, diameter) < 0) {
     throw new EntriesClash({
       field: 'length',
       label: 'Length of the roof',
@@ -125,7 +127,8 @@ export function layoutProblem(
     widestLayer: inches(rules.value('patch.layers.membrane-side')),
   };
   return {
-    length: inches(length),
+    // A roof as long as a hole, told in another unit, is not a hair shorter.
+    length: Math.max(inches(length), inches(diameter)),
     grid: TAPE_MARK,
     first: range('access.roof-holes.first'),
     last: range('access.roof-holes.first'),

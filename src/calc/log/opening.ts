@@ -108,7 +108,7 @@ export function openingSoFar(
     density: reached,
     left: named(larger(minus(planned, bags), quantity(0, 'bag')), 'n left', 'Bags the plan still asks for'),
     cautions: [
-      ...(highestDensity && compare(reached, highestDensity) > NOISE * highestDensity.amount
+      ...(highestDensity && compare(reached, highestDensity) > 0
         ? (['caution.ceiling.overloaded'] as const)
         : []),
       ...cautionsOf[verdict],

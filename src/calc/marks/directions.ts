@@ -80,7 +80,8 @@ export function edgePlaces({ left, right, up, down }: Zone): [x: number, y: numb
   ];
   const between = corners.flatMap(([x0, y0], place): [number, number][] => {
     const [x1, y1] = corners[(place + 1) % corners.length] ?? [x0, y0];
-    const steps = Math.ceil(Math.hypot(x1 - x0, y1 - y0) / EDGE_STEP);
+    // Floating noise in a length is no reason for another step.
+    const steps = Math.ceil(Math.hypot(x1 - x0, y1 - y0) / EDGE_STEP - NOISE);
     return Array.from({ length: Math.max(0, steps - 1) }, (_, step): [number, number] => {
       const share = (step + 1) / steps;
       return [x0 + share * (x1 - x0), y0 + share * (y1 - y0)];

@@ -1,5 +1,13 @@
 import { format } from '../../quantity/format.ts';
-import { amountIn, byMethod, inUnit, named, type Quantity, quantity } from '../../quantity/quantity.ts';
+import {
+  amountIn,
+  byMethod,
+  compare,
+  inUnit,
+  named,
+  type Quantity,
+  quantity,
+} from '../../quantity/quantity.ts';
 import type { QuantityRange, Rulebook } from '../../rulebook/rulebook.ts';
 import { EntriesClash } from '../declare/calculation.ts';
 import { keptOff, type Ring, runsInto } from '../ways/flue-ring.ts';
@@ -179,12 +187,12 @@ export function hoseMarks(opening: Opening, rules: Rulebook): HoseMarks {
 
 /** Stops at entries that can't be true together. */
 function checked({ along, from, to, width, across, streamReach, standOff }: Opening): void {
-  if (!(inches(to) > inches(from)))
+  if (compare(to, from) <= 0)
     clash('to', 'Zone to', tape(to), `a place beyond the other end of the zone at ${tape(from)}`);
-  if (inches(along) < inches(from) || inches(along) > inches(to))
+  if (compare(along, from) < 0 || compare(along, to) > 0)
     clash('along', 'Place of the opening', tape(along), `a place in its zone, ${tape(from)} to ${tape(to)}`);
   if (!(inches(width) > 0)) clash('width', 'Width across the cavity', tape(width), 'more than nothing');
-  if (inches(across) < 0 || inches(across) > inches(width))
+  if (inches(across) < 0 || compare(across, width) > 0)
     clash(
       'across',
       'Opening, from the eave',
@@ -193,7 +201,7 @@ function checked({ along, from, to, width, across, streamReach, standOff }: Open
     );
   if (!(inches(streamReach) > 0))
     clash('stream_reach', 'Reach of the stream', tape(streamReach), 'more than nothing');
-  if (standOff && inches(standOff) > inches(streamReach) * (1 + 1e-9))
+  if (standOff && compare(standOff, streamReach) > 0)
     clash(
       'stand_off',
       'Stand-off',

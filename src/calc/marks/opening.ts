@@ -2,9 +2,14 @@ import { amountIn, byMethod, named, number, over, type Quantity } from '../../qu
 import type { Rulebook } from '../../rulebook/rulebook.ts';
 import type { Section } from '../cavity/section.ts';
 
-/** Where across is the ridge? In the middle of a level cavity; at the far side of a single slope; else at the deepest place. */
-export const ridgeAcross = (section: Section): Quantity<'length'> =>
-  section.shape === 'level' ? over(section.width, number(2)) : section.deepestAt;
+/**
+ * Where across is the ridge? At the far side of a single slope, at the deepest of the measured places, else in the middle, also where
+ * the eave is as deep as the ridge.
+ */
+export function ridgeAcross(section: Section): Quantity<'length'> {
+  if (section.shape === 'one-slope') return section.width;
+  return section.shape === 'measured' ? section.deepestAt : over(section.width, number(2));
+}
 
 /** Where across does a roof hole open into the cavity, from the eave on its side? Down from the ridge by the usual distance. */
 export function openingAcross(section: Section, rules: Rulebook): Quantity<'length'> {

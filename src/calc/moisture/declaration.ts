@@ -41,7 +41,7 @@ export function screenFrom(values: MoistureValues, rules: Rulebook): MoistureScr
   const { indoors, indoor_humidity, outdoors, outdoor_humidity, period } = values;
   const inside = celsiusOf(indoors, 'indoors', 'Temperature indoors');
   const outside = celsiusOf(outdoors, 'outdoors', 'Temperature outdoors');
-  if (outside > inside)
+  if (outside > inside && compare(outdoors, indoors) > 0)
     clash(
       'outdoors',
       'Temperature outdoors',

@@ -59,7 +59,7 @@ function rowsOf(part: PartValues, rules: Rulebook): SheetRow[] {
     row('initial installed thickness', part.initial_thickness, tape),
     row('minimum settled thickness', part.settled_thickness, tape),
     row('R-value', part.r_value),
-    row('R copied from', part.r_from && `${part.r_from}: ${part.r_paper}`),
+    row('R copied from', part.r_from && (part.r_paper ? `${part.r_from}: ${part.r_paper}` : part.r_from)),
     row('number of bags', part.bags),
     row('installed density', part.installed_density),
     row('net weight of a bag', part.bag_weight),

@@ -2,6 +2,7 @@ import { format } from '../../quantity/format.ts';
 import {
   amountIn,
   compare,
+  excess,
   inUnit,
   minus,
   named,
@@ -64,7 +65,7 @@ export function yearlySaving({
     });
   }
   const coefficient = named(
-    times(area, named(minus(before, after), 'ΔU', 'What U falls by')),
+    times(area, named(excess(before, after), 'ΔU', 'What U falls by')),
     'ΔUA',
     'What the heat loss falls by',
   );

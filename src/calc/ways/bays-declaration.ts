@@ -1,5 +1,5 @@
 import type { CautionId } from '../../generated/rule-types.ts';
-import { quantity } from '../../quantity/quantity.ts';
+import { compare, quantity } from '../../quantity/quantity.ts';
 import type { Rulebook } from '../../rulebook/rulebook.ts';
 import { sectionFields } from '../cavity/fields.ts';
 import { cavitySection } from '../cavity/section.ts';
@@ -7,7 +7,7 @@ import { calculation, type Figure } from '../declare/calculation.ts';
 import { choiceField, lengthField, optional, type Values } from '../declare/field.ts';
 import { materialFields } from '../fill/fields.ts';
 import { trussPlaces } from '../holes/roof.ts';
-import { type Bays, edgeBays, liftedEdges, misfit } from './bays.ts';
+import { type Bay, type Bays, edgeBays, liftedEdges, misfit } from './bays.ts';
 import { fluesField, ringsAbout } from './flue-ring.ts';
 import { inCavityFields } from './lanes-declaration.ts';
 import { reachWord } from './reach.ts';
@@ -82,8 +82,7 @@ export const bays = calculation({
   },
   work: (values, rules) => {
     const found = baysFrom(values, rules);
-    // The widest bay stands for a whole one; the first and last may be cut short by the end of the roof.
-    const typical = found.bays.reduce((a, b) => (b.volume.amount > a.volume.amount ? b : a));
+    const typical = found.bays.reduce(moreWhole);
     const figures: Record<string, Figure> = {
       bags_a_bay: { label: 'Bags for a whole bay', value: typical.bags, format: three },
       bays: {
@@ -132,6 +131,15 @@ export const bays = calculation({
     };
   },
 });
+
+/**
+ * The largest bay stands for a whole one: the first and last may be cut short by the end of the roof. Of two as large it is the one
+ * between two trusses, not the one that a truss narrows on one side alone.
+ */
+function moreWhole(a: Bay, b: Bay): Bay {
+  const larger = compare(b.volume, a.volume);
+  return larger > 0 || (larger === 0 && compare(b.clear, a.clear) < 0) ? b : a;
+}
 
 /** Does the tube get there on the worse side? */
 const wordOf = ({ sides, reach }: Bays): string =>

@@ -15,6 +15,7 @@ import { placeOfHeight } from '../cavity/profile.ts';
 import type { Section } from '../cavity/section.ts';
 import { EntriesClash } from '../declare/calculation.ts';
 import { bagsFor } from '../fill/bags.ts';
+import { TIE } from '../holes/marks.ts';
 import { ridgeAcross } from '../marks/opening.ts';
 import { keptOff, type Ring, runsInto } from './flue-ring.ts';
 import { less } from './lanes.ts';
@@ -187,7 +188,7 @@ interface Stretch {
 
 /** The stretches between trusses and to the ends of the roof that have any clear width, in inches. */
 export function stretches(trusses: readonly number[], length: number, member: number): Stretch[] {
-  const inside = trusses.filter((place) => place >= 0 && place <= length);
+  const inside = trusses.filter((place) => place >= 0 && place <= length + TIE);
   const edges = [
     { at: 0, half: 0 },
     ...inside.map((at) => ({ at, half: member / 2 })),
@@ -196,7 +197,7 @@ export function stretches(trusses: readonly number[], length: number, member: nu
   const found = edges.slice(1).flatMap((right, place): Stretch[] => {
     const left = edges[place] ?? right;
     const [clearFrom, clearTo] = [Math.max(0, left.at + left.half), Math.min(length, right.at - right.half)];
-    return clearTo > clearFrom ? [{ from: left.at, to: right.at, clearFrom, clearTo }] : [];
+    return clearTo > clearFrom + TIE ? [{ from: left.at, to: right.at, clearFrom, clearTo }] : [];
   });
   // What lies beyond the first and last bay, under a truss at the end of the roof, is theirs too: the bays add up to the roof.
   return found.map((stretch, place) => ({
@@ -230,7 +231,10 @@ function bay(place: number, stretch: Stretch, problem: BayProblem, known: Known,
   );
   const pitch = named(inUnit(minus(to, from), 'ft'), 'Lb', 'Length of the bay, middle to middle');
   const middle = (stretch.clearFrom + stretch.clearTo) / 2;
-  const here = rings.filter((ring) => inches(ring.along) >= stretch.from && inches(ring.along) < stretch.to);
+  const atEnd = stretch.to >= inches(length);
+  const here = rings.filter(
+    ({ along: x }) => inches(x) >= stretch.from - TIE && (atEnd || inches(x) < stretch.to - TIE),
+  );
   let stopsAtRing = false;
   const worked = known.sides.map((side) => {
     const needed = inches(side.tube);

@@ -16,6 +16,7 @@ import type { QuantityRange, Rulebook } from '../../rulebook/rulebook.ts';
 import type { Section } from '../cavity/section.ts';
 import { EntriesClash } from '../declare/calculation.ts';
 import { bagsFor } from '../fill/bags.ts';
+import { TIE } from '../holes/marks.ts';
 import { keptOff, type Ring, runsInto } from './flue-ring.ts';
 import { reachOf } from './reach.ts';
 import { fits, freeStrip, openInStrip, roomForHose, type Taken } from './strip.ts';
@@ -178,7 +179,9 @@ function lane(place: number, problem: Worked, rules: Rulebook): Lane {
     volume: openInStrip(section, ring, inches(from), inches(to), problem),
   }));
   const [startEnd, farEnd] = [inches(sure.start), inches(length) - inches(sure.far)];
-  const openLeft = open.filter(({ ring }) => inches(ring.along) > startEnd && inches(ring.along) < farEnd);
+  const openLeft = open.filter(
+    ({ ring }) => inches(ring.along) >= startEnd - TIE && inches(ring.along) <= farEnd + TIE,
+  );
   const volume = less(times(area, inUnit(length, 'ft')), open, 'V', 'Volume of the lane');
   return {
     number: place + 1,

@@ -7,18 +7,18 @@ import type { Entries } from '../entries.ts';
 import { FieldsForm } from '../form/FieldInput.tsx';
 import { ProblemSummary } from '../form/ProblemSummary.tsx';
 import { AnswerView, type Shown } from '../results/AnswerView.tsx';
-import { rules } from '../rules.ts';
+import { rules, watched } from '../rules.ts';
 import { useEntries } from '../use-entries.ts';
 import { drawingsFor } from './drawings.ts';
 
 function worked(declared: AnyCalculation, entries: Entries): Read<Shown> {
-  const found = answer(declared, entries, rules);
+  const { result: found, asked } = watched((rules) => answer(declared, entries, rules));
   if (!found.ok) return found;
   const read = readFields(declared.fields, entries);
   if (!read.ok) return read;
   return {
     ok: true,
-    value: { answer: found.value, drawings: drawingsFor(declared.name, read.value, rules) },
+    value: { answer: found.value, asked, drawings: drawingsFor(declared.name, read.value, rules) },
   };
 }
 

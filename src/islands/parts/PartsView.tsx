@@ -7,7 +7,7 @@ import { drawingsFor } from '../calculator/drawings.ts';
 import { ProblemSummary } from '../form/ProblemSummary.tsx';
 import { type FindElsewhere, WayTo } from '../form/WayTo.tsx';
 import { AnswerView } from '../results/AnswerView.tsx';
-import { rules } from '../rules.ts';
+import { rules, watched } from '../rules.ts';
 
 /** Some parts of the job, each with its answer, or with what it waits for. */
 export function PartsView({
@@ -19,14 +19,18 @@ export function PartsView({
   readonly plan: WorkedJob;
   readonly elsewhere: FindElsewhere;
 }): JSX.Element {
-  const outcomes = parts.flatMap((each) => workPart(each, plan, rules));
+  const outcomes = parts.flatMap((each) => {
+    const { result, asked } = watched((rules) => workPart(each, plan, rules));
+    return result.map((outcome) => ({ outcome, asked }));
+  });
   return (
     <>
-      {outcomes.map((outcome, place) => (
+      {outcomes.map(({ outcome, asked }, place) => (
         <PartView
           key={outcome.title}
           outcome={outcome}
-          said={cautionsOf(outcomes.slice(0, place))}
+          asked={asked}
+          said={cautionsOf(outcomes.slice(0, place).map((each) => each.outcome))}
           elsewhere={elsewhere}
         />
       ))}
@@ -40,27 +44,32 @@ const cautionsOf = (outcomes: readonly PartOutcome[]): CautionId[] =>
 /** One part of the job under its heading. */
 export function PartView({
   outcome,
+  asked = [],
   said = [],
   elsewhere,
 }: {
   readonly outcome: PartOutcome;
+  /** The rules that its working asked for. */
+  readonly asked?: readonly string[];
   readonly said?: readonly CautionId[];
   readonly elsewhere: FindElsewhere;
 }): JSX.Element {
   return (
     <section class="part">
       <h2>{outcome.title}</h2>
-      <Outcome outcome={outcome} said={said} elsewhere={elsewhere} />
+      <Outcome outcome={outcome} asked={asked} said={said} elsewhere={elsewhere} />
     </section>
   );
 }
 
 function Outcome({
   outcome,
+  asked,
   said,
   elsewhere,
 }: {
   readonly outcome: PartOutcome;
+  readonly asked: readonly string[];
   readonly said: readonly CautionId[];
   readonly elsewhere: FindElsewhere;
 }): JSX.Element {
@@ -87,6 +96,7 @@ function Outcome({
         <AnswerView
           name={outcome.name}
           answer={outcome.answer}
+          asked={asked}
           drawings={drawingsFor(outcome.name, outcome.values, rules)}
           said={said}
           within="section"

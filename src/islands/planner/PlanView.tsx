@@ -6,7 +6,6 @@ import { resistanceDrawing } from '../../drawings/resistance-across.ts';
 import { roofPlan } from '../../drawings/roof-plan.ts';
 import { sectionDrawing } from '../../drawings/section.ts';
 import { sectionSheet } from '../../drawings/section-sheet.ts';
-import { calculationRules } from '../../generated/calculation-rules.ts';
 import { heldBy } from '../../job/cautions.ts';
 import type { PlacedCaution, PlannedRow, WorkedJob } from '../../job/planned.ts';
 import { type FormatOptions, format } from '../../quantity/format.ts';
@@ -14,6 +13,7 @@ import type { Quantity } from '../../quantity/quantity.ts';
 import { rulesBehind } from '../../quantity/working.ts';
 import type { SheetViewProps } from '../job/JobSheet.tsx';
 import { Cautions } from '../results/Caution.tsx';
+import { RuleLinks } from '../results/RuleLinks.tsx';
 import { Sheet } from '../results/Sheet.tsx';
 import { Working } from '../results/Working.tsx';
 import { rules } from '../rules.ts';
@@ -200,17 +200,9 @@ const FigureRow = ({
 );
 
 /** The rules that some figures rest on, each a link to its page. */
-function RuleList({ of }: { readonly of: readonly Quantity[] }): JSX.Element {
-  return (
-    <ul class="rules">
-      {rulesBehind(...of).map((id) => (
-        <li key={id}>
-          <a href={rulePage(id)}>{calculationRules.rules[id]?.title ?? id}</a>
-        </li>
-      ))}
-    </ul>
-  );
-}
+const RuleList = ({ of }: { readonly of: readonly Quantity[] }): JSX.Element => (
+  <RuleLinks ids={rulesBehind(...of)} />
+);
 
 function RowTrouble({ row }: { readonly row: PlannedRow }): JSX.Element | null {
   if (row.clash.length === 0) return null;

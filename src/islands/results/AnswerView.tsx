@@ -7,12 +7,15 @@ import type { Quantity } from '../../quantity/quantity.ts';
 import type { DrawnAnswer } from '../calculator/drawings.ts';
 import { cautions as allCautions } from '../rules.ts';
 import { Cautions } from './Caution.tsx';
+import { RuleLinks } from './RuleLinks.tsx';
 import { Sheet } from './Sheet.tsx';
 import { Working } from './Working.tsx';
 
 /** An answer with the drawings that belong beside it. */
 export interface Shown {
   readonly answer: Answer;
+  /** The rules that it asked for. */
+  readonly asked: readonly string[];
   readonly drawings: readonly DrawnAnswer[];
 }
 
@@ -73,6 +76,7 @@ export function TableView({ title, columns, rows, format: options }: AnswerTable
 export function AnswerView({
   name,
   answer: { figures, tables = {}, cautions, remarks },
+  asked,
   drawings,
   said = [],
   within = 'page',
@@ -128,6 +132,12 @@ export function AnswerView({
           <Working of={value as Quantity} {...(options ? { options } : {})} />
         </details>
       ))}
+      {asked.length > 0 ? (
+        <details>
+          <summary>Values of the rulebook behind this answer: {asked.length}</summary>
+          <RuleLinks ids={asked} />
+        </details>
+      ) : null}
     </>
   );
 }

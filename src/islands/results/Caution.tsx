@@ -6,14 +6,17 @@ import { cautions, rules } from '../rules.ts';
 
 const heading = { stop: 'Stop', warn: 'Warning', note: 'Note' } as const;
 
+/** The number of the note of each rule, on a page whose numbers stand again at its end. */
+export type Notes = Readonly<Record<string, string>>;
+
 /** The sentence of a caution, its values linked to their rules. */
-const Words = ({ words }: { readonly words: string }): JSX.Element => (
+const Words = ({ words, notes }: { readonly words: string; readonly notes: Notes }): JSX.Element => (
   <>
     {cautionPieces(words, rules).map((piece, place) =>
       typeof piece === 'string' ? (
         piece
       ) : (
-        <a key={place} class="rule" href={rulePage(piece.rule)}>
+        <a key={place} class="rule" href={rulePage(piece.rule)} data-note={notes[piece.rule]}>
           {piece.text}
         </a>
       ),
@@ -22,13 +25,20 @@ const Words = ({ words }: { readonly words: string }): JSX.Element => (
 );
 
 /** A caution where it concerns: its level as a word, what is the matter, what to do. */
-export function Caution({ id }: { readonly id: CautionId }): JSX.Element | null {
+export function Caution({
+  id,
+  notes = {},
+}: {
+  readonly id: CautionId;
+  readonly notes?: Notes;
+}): JSX.Element | null {
   const caution = cautions[id];
   if (!caution) return null;
   return (
     <div class={`caution ${caution.level}`} role="note">
       <p>
-        <strong>{heading[caution.level]}.</strong> <Words words={caution.says} /> <Words words={caution.do} />
+        <strong>{heading[caution.level]}.</strong> <Words words={caution.says} notes={notes} />{' '}
+        <Words words={caution.do} notes={notes} />
       </p>
     </div>
   );

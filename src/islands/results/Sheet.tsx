@@ -1,4 +1,5 @@
 import type { JSX } from 'preact';
+import { rulePage } from '../../components/links.ts';
 import { type Drawing, toSvg } from '../../drawings/svg.ts';
 
 /** A sheet wider than this is broader than a column of text. */
@@ -17,8 +18,8 @@ export const Sheet = ({
   readonly narrow: Drawing;
 }): JSX.Element => (
   <figure class={wide.width > BROAD ? 'drawing broad' : 'drawing'}>
-    <div class="wide" dangerouslySetInnerHTML={{ __html: toSvg(wide, `${name}-wide`) }} />
-    <div class="narrow" dangerouslySetInnerHTML={{ __html: toSvg(narrow, `${name}-narrow`) }} />
+    <div class="wide" dangerouslySetInnerHTML={{ __html: toSvg(wide, `${name}-wide`, rulePage) }} />
+    <div class="narrow" dangerouslySetInnerHTML={{ __html: toSvg(narrow, `${name}-narrow`, rulePage) }} />
     <figcaption>
       {wide.title}. {caption}
     </figcaption>

@@ -109,6 +109,22 @@ describe('measured points', () => {
   });
 });
 
+/** A flat bow is a parabola: two thirds of its rise on the mean. */
+describe('the flattest bow that a number can tell', () => {
+  test.each([1e-307, 1e-300, 1e-154, 1e-12, 1e-6])(
+    '%d in high over 168 in holds 112 times its rise',
+    (rise) => {
+      expect(Math.abs(bowed(168, 0, rise).areaUpTo(168) - 112 * rise)).toBeLessThanOrEqual(
+        1e-9 * rise + 1e-290,
+      );
+    },
+  );
+  test('a rise that floating noise turns below nothing is none', () => {
+    const profile = bowed(168, 3, 3 - 4e-16);
+    expect([profile.areaUpTo(168), profile.depthAt(40), profile.depthAt(84)]).toEqual([504, 3, 3]);
+  });
+});
+
 describe('whatever the size', () => {
   const check = <T>(property: fc.IProperty<T>) => fc.assert(property, { numRuns: 500 });
   /** A millionth is as fine as anything measured; a share of 10^-300 would only test the reach of floating numbers. */

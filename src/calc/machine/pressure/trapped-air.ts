@@ -66,7 +66,7 @@ export function trappedAir(
     limit,
     verdict: passes ? 'carries it' : 'does not carry it',
     highestPressure:
-      left.amount > 0
+      compare(limit, insulation) > 0
         ? named(inUnit(left, pressure.unit as UnitOf<'load'>), 'p most', 'Highest pressure that passes')
         : undefined,
     cautions: [passes ? 'caution.ceiling.sound-first' : grave, 'caution.ceiling.trapped-air'],

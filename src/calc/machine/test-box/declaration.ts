@@ -1,5 +1,5 @@
 import { format } from '../../../quantity/format.ts';
-import { amountIn } from '../../../quantity/quantity.ts';
+import { compare } from '../../../quantity/quantity.ts';
 import { calculation, EntriesClash, type Figure } from '../../declare/calculation.ts';
 import { lengthField, listField, optional, quantityField } from '../../declare/field.ts';
 import { materialFields } from '../../fill/fields.ts';
@@ -78,7 +78,7 @@ export const testBoxCheck = calculation({
         expected: 'one or more, each with its gross and tare weight',
       });
     for (const [at, { gross, tare }] of fills.entries()) {
-      if (amountIn(gross, 'lb') > amountIn(tare, 'lb')) continue;
+      if (compare(gross, tare) > 0) continue;
       throw new EntriesClash({
         field: `fills.${at}.tare`,
         label: 'Tare weight',

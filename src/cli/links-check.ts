@@ -1,0 +1,17 @@
+import { existsSync } from 'node:fs';
+import { brokenLinks } from '../proofread/links.ts';
+import { DataError } from '../rulebook/problem.ts';
+import { InputError, run } from './run.ts';
+
+const HOW = 'npm run --silent links:check [-- FOLDER [BASE]], such as dist /';
+
+await run(() => {
+  const [folder = 'dist', base = '/', ...rest] = process.argv.slice(2);
+  if (rest.length > 0 || !base.endsWith('/'))
+    throw new InputError(`found ${process.argv.slice(2).join(' ')}, expected ${HOW}`);
+  if (!existsSync(folder))
+    throw new InputError(`found no folder "${folder}", expected the built site: npm run build`);
+  const problems = brokenLinks(folder.replace(/\/+$/, ''), base);
+  if (problems.length > 0) throw new DataError(problems);
+  return 0;
+});

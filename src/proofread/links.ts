@@ -1,0 +1,182 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { nearest } from '../rulebook/nearest.ts';
+import type { Problem } from '../rulebook/problem.ts';
+import { attributeOf, type Element, elementsIn, placeOfAttribute } from './html.ts';
+
+/** Attributes that lead to a page, an anchor or a file. */
+const leading = ['href', 'src', 'action', 'poster', 'data-index', 'xlink:href'] as const;
+/** Attributes that name ids of their own page. */
+const naming = ['for', 'list', 'headers', 'aria-labelledby', 'aria-describedby', 'aria-controls'] as const;
+/** As SVG names a pattern, a marker or a clip of its page. */
+const PAINT = /^url\(["']?#([^)"']+)["']?\)$/;
+/** A scheme such as "mailto:", or the two strokes before another host. */
+const ELSEWHERE = /^(?:[a-z][a-z0-9+.-]*:|\/\/)/i;
+/**
+ * Links are read as if the site stood this deep, at a host of no consequence: a relative one that climbs out of the site is seen,
+ * where at the root of a host it would pass.
+ */
+const STANDS_AT = new URL('https://site.invalid/the/path/the/site/stands/under/');
+
+interface Link {
+  readonly name: string;
+  readonly written: string;
+  readonly element: Element;
+}
+
+interface BuiltPage {
+  /** Its file inside the site. */
+  readonly file: string;
+  readonly ids: ReadonlySet<string>;
+  readonly twice: readonly { readonly id: string; readonly element: Element }[];
+  readonly links: readonly Link[];
+  readonly named: readonly Link[];
+}
+
+/**
+ * Which links of a built site lead nowhere? Follows every link, form, picture, script and style sheet of every page to a file of the
+ * site, every anchor to an id of the page it leads to, and every id that a label, a description or a drawing names. Nothing is asked
+ * of another host. One link that stands on many pages is told once.
+ * @param base where links that begin with a slash begin: "/", or the path that the site was built for
+ */
+export function brokenLinks(folder: string, base = '/'): Problem[] {
+  const files = readdirSync(folder, { recursive: true, withFileTypes: true })
+    .filter((each) => each.isFile())
+    .map((each) =>
+      join(each.parentPath, each.name)
+        .slice(folder.length + 1)
+        .replaceAll('\\', '/'),
+    );
+  const known = new Set(files);
+  const pages = new Map(
+    files
+      .filter((name) => name.endsWith('.html'))
+      .sort()
+      .map((name) => [name, readPage(name, readFileSync(join(folder, name), 'utf8'))]),
+  );
+  const told = new Map<string, { problem: Problem; pages: Set<string> }>();
+  const tell = (
+    page: BuiltPage,
+    { name, element }: Omit<Link, 'written'>,
+    found: string,
+    expected: string,
+    check: string,
+  ) => {
+    const key = `${found} ${expected}`;
+    const before = told.get(key);
+    if (before) before.pages.add(page.file);
+    else
+      told.set(key, {
+        problem: {
+          file: join(folder, page.file),
+          ...placeOfAttribute(element, name),
+          found,
+          expected,
+          check,
+        },
+        pages: new Set([page.file]),
+      });
+  };
+
+  for (const page of pages.values()) {
+    for (const { id, element } of page.twice)
+      tell(
+        page,
+        { name: 'id', element },
+        `the id "${id}" a second time on ${page.file}`,
+        'each id once',
+        'duplicate-id',
+      );
+    for (const link of page.named)
+      if (!page.ids.has(link.written))
+        tell(
+          page,
+          link,
+          `${link.name} "${link.written}" on ${page.file}`,
+          'an id of that page',
+          'broken-reference',
+        );
+    for (const link of page.links) {
+      const wrong = wrongWith(link.written, page);
+      if (wrong) tell(page, link, `the link "${link.written}"`, wrong, 'broken-link');
+    }
+  }
+  return [...told.values()].map(({ problem, pages }) =>
+    pages.size === 1 ? problem : { ...problem, found: `${problem.found} here and on ${pages.size - 1} more` },
+  );
+
+  /** What is expected in the place of a link that leads nowhere. */
+  function wrongWith(written: string, page: BuiltPage): string | undefined {
+    if (ELSEWHERE.test(written)) return undefined;
+    const rooted = written.startsWith('/');
+    if (rooted && !written.startsWith(base)) return `a link that begins with "${base}"`;
+    const from = new URL(page.file.replace(/(^|\/)index\.html$/, '$1'), STANDS_AT);
+    const to = new URL(rooted ? `${STANDS_AT.pathname}${written.slice(base.length)}` : written, from);
+    if (!to.pathname.startsWith(STANDS_AT.pathname)) return 'a link that stays inside the site';
+    const path = decoded(to.pathname.slice(STANDS_AT.pathname.length));
+    const file = path === '' || path.endsWith('/') ? `${path}index.html` : path;
+    if (!known.has(file)) {
+      if (known.has(`${file}/index.html`)) return 'a slash at its end: it leads to a page';
+      const guess = nearFile(file, files);
+      return `a page or a file of the site${guess === undefined ? '' : `; did you mean "${base}${guess}"?`}`;
+    }
+    const anchor = decoded(to.hash.slice(1));
+    // What a form or a filter holds stands in the fragment too, as "name=value": it names no place of the page.
+    if (anchor === '' || anchor.includes('=')) return undefined;
+    const target = pages.get(file);
+    if (!target || target.ids.has(anchor)) return undefined;
+    const guess = nearest(anchor, [...target.ids]);
+    return `an id of ${file}${guess === undefined ? '' : `; did you mean "#${guess}"?`}`;
+  }
+}
+
+/** The page or file that was most likely meant: of the same name in another folder, or of a near name in the same. */
+function nearFile(file: string, files: readonly string[]): string | undefined {
+  const shown = (name: string): string => name.replace(/(^|\/)index\.html$/, '$1');
+  const [folder, name] = parted(shown(file));
+  const all = files.map(shown).filter((each) => each !== '');
+  const inFolder = all.map(parted).filter(([each]) => each === folder);
+  const near = nearest(
+    name,
+    inFolder.map(([, each]) => each),
+  );
+  return all.find((each) => parted(each)[1] === name) ?? (near === undefined ? undefined : folder + near);
+}
+
+/** A path as its folder and its last name. @example parted('do/patching/') // => ['do/', 'patching/'] */
+function parted(path: string): readonly [folder: string, name: string] {
+  const from = path.replace(/\/$/, '').lastIndexOf('/') + 1;
+  return [path.slice(0, from), path.slice(from)];
+}
+
+function readPage(file: string, html: string): BuiltPage {
+  const ids = new Set<string>();
+  const twice: { id: string; element: Element }[] = [];
+  const links: Link[] = [];
+  const named: Link[] = [];
+  for (const element of elementsIn(html)) {
+    const id = attributeOf(element, 'id');
+    if (id !== undefined && ids.has(id)) twice.push({ id, element });
+    if (id !== undefined) ids.add(id);
+    for (const name of leading) {
+      const written = attributeOf(element, name);
+      if (written !== undefined) links.push({ name, written, element });
+    }
+    for (const name of naming)
+      for (const written of attributeOf(element, name)?.split(/\s+/).filter(Boolean) ?? [])
+        named.push({ name, written, element });
+    for (const { name, value } of element.attrs) {
+      const written = PAINT.exec(value)?.[1];
+      if (written !== undefined) named.push({ name, written, element });
+    }
+  }
+  return { file, ids, twice, links, named };
+}
+
+function decoded(text: string): string {
+  try {
+    return decodeURIComponent(text);
+  } catch {
+    return text;
+  }
+}

@@ -1,0 +1,68 @@
+import { expect, type Page, test } from '@playwright/test';
+
+const card = (page: Page) => page.getByRole('dialog');
+const number = (page: Page) => page.locator('.prose a.rule', { hasText: '6 in' }).first();
+
+test.describe('without script', () => {
+  test.use({ javaScriptEnabled: false });
+  test('a number leads to the page of its rule', async ({ page }) => {
+    await page.goto('/do/patching/');
+    const href = await number(page).getAttribute('href');
+    expect(href).toMatch(/\/rules\/access\.roof-holes\.diameter\/$/);
+    await page.goto(href ?? '');
+    await expect(page.locator('.rule-card')).toContainText('Diameter of a hole');
+  });
+});
+
+test('a number opens its card where the reader is, and closing gives the focus back', async ({ page }) => {
+  await page.goto('/do/patching/');
+  await number(page).click();
+  await expect(card(page)).toContainText('Diameter of a hole');
+  await expect(card(page)).toContainText('practice');
+  await expect(page).toHaveURL(/\/do\/patching\/$/);
+  await page.keyboard.press('Escape');
+  await expect(card(page)).toBeHidden();
+  await expect(number(page)).toBeFocused();
+});
+
+test('the keyboard opens it too, and the whole page is one step away', async ({ page }) => {
+  await page.goto('/do/patching/');
+  await number(page).focus();
+  await page.keyboard.press('Enter');
+  await expect(card(page)).toBeVisible();
+  await card(page).getByRole('link', { name: 'The whole page of this value' }).click();
+  await expect(page).toHaveURL(/\/rules\/access\.roof-holes\.diameter\/$/);
+});
+
+test('a number in a drawing opens its card', async ({ page }) => {
+  await page.goto('/do/patching/');
+  await page
+    .locator('.drawing .wide a.rule, .drawing .narrow a.rule')
+    .locator('visible=true')
+    .first()
+    .click();
+  await expect(card(page)).toBeVisible();
+});
+
+test('a number of a result opens its card, and the entries stay', async ({ page }) => {
+  await page.goto('/calculators/patch-kit/');
+  await page.getByLabel('Holes').fill('7');
+  await page.locator('.answers a.rule').first().click();
+  await expect(card(page)).toBeVisible();
+  await card(page).getByRole('button', { name: 'Close' }).click();
+  await expect(page.getByLabel('Holes')).toHaveValue('7');
+});
+
+test('where the card can’t be had the link goes to the page', async ({ page }) => {
+  await page.goto('/do/patching/');
+  let first = true;
+  await page.route('**/rules/**', (route) => {
+    if (first) {
+      first = false;
+      return route.abort();
+    }
+    return route.continue();
+  });
+  await number(page).click();
+  await expect(page).toHaveURL(/\/rules\/access\.roof-holes\.diameter\/$/);
+});
