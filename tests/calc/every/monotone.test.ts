@@ -131,8 +131,9 @@ describe('more of it, all else as it was', () => {
     fc.assert(
       fc.property(
         fc.constantFrom(...bases),
-        fc.double({ min: 0.05, max: 2, noNaN: true }),
-        fc.double({ min: 1, max: 2, noNaN: true }),
+        // Whole factors as well, since some fields take whole years or quarters of a bag alone.
+        fc.oneof(fc.double({ min: 0.05, max: 2, noNaN: true }), fc.constantFrom(1, 2)),
+        fc.oneof(fc.double({ min: 1, max: 2, noNaN: true }), fc.constantFrom(1, 2)),
         ({ entries, leaf, field }, first, second) => {
           const read = parseQuantity(String(leaf.given), { dimension: field.dimension });
           const typed = (times: number) => `${digits(read.amount * times)} ${read.unit}`;
