@@ -12,7 +12,8 @@ const mayUse: Readonly<Record<string, readonly string[]>> = {
   train: ['quantity', 'rulebook', 'calc'],
   remark: ['quantity', 'rulebook'],
   proofread: ['quantity', 'rulebook', 'calc', 'remark'],
-  cli: ['quantity', 'rulebook', 'calc', 'job', 'proofread'],
+  built: ['rulebook'],
+  cli: ['quantity', 'rulebook', 'calc', 'job', 'proofread', 'built'],
 };
 
 const importsOf = (file: string): string[] =>

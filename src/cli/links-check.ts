@@ -1,5 +1,5 @@
 import { existsSync } from 'node:fs';
-import { brokenLinks } from '../proofread/links.ts';
+import { brokenLinks } from '../built/links.ts';
 import { DataError } from '../rulebook/problem.ts';
 import { InputError, run } from './run.ts';
 

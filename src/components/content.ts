@@ -1,33 +1,34 @@
 import type { AstroComponentFactory } from 'astro/runtime/server/index.js';
+import type { FoundKind } from './kinds.ts';
 
 /** The kinds of page that are written, each a folder of content and a part of the site. */
 export const contentKinds = {
   do: {
     title: 'Find a step',
     lead: 'The work in order, one act a step, the caution before the step it concerns.',
-    tells: 'step',
+    tells: 'procedure',
   },
   trouble: {
     title: 'When it goes wrong',
     lead: 'What you see, what it is likely to be, what to do now, and what to do before you carry on.',
-    tells: 'step',
+    tells: 'trouble',
   },
   safety: {
     title: 'Safety',
     lead: 'What can hurt people on this job, where to stop, and who decides.',
-    tells: 'step',
+    tells: 'safety',
   },
   know: {
     title: 'Why it is so',
     lead: 'How these roofs are built, and why the work is done as it is.',
-    tells: 'page',
+    tells: 'explanation',
   },
   train: {
     title: 'For the trainer',
     lead: 'An order of lessons through the pages, and questions with answers worked from the rulebook.',
-    tells: 'page',
+    tells: 'lesson',
   },
-} as const satisfies Record<string, { title: string; lead: string; tells: 'step' | 'page' }>;
+} as const satisfies Record<string, { title: string; lead: string; tells: FoundKind }>;
 
 export type ContentKind = keyof typeof contentKinds;
 
@@ -40,6 +41,8 @@ export interface ContentPage {
   readonly order: number;
   /** Ids of the rules whose values stand on it, in order. */
   readonly rules: readonly string[];
+  /** Names of the drawings that stand on it, in order. */
+  readonly drawings: readonly string[];
   readonly Content: AstroComponentFactory;
 }
 
@@ -50,6 +53,7 @@ interface MdxModule {
     readonly summary?: string;
     readonly order?: number;
     readonly rules?: readonly string[];
+    readonly drawings?: readonly string[];
   };
 }
 
@@ -60,7 +64,7 @@ const isKind = (text: string): text is ContentKind => Object.hasOwn(contentKinds
 /** Every page that is written, in its order. @throws Error for a page without title, summary or order, or in a folder of no kind. */
 export const contentPages: readonly ContentPage[] = Object.entries(modules)
   .map(([path, { default: Content, frontmatter }]) => {
-    const { title, summary, order, rules = [] } = frontmatter;
+    const { title, summary, order, rules = [], drawings = [] } = frontmatter;
     const [kind = '', file = ''] = path.split('/').slice(-2);
     if (!isKind(kind)) {
       const kinds = Object.keys(contentKinds).join(', ');
@@ -70,7 +74,7 @@ export const contentPages: readonly ContentPage[] = Object.entries(modules)
       throw new Error(
         `${path}: found no title, summary or order, expected all three at the head of the page`,
       );
-    return { kind, slug: file.replace(/\.mdx$/, ''), title, summary, order, rules, Content };
+    return { kind, slug: file.replace(/\.mdx$/, ''), title, summary, order, rules, drawings, Content };
   })
   .sort((a, b) => a.order - b.order);
 

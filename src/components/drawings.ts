@@ -27,12 +27,15 @@ import { readJobFile } from '../job/job-file.ts';
 import type { WorkedJob } from '../job/planned.ts';
 import { workJob } from '../job/work.ts';
 import type { Quantity } from '../quantity/quantity.ts';
+import { nearest } from '../rulebook/nearest.ts';
 
 /** A drawing that pages may show, in its two layouts. */
 export interface PageDrawing {
   readonly caption: string;
   readonly wide: Drawing;
   readonly narrow: Drawing;
+  /** Of two views, the one that a field card shows; it has no room for both. */
+  readonly onCard?: 'first' | 'second';
 }
 
 function example(): WorkedJob {
@@ -97,6 +100,7 @@ export const pageDrawings: Readonly<Record<string, () => PageDrawing>> = {
         'One opening of the example home, each view to its own scale; lengths are level. Crossed: old insulation. Slanted: new fill. From above, the numbers are the order of the pushes, the farthest first; dashed are the trusses, dash-dot is the ridge; a push stops before the ring kept open about a flue. How steeply the hose goes in only illustrates.',
       wide: draw('wide'),
       narrow: draw('narrow'),
+      onCard: 'second',
     };
   },
   'edge-lifting': () => {
@@ -132,6 +136,7 @@ export const pageDrawings: Readonly<Record<string, () => PageDrawing>> = {
         'The example home, each view to its own scale. “At” is where the hose runs, from the eave. Dashed: the ceiling and the chords of the truss behind the siding. Squares: where the wall is opened; how large each is cut only illustrates. Circle in them: the hose. From above, slanted: what the pushes surely cover; blank: what may be left over; crossed: the ring kept open about a flue.',
       wide: draw('wide'),
       narrow: draw('narrow'),
+      onCard: 'first',
     };
   },
   'flue-dam': () => ({
@@ -146,6 +151,7 @@ export const pageDrawings: Readonly<Record<string, () => PageDrawing>> = {
       caption: 'Dashed: what lies under the membrane. The lip of the cap is as wide as its maker has it.',
       wide: patchLayersDrawing(layers, 'wide', 'patch-layers-wide'),
       narrow: patchLayersDrawing(layers, 'narrow', 'patch-layers-narrow'),
+      onCard: 'second',
     };
   },
   'screw-order': () => {
@@ -171,3 +177,14 @@ export const pageDrawings: Readonly<Record<string, () => PageDrawing>> = {
     };
   },
 };
+
+/** A drawing by its name. @throws Error on the page that asks, with the names there are, if there is none of this one. */
+export function pageDrawing(name: string, page: string): PageDrawing {
+  const make = Object.hasOwn(pageDrawings, name) ? pageDrawings[name] : undefined;
+  if (make) return make();
+  const names = Object.keys(pageDrawings);
+  const guess = nearest(name, names);
+  throw new Error(
+    `${page}: found the drawing "${name}", expected one of ${names.join(', ')}${guess ? `; did you mean "${guess}"?` : ''}`,
+  );
+}

@@ -46,6 +46,7 @@ export function gableOpeningDrawing(
   return {
     width,
     height: plan.foot + 6,
+    secondFrom: end.foot + 4,
     title: 'The gable end with its openings, and the lanes behind it',
     description: `The width of ${tape(cavity.section.width)} is shared into ${found.lanes.length} lanes, each ${tape(found.laneWidth)} wide. ${shown.map((lane) => `Lane ${lane.number}: the hose runs ${tape(lane.middle)} from the eave, with ${format(lane.room, { figures: 2 })} free`).join('; ')}. ${first ? `From each end a push covers ${tape(first.fromStart)} of ${tape(cavity.length)}, and ${tape(first.left)} between them are left over` : 'No lane is fed'}${found.lanes.some(({ stopsAtRing }) => stopsAtRing) ? '; a lane with a flue in its way stops before the ring kept open about it' : ''}.`,
     shapes: [

@@ -48,6 +48,7 @@ export function hosePathDrawing(
   return {
     width,
     height: bottom + 112,
+    secondFrom: section.foot + 38,
     title: 'The way of the hose, in section and from above',
     description: `In section, a hose of ${format(rules.value('access.hose.diameter'))} goes in through a hole of ${format(rules.value('access.roof-holes.diameter'))}, ${format(rules.value('access.roof-holes.below-peak'))} below the ridge, and lies straight between two trusses on the old insulation, in to its tape mark at ${tape(push.mark)}. It stops ${tapeInches(shortOf(push))} short of the far eave, and is drawn back from there while it blows. From above, ${found.marks.length} pushes go out from the hole round the clock over ${tapeInches(long)} of the home, numbered from the farthest${found.marks.some(({ stopsAtRing }) => stopsAtRing) ? '; where a flue stands, they stop before the ring kept open about it' : ''}.`,
     shapes: [

@@ -54,6 +54,22 @@ export interface Drawing {
   /** What a reader who can't see it is told. */
   readonly description: string;
   readonly shapes: readonly Shape[];
+  /** Of two views one below the other: where the second begins. */
+  readonly secondFrom?: number;
+  /** Where it begins, if what lies above is left out. */
+  readonly top?: number;
+}
+
+/**
+ * One view of a drawing that has two, alone on its sheet; the whole of a drawing that has one.
+ * @example viewOf({ width: 9, height: 9, title: 'A', description: 'B', shapes: [], secondFrom: 6 }, 'second').height // => 3
+ */
+export function viewOf(drawing: Drawing, view: 'first' | 'second'): Drawing {
+  const { secondFrom, ...one } = drawing;
+  if (secondFrom === undefined) return drawing;
+  return view === 'first'
+    ? { ...one, height: secondFrom }
+    : { ...one, top: secondFrom, height: one.height - secondFrom };
 }
 
 /**
@@ -62,7 +78,7 @@ export interface Drawing {
  * @example toSvg({ width: 9, height: 9, title: 'A', description: 'B', shapes: [] }, 'plan').startsWith('<svg') // => true
  */
 export function toSvg(
-  { width, height, title, description, shapes }: Drawing,
+  { width, height, top = 0, title, description, shapes }: Drawing,
   name: string,
   ruleHref?: RuleHref,
 ): string {
@@ -71,7 +87,7 @@ export function toSvg(
       'svg',
       {
         xmlns: 'http://www.w3.org/2000/svg',
-        viewBox: `0 0 ${rounded(width)} ${rounded(height)}`,
+        viewBox: `0 ${rounded(top)} ${rounded(width)} ${rounded(height)}`,
         width,
         height,
         // An image hides what is inside it from a screen reader; links must be found.

@@ -1,20 +1,34 @@
-/** The sizes of type that the style sheet has for a card, in points, the largest first. */
-const SIZES = ['12', '11.5', '11', '10.5', '10', '9.5'] as const;
+/**
+ * How a card may be set, the best first: size of its type in points, breadth of its drawings, and whether what good looks like has a
+ * line of its own. The style sheet has the measures. Large type comes before broad drawings, but no drawing is made so small that its
+ * words are lost while the type can still give way.
+ */
+const settings = [
+  ...['12', '11.5', '11'].map((size) => ({ size, drawings: 'whole', room: true })),
+  ...['12', '11.5', '11', '10.5'].map((size) => ({ size, drawings: 'smaller', room: true })),
+  ...['11', '10.5', '10'].map((size) => ({ size, drawings: 'small', room: true })),
+  ...['10.5', '10', '9.5'].map((size) => ({ size, drawings: 'small', room: false })),
+  { size: '9.5', drawings: 'least', room: false },
+] as const;
+
+const MILLIMETRES_PER_INCH = 25.4;
+const PIXELS_PER_INCH = 96;
 
 /**
  * The height that a card may take, in inches: that of Letter, the lower of the two papers, without the margins of the style sheet and
  * a tenth of an inch, since paper is not set to the last pixel as the screen is.
  */
-const ROOM = 11 - (2 * 10) / 25.4 - 0.1;
-const PIXELS_PER_INCH = 96;
+const ROOM = 11 - (2 * 8) / MILLIMETRES_PER_INCH - 0.1;
 
-/** Sets a card in the largest type in which it fits one sheet. It is measured as a sheet, however wide the window is. */
+/** Sets a card as large as it fits one sheet. It is measured as a sheet, however wide the window is. */
 export function mount(): void {
   const card = document.querySelector<HTMLElement>('.card');
   if (!card) return;
   card.classList.add('measured');
-  for (const size of SIZES) {
+  for (const { size, drawings, room } of settings) {
     card.dataset.size = size;
+    card.dataset.drawings = drawings;
+    card.toggleAttribute('data-room', room);
     if (card.getBoundingClientRect().height <= ROOM * PIXELS_PER_INCH) break;
   }
   card.classList.remove('measured');

@@ -2,68 +2,145 @@
 interface SearchIndex {
   readonly search: (
     words: string,
-  ) => Promise<{ readonly results: readonly { readonly data: () => Promise<Found> }[] }>;
+    options: { readonly filters: { readonly kind: string } },
+  ) => Promise<{ readonly results: readonly Result[] }>;
+}
+
+interface Result {
+  readonly score: number;
+  readonly data: () => Promise<Found>;
 }
 
 interface Found {
   readonly url: string;
   readonly excerpt: string;
-  readonly meta: { readonly title?: string; readonly kind?: string };
+  readonly meta: { readonly title?: string; readonly page?: string };
 }
 
-const MOST_SHOWN = 20;
+/** What was found of one kind. */
+interface Group {
+  readonly kind: string;
+  readonly name: string;
+  readonly results: readonly Result[];
+}
 
-/** Searches as the form is sent or its words change, and says of each result what kind of page it is. */
+/** How many are shown of each kind; of one kind alone. */
+const A_FEW = 3;
+const MANY = 30;
+
+/**
+ * Searches as the form is sent or its words change. What is found stands in groups, one for each kind of page, the kind with the best
+ * find first; a kind chosen in the form stands alone. Words and kind stand in the address.
+ */
 export function mount(): void {
   const form = document.getElementById('search') as HTMLFormElement | null;
   const box = document.getElementById('q') as HTMLInputElement | null;
+  const only = document.getElementById('kind') as HTMLSelectElement | null;
   const count = document.getElementById('count');
   const list = document.getElementById('results');
-  if (!form || !box || !count || !list) return;
+  if (!form || !box || !only || !count || !list) return;
+  const kinds = [...only.options].filter(({ value }) => value !== '');
   let index: Promise<SearchIndex> | undefined;
   let asked = 0;
 
   const look = async (): Promise<void> => {
     const words = box.value.trim();
     const turn = ++asked;
-    history.replaceState(null, '', words === '' ? location.pathname : `?q=${encodeURIComponent(words)}`);
+    const address = new URLSearchParams({
+      ...(words && { q: words }),
+      ...(only.value && { kind: only.value }),
+    });
+    history.replaceState(null, '', address.size === 0 ? location.pathname : `?${address}`);
     if (words === '') {
       list.replaceChildren();
       count.textContent = '';
       return;
     }
     index ??= import(/* @vite-ignore */ form.dataset.index ?? '') as Promise<SearchIndex>;
-    const { results } = await (await index).search(words);
-    const found = await Promise.all(results.slice(0, MOST_SHOWN).map((result) => result.data()));
+    const { search } = await index;
+    const looked = await Promise.all(
+      kinds
+        .filter(({ value }) => only.value === '' || only.value === value)
+        .map(async ({ value: kind, text: name }) => ({
+          kind,
+          name,
+          results: (await search(words, { filters: { kind } })).results,
+        })),
+    );
+    const groups = looked
+      .filter(({ results }) => results.length > 0)
+      .sort((a, b) => (b.results[0]?.score ?? 0) - (a.results[0]?.score ?? 0));
+    const most = only.value === '' ? A_FEW : MANY;
+    const shown = await Promise.all(
+      groups.map(async (group) => ({
+        group,
+        found: await Promise.all(group.results.slice(0, most).map((result) => result.data())),
+      })),
+    );
     // A slower answer to earlier words must not take the place of this one.
     if (turn !== asked) return;
-    count.textContent = results.length === 1 ? '1 page' : `${results.length} pages`;
-    list.replaceChildren(...found.map(item));
+    const all = groups.reduce((sum, { results }) => sum + results.length, 0);
+    count.textContent = all === 0 ? 'Nothing found' : `${all} found`;
+    list.replaceChildren(...shown.flatMap(({ group, found }) => groupOf(group, found, choose)));
   };
 
+  const choose = (kind: string): void => {
+    only.value = kind;
+    only.focus();
+    void look();
+  };
   form.addEventListener('submit', (event) => {
     event.preventDefault();
     void look();
   });
   box.addEventListener('input', () => void look());
-  box.value = new URLSearchParams(location.search).get('q') ?? '';
+  only.addEventListener('change', () => void look());
+  const given = new URLSearchParams(location.search);
+  box.value = given.get('q') ?? '';
+  only.value = given.get('kind') ?? '';
+  // A kind that there is not.
+  if (only.selectedIndex < 0) only.value = '';
   void look();
 }
 
+function groupOf(
+  { kind, name, results }: Group,
+  found: readonly Found[],
+  choose: (kind: string) => void,
+): HTMLElement[] {
+  const heading = document.createElement('h2');
+  heading.textContent = name;
+  const list = document.createElement('ol');
+  list.className = 'list';
+  list.append(...found.map((each) => item(kind, each)));
+  if (results.length <= found.length || found.length === MANY) return [heading, list];
+  const more = document.createElement('button');
+  more.type = 'button';
+  more.className = 'plain';
+  more.textContent = `${name}: all ${results.length}`;
+  more.addEventListener('click', () => choose(kind));
+  return [heading, list, more];
+}
+
 /** The index marks the words it found; the marks are kept, everything else goes in as text. */
-function item({ url, excerpt, meta }: Found): HTMLLIElement {
+function item(kind: string, { url, excerpt, meta }: Found): HTMLLIElement {
   const entry = document.createElement('li');
   const link = document.createElement('a');
   link.href = url;
   const title = document.createElement('strong');
-  title.textContent = `${meta.kind ?? 'page'}: ${meta.title ?? url}`;
+  title.textContent = `${kind}: ${meta.title ?? url}`;
+  link.append(title);
+  if (meta.page)
+    link.append(
+      Object.assign(document.createElement('span'), { className: 'whence', textContent: meta.page }),
+    );
   const words = document.createElement('span');
   for (const [place, piece] of excerpt.split(/<\/?mark>/).entries()) {
     const text = new DOMParser().parseFromString(piece, 'text/html').documentElement.textContent ?? '';
     if (place % 2 === 0) words.append(text);
     else words.append(Object.assign(document.createElement('mark'), { textContent: text }));
   }
-  link.append(title, words);
+  link.append(words);
   entry.append(link);
   return entry;
 }

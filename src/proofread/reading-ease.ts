@@ -32,7 +32,7 @@ const sentencesOf = new Intl.Segmenter('en', { granularity: 'sentence' });
 const WORD = /[\p{L}\p{N}]+(?:['’-][\p{L}\p{N}]+)*/gu;
 
 /** The words of one text. @example wordsOf('Tie it: 6-ply, don’t knot it.').length // => 6 */
-const wordsOf = (text: string): string[] => text.match(WORD) ?? [];
+export const wordsOf = (text: string): string[] => text.match(WORD) ?? [];
 
 /**
  * The sentences of a page: of its summary, its paragraphs, the items of its lists and the cells of its tables, each of which ends one.

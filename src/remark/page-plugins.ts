@@ -1,6 +1,8 @@
 import type { RemarkPlugins } from '@astrojs/markdown-remark';
+import { drawingNames } from './drawing-names.ts';
 import { noBareQuantity } from './no-bare-quantity.ts';
 import { type RuleReferenceOptions, ruleReferences } from './rule-references.ts';
+import { stepAnchors } from './step-anchors.ts';
 import { tableCards } from './table-cards.ts';
 import { termLinks } from './term-links.ts';
 import { projectTerms } from './terms.ts';
@@ -9,6 +11,8 @@ import { projectTerms } from './terms.ts';
 export const pagePlugins = (options: RuleReferenceOptions): RemarkPlugins => [
   noBareQuantity,
   [ruleReferences, options],
+  drawingNames,
+  stepAnchors,
   tableCards,
   [termLinks, { terms: projectTerms(), base: options.base }],
 ];

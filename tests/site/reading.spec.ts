@@ -1,17 +1,5 @@
 import { expect, test } from '@playwright/test';
 
-test('search finds a step, a rule and a calculator, and says which is which', async ({ page }) => {
-  await page.goto('/search/?q=ceiling');
-  const results = page.locator('#results li');
-  await expect(results.first()).toBeVisible({ timeout: 15_000 });
-  const kinds = await results.locator('strong').allTextContents();
-  for (const kind of ['step:', 'rule:', 'calculator:'])
-    expect(
-      kinds.some((text) => text.startsWith(kind)),
-      `${kind} in ${kinds.join('; ')}`,
-    ).toBe(true);
-});
-
 test('a number in a procedure leads to its rule, and stands again at the end of the page', async ({
   page,
 }) => {

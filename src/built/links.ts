@@ -144,7 +144,7 @@ function nearFile(file: string, files: readonly string[]): string | undefined {
 }
 
 /** A path as its folder and its last name. @example parted('do/patching/') // => ['do/', 'patching/'] */
-function parted(path: string): readonly [folder: string, name: string] {
+export function parted(path: string): readonly [folder: string, name: string] {
   const from = path.replace(/\/$/, '').lastIndexOf('/') + 1;
   return [path.slice(0, from), path.slice(from)];
 }

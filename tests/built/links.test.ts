@@ -2,7 +2,7 @@ import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
 import { describe, expect, test } from 'vitest';
-import { brokenLinks } from '../../src/proofread/links.ts';
+import { brokenLinks } from '../../src/built/links.ts';
 import type { Problem } from '../../src/rulebook/problem.ts';
 
 /** A built site of few pages; the page that is tried stands at do/saw/. */

@@ -1,0 +1,44 @@
+import { existsSync, readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { close, createIndex } from 'pagefind';
+import { recordsIn } from '../built/records.ts';
+import { InputError, run } from './run.ts';
+
+const HOW = 'npm run --silent search:index [-- FOLDER], such as dist';
+
+/** Its steps are found in the procedure that it is made from. */
+const CARDS = 'cards/';
+
+const partsOf = (folder: string) =>
+  readdirSync(folder, { recursive: true, encoding: 'utf8' })
+    .map((name) => name.replaceAll('\\', '/'))
+    .filter((name) => name.endsWith('/index.html') && !name.startsWith(CARDS))
+    .sort()
+    .flatMap((name) =>
+      recordsIn(`/${name.replace(/index\.html$/, '')}`, readFileSync(join(folder, name), 'utf8')),
+    );
+
+await run(async () => {
+  const [folder = 'dist', ...rest] = process.argv.slice(2);
+  if (rest.length > 0) throw new InputError(`found ${process.argv.slice(2).join(' ')}, expected ${HOW}`);
+  if (!existsSync(folder))
+    throw new InputError(`found no folder "${folder}", expected the built site: npm run build`);
+  const { index, errors } = await createIndex();
+  if (!index) throw new Error(errors.join('\n'));
+  const told = [...(await index.addDirectory({ path: folder })).errors];
+  for (const record of partsOf(folder)) {
+    const { url, kind, title, page, content } = record;
+    const added = await index.addCustomRecord({
+      url,
+      content,
+      language: 'en',
+      meta: { title, kind, page },
+      filters: { kind: [kind] },
+    });
+    told.push(...added.errors);
+  }
+  told.push(...(await index.writeFiles({ outputPath: join(folder, 'pagefind') })).errors);
+  await close();
+  if (told.length > 0) throw new Error(told.join('\n'));
+  return 0;
+});

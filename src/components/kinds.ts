@@ -1,0 +1,23 @@
+/** The kinds of thing that search finds, in the word that stands before a result and in the name of its group. */
+export const foundKinds = {
+  step: 'Steps',
+  procedure: 'Procedures',
+  trouble: 'When it goes wrong',
+  safety: 'Safety',
+  explanation: 'Explanations',
+  term: 'Terms',
+  rule: 'Rules: values with their sources',
+  calculator: 'Calculators',
+  'sheet of the job': 'Sheets of the job',
+  lesson: 'For the trainer',
+  source: 'Sources',
+  check: 'Checks',
+  page: 'Other pages',
+} as const;
+
+export type FoundKind = keyof typeof foundKinds;
+
+/** Pages that search leaves out: a card says again what its procedure says, a list what its pages say. */
+export type LeftOut = 'card' | 'list';
+
+export const isFound = (kind: FoundKind | LeftOut): kind is FoundKind => Object.hasOwn(foundKinds, kind);

@@ -1,0 +1,116 @@
+import { expect, type Page, test } from '@playwright/test';
+import { everyPage } from './pages.ts';
+
+// In Chromium alone: only it prints to PDF under test.
+
+const cards = everyPage.filter((path) => /^\/cards\/.+/.test(path));
+const papers = ['Letter', 'A4'] as const;
+/** The smallest type of a step or a caution, in CSS pixels: 9.5 pt. */
+const SMALLEST = (9.5 * 96) / 72;
+
+async function sheetsOf(page: Page, format: (typeof papers)[number]): Promise<number> {
+  const pdf = await page.pdf({ format });
+  return pdf.toString('latin1').match(/\/Type\s*\/Page\b/g)?.length ?? 0;
+}
+
+test('there are cards to print', () => {
+  expect(cards.length).toBeGreaterThan(0);
+});
+
+for (const path of cards) {
+  test(`${path} prints on one sheet of Letter and of A4, in type that can be read, a box at each step`, async ({
+    page,
+  }) => {
+    await page.goto(path);
+    for (const paper of papers)
+      expect(await sheetsOf(page, paper), `sheets of ${paper}: split the procedure, or say less`).toBe(1);
+    await page.emulateMedia({ media: 'print' });
+    const { type, boxes, steps, said, shown } = await page.locator('.card').evaluate((card) => {
+      const read = [...card.querySelectorAll('.columns p')];
+      const listed = [...card.querySelectorAll('.columns > ol > li')];
+      return {
+        type: Math.min(...read.map((each) => Number.parseFloat(getComputedStyle(each).fontSize))),
+        steps: listed.length,
+        boxes: listed.filter((each) => getComputedStyle(each, '::before').borderTopStyle === 'solid').length,
+        said: card.querySelectorAll('.drawing').length,
+        shown: [...card.querySelectorAll('.drawing svg')].filter(
+          (each) => each.getBoundingClientRect().width > 150,
+        ).length,
+      };
+    });
+    expect(type).toBeGreaterThanOrEqual(SMALLEST);
+    expect(steps).toBeGreaterThan(0);
+    expect(boxes).toBe(steps);
+    expect(shown).toBe(said);
+  });
+}
+
+test.describe('without script', () => {
+  test.use({ javaScriptEnabled: false });
+  test('every card prints on one sheet of Letter and of A4', async ({ page }) => {
+    test.setTimeout(120_000);
+    for (const path of cards) {
+      await page.goto(path);
+      for (const paper of papers) expect(await sheetsOf(page, paper), `${path} on ${paper}`).toBe(1);
+    }
+  });
+});
+
+test('a card with twice as many steps is seen to run over', async ({ page }) => {
+  await page.goto(cards[0] ?? '');
+  await page
+    .locator('.card .columns')
+    .evaluate((columns) => columns.append(...[...columns.children].map((each) => each.cloneNode(true))));
+  expect(await sheetsOf(page, 'Letter')).toBeGreaterThan(1);
+});
+
+/** Pages of content, each of whose numbers stands again at its end. */
+const written = everyPage.filter((path) => /^\/(do|trouble|safety|know|train|cards)\/.+/.test(path));
+
+test('each number of a page bears the number of its note, and the note leads to the same rule', async ({
+  page,
+}) => {
+  test.setTimeout(120_000);
+  let looked = 0;
+  for (const path of written) {
+    await page.goto(path);
+    const wrong = await page.evaluate(() => {
+      const notes = [...document.querySelectorAll('.numbers li a, ol.notes li a')].map((each) =>
+        each.getAttribute('href'),
+      );
+      const values = [
+        ...document.querySelectorAll<HTMLElement>(
+          'a.rule[data-rule], .prose .caution a.rule, .card .caution a.rule',
+        ),
+      ];
+      const first = [...new Set(values.map((each) => each.getAttribute('href')))];
+      return {
+        count: values.length,
+        wrong: values
+          .filter((each) => notes[Number(each.dataset.note) - 1] !== each.getAttribute('href'))
+          .map((each) => `${each.textContent} has note ${each.dataset.note}`),
+        order: first.join() === notes.join(),
+      };
+    });
+    // The questions of the lessons have their sources beside their answers.
+    if (path.startsWith('/train/')) continue;
+    expect(wrong.wrong, path).toEqual([]);
+    expect(wrong.order, `${path}: notes in the order of the page`).toBe(true);
+    looked += wrong.count;
+  }
+  expect(looked).toBeGreaterThan(0);
+});
+
+test('on paper the number of the note stands at the value; on the screen, where it can be tapped, it does not', async ({
+  page,
+}) => {
+  await page.goto('/do/patching/');
+  const mark = () =>
+    page
+      .locator('.prose a.rule[data-note]')
+      .first()
+      .evaluate((each) => getComputedStyle(each, '::after').content);
+  expect(await mark()).toBe('none');
+  await page.emulateMedia({ media: 'print' });
+  expect(await mark()).toMatch(/^(?:"1"|attr\(data-note\))/);
+});

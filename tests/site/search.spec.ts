@@ -1,0 +1,82 @@
+import { expect, type Page, test } from '@playwright/test';
+
+const SLOW = { timeout: 15_000 };
+
+/** Looks for some words as a reader does, and gives the results. */
+async function look(page: Page, words: string) {
+  await page.goto('/search/');
+  await page.getByLabel('Steps, terms, rules and calculators').fill(words);
+  await expect(page.locator('#count')).toContainText('found', SLOW);
+  return page.locator('#results li');
+}
+
+/** What is looked for, the result that has to be there with the word for its kind, and where it leads. */
+const finds: readonly [what: string, words: string, result: RegExp, leads: RegExp][] = [
+  [
+    'a step',
+    'brush chips screws offcuts',
+    /^step: Brush off chips, screws and offcuts/,
+    /\/do\/cleaning-up\/#step-\d+$/,
+  ],
+  ['a procedure', 'clean up', /^procedure: Clean up/, /\/do\/cleaning-up\/$/],
+  ['a page for when it goes wrong', 'hose stuck', /^trouble: /, /\/trouble\/hose-stuck\/$/],
+  ['a page on safety', 'lead paint', /^safety: /, /\/safety\/lead-paint\/$/],
+  ['an explanation', 'taper', /^explanation: /, /\/know\/the-taper-and-r\/$/],
+  ['a term', 'purlin', /^term: purlin/, /\/terms\/#purlin$/],
+  ['a rule', 'diameter of a hole', /^rule: Diameter of a hole/, /\/rules\/access\.roof-holes\.diameter\/$/],
+  ['a calculator', 'ceiling load', /^calculator: /, /\/calculators\/ceiling-load\/$/],
+  ['a sheet of the job', 'fill log', /^sheet of the job: /, /\/plan\/fill-log\/$/],
+];
+
+for (const [what, words, result, leads] of finds) {
+  test(`search finds ${what} by "${words}", says what it is, and leads there`, async ({ page }) => {
+    const found = (await look(page, words)).filter({ has: page.locator('strong', { hasText: result }) });
+    const links = await found
+      .locator('a')
+      .evaluateAll((all) => all.map((each) => (each as HTMLAnchorElement).href));
+    expect(
+      links.filter((each) => leads.test(each)),
+      links.join('; '),
+    ).not.toEqual([]);
+  });
+}
+
+test('a step that is found stands at its anchor, and a term at its own', async ({ page }) => {
+  await (await look(page, 'brush chips screws offcuts'))
+    .locator('a', { hasText: 'step: Brush off chips' })
+    .first()
+    .click();
+  await expect(page).toHaveURL(/#step-\d+$/);
+  await expect(page.locator('li:target')).toContainText('Brush off chips, screws and offcuts');
+  await (await look(page, 'purlin')).locator('a', { hasText: 'term: purlin' }).first().click();
+  await expect(page.locator('div:target dt')).toContainText('purlin');
+});
+
+test('what is found stands in a group for each kind; a kind chosen stands alone, and in the address', async ({
+  page,
+}) => {
+  const results = await look(page, 'ceiling');
+  const kinds = new Set(
+    (await results.locator('strong').allTextContents()).map((text) => text.split(':')[0]),
+  );
+  for (const kind of ['step', 'rule', 'calculator', 'term', 'trouble']) expect([...kinds]).toContain(kind);
+  await page.getByRole('button', { name: /^Steps: all \d+$/ }).click();
+  await expect(page).toHaveURL(/q=ceiling&kind=step$/);
+  await expect(page.locator('#results h2')).toHaveText(['Steps']);
+  await page.reload();
+  await expect(page.locator('#results h2')).toHaveText(['Steps'], SLOW);
+  await expect(page.getByLabel('Of this kind')).toHaveValue('step');
+});
+
+test('no card and no list is found, since each says again what its page says', async ({ page }) => {
+  const links = await (await look(page, 'patch the hole'))
+    .locator('a')
+    .evaluateAll((all) => all.map((each) => new URL((each as HTMLAnchorElement).href).pathname));
+  expect(links.length).toBeGreaterThan(0);
+  expect(links.filter((each) => /^\/cards\/|^\/(do|rules|calculators|terms)\/$/.test(each))).toEqual([]);
+});
+
+test('where nothing is found, it says so', async ({ page }) => {
+  await page.goto('/search/?q=zzxxyyqq');
+  await expect(page.locator('#count')).toHaveText('Nothing found', SLOW);
+});
