@@ -52,6 +52,23 @@ test('a step that is found stands at its anchor, and a term at its own', async (
   await expect(page.locator('div:target dt')).toContainText('purlin');
 });
 
+test('what is shown of a find keeps the space on both sides of a word that was looked for', async ({
+  page,
+}) => {
+  const found = await look(page, 'screws');
+  await expect(found.first()).toBeVisible();
+  const marked = await found
+    .locator('mark')
+    .evaluateAll((all) =>
+      all.map(
+        (each) =>
+          `${each.previousSibling?.textContent ?? ''}|${each.textContent}|${each.nextSibling?.textContent ?? ''}`,
+      ),
+    );
+  expect(marked.length).toBeGreaterThan(0);
+  expect(marked.filter((each) => /\p{L}\||\|\p{L}[^|]*$/u.test(each.replace(/\|[^|]*\|/, '||')))).toEqual([]);
+});
+
 test('what is found stands in a group for each kind; a kind chosen stands alone, and in the address', async ({
   page,
 }) => {
