@@ -4,7 +4,7 @@ import { format } from '../quantity/format.ts';
 import { amountIn, type Quantity, quantity } from '../quantity/quantity.ts';
 import type { Rulebook } from '../rulebook/rulebook.ts';
 import { dimension } from './dimension.ts';
-import { circle, line, type Point, path, text } from './lines.ts';
+import { circle, line, type Point, path, text, widthOf } from './lines.ts';
 import { scaleBar } from './scale-bar.ts';
 import { type Drawing, type Shape, shape } from './svg.ts';
 
@@ -83,7 +83,7 @@ export function hoseCard(found: HoseMarks, rules: Rulebook, size: CardSize, word
       text([12, 24], title, { anchor: 'start', size: 15, bold: true }),
       ...list(marks, columns, perColumn, [listLeft, listTop]),
       ...notes.map((note, place) =>
-        text([listLeft + 12, listTop + listHeight + 12 + place * 16], note, { anchor: 'start', size: 12 }),
+        text([listLeft + 12, listTop + listHeight + 12 + place * 16], note, { anchor: 'start', size: 11 }),
       ),
     ],
   };
@@ -197,6 +197,8 @@ function dimensions({ zone }: HoseMarks, at: (x: number, y: number) => Point, pe
   ];
 }
 
+const UP = '12 o’clock: up the slope, over the ridge';
+
 /** Which way is up, and where the starting end lies. */
 function aboutThePlan(
   { zone, opening }: HoseMarks,
@@ -210,7 +212,7 @@ function aboutThePlan(
     size === 'wide' ? Math.max(at(zone.right, 0)[0], sheets.wide.left + 200) : sheets.narrow.width - 14;
   const arrow: Point = [x, top - 44];
   return [
-    text([x, top - 49], '12 o’clock: up the slope, over the ridge', { size: 12 }),
+    text([Math.max(x, 8 + widthOf(UP, 12) / 2), top - 49], UP, { size: 12 }),
     path('thin', [[arrow[0] - 3, arrow[1] + 6], arrow, [arrow[0] + 3, arrow[1] + 6]]),
     text([right, foot + SCALE_BAR + 38], words, { anchor: 'end', size: 12 }),
   ];

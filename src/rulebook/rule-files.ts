@@ -13,6 +13,8 @@ import {
   reasonSchema,
   ruleSchema,
   type SourceDocument,
+  type Unguarded,
+  unguardedSchema,
 } from './schema.ts';
 import { readYaml, type YamlFile } from './yaml-file.ts';
 import { explainIssues, namingKnownKeys } from './zod-issue.ts';
@@ -35,6 +37,8 @@ export interface RuleFiles {
   readonly checks: readonly Entry<Check>[];
   /** Why safety values were let looser. */
   readonly reasons: readonly Entry<Reason>[];
+  /** Why no check guards some values. */
+  readonly unguarded: readonly Entry<Unguarded>[];
   /** Where the version stands. */
   readonly versionFile: Pick<Problem, 'file' | 'line' | 'column'>;
   readonly problems: readonly Problem[];
@@ -76,6 +80,7 @@ export function readRuleFiles(folder: string): RuleFiles {
   const cautions: Entry<Caution>[] = [];
   const checks: Entry<Check>[] = [];
   const reasons: Entry<Reason>[] = [];
+  const unguarded: Entry<Unguarded>[] = [];
   let version = '';
   let versionFile = { file: relative(process.cwd(), join(folder, 'rulebook.yaml')), line: 1, column: 1 };
   const names = yamlFilesIn(folder);
@@ -104,6 +109,7 @@ export function readRuleFiles(folder: string): RuleFiles {
         });
     } else if (name === 'sources.yaml') collect(documentSchema, documents, String);
     else if (name === 'reasons.yaml') collect(reasonSchema, reasons, String);
+    else if (name === 'unguarded.yaml') collect(unguardedSchema, unguarded, String);
     else if (topic === 'checks')
       collect(checkSchema, checks, (key) => `${parts.slice(1).join('.')}.${Number(key) + 1}`);
     else if (topic === 'cautions')
@@ -118,7 +124,7 @@ export function readRuleFiles(folder: string): RuleFiles {
       check: 'version',
     });
   }
-  return { version, rules, documents, cautions, checks, reasons, versionFile, problems };
+  return { version, rules, documents, cautions, checks, reasons, unguarded, versionFile, problems };
 }
 
 /** Reads a folder of check files alone: a reviewer's own, say. */

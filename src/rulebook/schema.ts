@@ -223,9 +223,15 @@ export const checkSchema = z.strictObject({
    * What must come out, by name: a quantity with its unit, a word, or true / false. A figure by its own name; a cell of a table as
    * `marks.1.mark`: table, row counted from 1, column.
    */
-  expect: z.record(z.string(), z.union([z.string(), z.number(), z.boolean()])),
+  expect: z.record(z.string(), z.union([z.string(), z.number(), z.boolean()])).default({}),
   /** Words that must stand in a remark of the answer. */
   says: z.array(words).optional(),
+  /** Cautions that must stand with the answer, by their ids. */
+  cautions: z.array(z.string()).optional(),
+  /** Cautions that must not: for a bound, what lies just inside it. */
+  no_cautions: z.array(z.string()).optional(),
+  /** Words that the refusal must say, where these entries can't be worked; then nothing else is expected. */
+  refuses: words.optional(),
   /** How far a figure may be off: an amount in the unit of the expected figure, or a share of it such as 0.2 %. Absent: not at all. */
   tolerance: z.string().optional(),
   /** Where the expected figures come from. */
@@ -261,6 +267,16 @@ export const reasonSchema = z.strictObject({
   reason: words,
 });
 
+/** Why no check guards a value, or a part of it, against being moved. */
+export const unguardedSchema = z.strictObject({
+  /** The rule, by its id. */
+  rule: ruleId,
+  /** Which of its numbers, as "npm run rules:mutate" names it: "low", "row 1, roll"; absent for all of them. */
+  part: words.optional(),
+  /** Why, in a sentence that a reviewer can check. */
+  reason: words,
+});
+
 export type RawRule = z.infer<typeof ruleSchema>;
 export type RuleValue = z.infer<typeof valueSchema>;
 export type RuleSource = z.infer<typeof sourceSchema>;
@@ -268,5 +284,6 @@ export type SourceDocument = z.infer<typeof documentSchema>;
 export type Caution = z.infer<typeof cautionSchema>;
 export type Check = z.infer<typeof checkSchema>;
 export type Reason = z.infer<typeof reasonSchema>;
+export type Unguarded = z.infer<typeof unguardedSchema>;
 export type Column = z.infer<typeof columnSchema>;
 export type TableValue = Extract<RuleValue, { kind: 'table' }>;

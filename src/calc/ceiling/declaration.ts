@@ -1,4 +1,6 @@
+import { format } from '../../quantity/format.ts';
 import type { Quantity } from '../../quantity/quantity.ts';
+import type { Rulebook } from '../../rulebook/rulebook.ts';
 import { calculation, EntriesClash, type Figure } from '../declare/calculation.ts';
 import { lengthField, optional, quantityField } from '../declare/field.ts';
 import { ceilingFields } from './fields.ts';
@@ -99,9 +101,19 @@ export const ceiling = calculation({
         value: load.greatestDepth,
         format: mostThatPasses,
       };
-    return { figures, cautions: load.cautions, remarks: [] };
+    return {
+      figures,
+      cautions: load.cautions,
+      remarks: values.old_depth && !values.old_density ? [oldDensityTaken(rules)] : [],
+    };
   },
 });
+
+/** Why the old insulation weighs what it does, where nobody weighed it. */
+function oldDensityTaken(rules: Rulebook): string {
+  const { low, high } = rules.range('thermal.batt.light-density');
+  return `The old insulation is taken at ${format(high)}, the heavier end of the lightest published batts, ${format(low)} to ${format(high)}; wet or dirty it weighs more.`;
+}
 
 function newFill({ depth, density, weight }: Given): NewFill {
   if (weight && !depth && !density) return { weight };

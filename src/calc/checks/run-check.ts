@@ -43,14 +43,35 @@ export function runCheck(check: Check, rules: Rulebook): CheckResult {
     );
   }
   const read = answer(declared, check.given, rules);
-  if (!read.ok) return troubled(check, read.problems.map(sentence).join(' '));
+  if (!read.ok) {
+    const refusal = read.problems.map(sentence).join(' ');
+    return check.refuses === undefined
+      ? troubled(check, refusal)
+      : result(check, [refused(check.refuses, refusal)]);
+  }
+  if (check.refuses !== undefined) return result(check, [refused(check.refuses, 'an answer')]);
   const figures = Object.entries(check.expect).map(([name, expected]) =>
     hold(name, expected, read.value, check.tolerance),
   );
   const said = (check.says ?? []).map((words) => holdWords(words, read.value));
-  const all = [...figures, ...said];
-  return { title: check.title, holds: all.length > 0 && all.every(({ holds }) => holds), figures: all };
+  const cautioned = (check.cautions ?? []).map((id) => holdCaution(id, read.value, true));
+  const uncautioned = (check.no_cautions ?? []).map((id) => holdCaution(id, read.value, false));
+  return result(check, [...figures, ...said, ...cautioned, ...uncautioned]);
 }
+
+const result = ({ title }: Check, figures: readonly Held[]): CheckResult => ({
+  title,
+  holds: figures.length > 0 && figures.every(({ holds }) => holds),
+  figures,
+});
+
+/** Does the refusal say these words? */
+const refused = (words: string, found: string): Held => ({
+  figure: 'refusal',
+  expected: words,
+  found,
+  holds: found.includes(words),
+});
 
 function hold(
   name: string,
@@ -100,6 +121,13 @@ function cellAt(way: string, { tables = {} }: Answer): Pick<Figure, 'value'> | u
 function holdWords(words: string, { remarks }: Answer): Held {
   const holds = remarks.some((remark) => remark.includes(words));
   return { figure: 'remarks', expected: words, found: holds ? words : remarks.join(' '), holds };
+}
+
+/** Does a caution stand with the answer, or not, as it is expected to? */
+function holdCaution(id: string, { cautions }: Answer, wanted: boolean): Held {
+  const stands = cautions.some((each) => each === id);
+  const told = (does: boolean) => (does ? id : `no ${id}`);
+  return { figure: 'cautions', expected: told(wanted), found: told(stands), holds: stands === wanted };
 }
 
 /** What floating arithmetic itself may be off, where a check allows nothing. */

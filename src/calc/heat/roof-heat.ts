@@ -143,7 +143,13 @@ export function roofHeat(given: RoofHeatGiven, rules: Rulebook): RoofHeat {
       throughCavity(uniform, oldAfter, perInch.value),
       rules,
     ),
-    remarks: [...uniform.remarks, whyTheyDiffer(after), stillAir(rules)],
+    remarks: [
+      ...uniform.remarks,
+      ...(old && !given.old.perInch ? [oldTaken(old, rules)] : []),
+      whyTheyDiffer(after),
+      woodTaken(rules),
+      stillAir(rules),
+    ],
   };
 }
 
@@ -286,6 +292,17 @@ function naive(
 
 const whyTheyDiffer = ({ naive: claimed, cavityResistance, resistance }: RoofState): string =>
   `The mean depth would claim ${format(claimed, three)}. Heat takes the thin places by preference, so the section gives ${format(cavityResistance, three)}; with the framing beside it the roof has ${format(resistance, three)}.`;
+
+/** What an inch of the old insulation is taken for, where its label is gone. */
+const oldTaken = ({ before }: OldInsulation, rules: Rulebook): string => {
+  const { low, high } = rules.range('thermal.batt.light-r');
+  return `The old insulation is taken at ${format(before.perInch, three)}, half-way between the ${format(low)} and ${format(high)} of the lightest published batts; wet, pressed or torn it has less.`;
+};
+
+const woodTaken = (rules: Rulebook): string => {
+  const { low, high } = rules.range('thermal.wood.softwood-r');
+  return `The wood of the trusses is taken at ${format(low)}, the lower end of the published ${format(low)} to ${format(high)}.`;
+};
 
 const stillAir = (rules: Rulebook): string => {
   const { low, high } = rules.range('thermal.air-space.heat-up');

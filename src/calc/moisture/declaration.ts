@@ -218,7 +218,7 @@ function cautionsOn(screen: MoistureScreen, values: MoistureValues, rules: Ruleb
 
 function remarksOn(
   { coldest, dewPoint, gatherings, flowIn, permeanceIn }: MoistureScreen,
-  { indoor_humidity }: MoistureValues,
+  { indoor_humidity, layers }: MoistureValues,
   rules: Rulebook,
 ): string[] {
   const remarks: string[] = [];
@@ -237,6 +237,13 @@ function remarksOn(
     remarks.push(
       `From the room as far as there the layers let through ${format(permeanceIn, three)}; a ceiling built with a vapour retarder lets through ${format(retarder)} or less.`,
     );
+  for (const material of new Set(layers.flatMap((each) => each.material ?? []))) {
+    const published = rules.find('moisture.permeance.materials', { material }, 'permeance');
+    if (published && compare(published.low, published.high) < 0)
+      remarks.push(
+        `For ${material} ${format(published.low)} to ${format(published.high)} is published; the more open end is taken. Outside of the place where water gathers the tighter end would leave more of it.`,
+      );
+  }
   const usual = rules.range('moisture.indoor.usual');
   if (compare(indoor_humidity, usual.low) < 0 || compare(indoor_humidity, usual.high) > 0)
     remarks.push(

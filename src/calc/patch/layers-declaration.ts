@@ -1,6 +1,7 @@
 import type { CautionId } from '../../generated/rule-types.ts';
 import { format } from '../../quantity/format.ts';
 import { compare } from '../../quantity/quantity.ts';
+import type { Rulebook } from '../../rulebook/rulebook.ts';
 import { type AnswerTable, calculation } from '../declare/calculation.ts';
 import { holeField } from './fields.ts';
 import { type PatchLayers, patchLayers } from './layers.ts';
@@ -51,15 +52,22 @@ export const patchLayersCalculation = calculation({
       },
       tables: { layers: layersTable(layers), driving: drivingTable(layers) },
       cautions: [...patchCautions, 'caution.patch.vent-is-no-patch'],
-      remarks:
-        compare(layers.cap, usualCap) === 0
+      remarks: [
+        beadPlace(rules),
+        ...(compare(layers.cap, usualCap) === 0
           ? []
           : [
               `The usual cap is ${format(usualCap, cut)} across: see that one of ${format(layers.cap, cut)} is to be had before you cut.`,
-            ],
+            ]),
+      ],
     };
   },
 });
+
+function beadPlace(rules: Rulebook): string {
+  const { low, high } = rules.range('patch.sealant.under-metal');
+  return `The bead under the metal lies between ${format(low, tape)} and ${format(high, tape)} from the edge of the metal, and the screws go through its middle.`;
+}
 
 function layersTable({ cap, metal, membrane, overlap, beads }: PatchLayers): AnswerTable {
   return {

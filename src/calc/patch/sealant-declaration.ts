@@ -1,9 +1,32 @@
+import { format, formatNumber } from '../../quantity/format.ts';
+import { compare } from '../../quantity/quantity.ts';
+import type { Rulebook } from '../../rulebook/rulebook.ts';
 import { calculation, type Figure } from '../declare/calculation.ts';
 import { lengthField, optional } from '../declare/field.ts';
 import { beadFields } from './fields.ts';
-import { beadFromCartridge, beadSection, cartridgeHolds, sealantFor } from './sealant.ts';
+import {
+  beadFromCartridge,
+  beadSection,
+  cartridgeHolds,
+  type cartridgeSizes,
+  sealantFor,
+} from './sealant.ts';
 
 const three = { figures: 3 } as const;
+
+/** What is not the same on every label, and which end of it was taken. */
+function usualCartridge(size: (typeof cartridgeSizes)[number], rules: Rulebook): string[] {
+  const usual = rules.find('patch.sealant.cartridge', { size }, 'holds');
+  if (!usual || compare(usual.low, usual.high) === 0) return [];
+  return [
+    `Labels of a ${size} one differ, from ${formatNumber(usual.low.amount)} to ${format(usual.high)}; the lesser is taken.`,
+  ];
+}
+
+function usuallyLost(rules: Rulebook): string {
+  const { low, high } = rules.range('patch.sealant.lost');
+  return `Of a cartridge ${format(low)} to ${format(high)} is usually lost; the higher end is taken, so that the truck is not short.`;
+}
 
 export const sealantCalculation = calculation({
   name: 'sealant',
@@ -45,7 +68,10 @@ export const sealantCalculation = calculation({
     return {
       figures,
       cautions: ['caution.patch.weatherproof', 'caution.patch.weather', 'caution.patch.cold'],
-      remarks: [],
+      remarks: [
+        ...(cartridge_holds ? [] : usualCartridge(cartridge, rules)),
+        ...(length && !lost ? [usuallyLost(rules)] : []),
+      ],
     };
   },
 });

@@ -8,6 +8,7 @@ import { rangeUpsideDown } from './range-upside-down.ts';
 import { ruleNeverUsed } from './rule-never-used.ts';
 import { tableGapOrOverlap } from './table-gap-or-overlap.ts';
 import { tableShape } from './table-shape.ts';
+import { unknownCaution } from './unknown-caution.ts';
 import { unknownRule } from './unknown-rule.ts';
 import { unknownSource } from './unknown-source.ts';
 import { unknownUnit } from './unknown-unit.ts';
@@ -20,6 +21,7 @@ export const lints: readonly Lint[] = [
   unknownSource,
   unusedSource,
   unknownRule,
+  unknownCaution,
   placeholderPart,
   rangeUpsideDown,
   tableShape,

@@ -4,10 +4,10 @@ import { placeholdersIn } from '../placeholders.ts';
 import { problemAt } from '../rule-files.ts';
 import type { Lint } from './lint.ts';
 
-/** Does every id that a rule or caution refers to belong to a rule? */
+/** Does every id that a rule or a caution refers to, or that a reason is given for, belong to a rule? */
 export const unknownRule: Lint = {
   name: 'unknown-rule',
-  look: ({ rules, cautions }) => {
+  look: ({ rules, cautions, unguarded }) => {
     const known = rules.map(({ id }) => id);
     const fromRules = rules.flatMap((entry) => {
       const { source, value } = entry.entry;
@@ -26,7 +26,8 @@ export const unknownRule: Lint = {
         placeholdersIn(entry.entry[key]).map(({ rule }) => ({ entry, path: [key], id: rule })),
       ),
     ]);
-    return [...fromRules, ...fromCautions].flatMap(({ entry, path, id }) => {
+    const fromUnguarded = unguarded.map((entry) => ({ entry, path: ['rule'], id: entry.entry.rule }));
+    return [...fromRules, ...fromCautions, ...fromUnguarded].flatMap(({ entry, path, id }) => {
       if (known.includes(id)) return [];
       const guess = nearest(id, known);
       return [

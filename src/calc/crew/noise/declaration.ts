@@ -100,7 +100,13 @@ export const noise = calculation({
         },
       },
       cautions,
-      remarks: [],
+      remarks: judged.flatMap(({ level, allowed }, at) =>
+        allowed === 'none'
+          ? [
+              `Number ${at + 1}, at ${format(level)}, is louder than the ${format(rules.value('safety.noise.loudest'))} at which the table ends.`,
+            ]
+          : [],
+      ),
     };
   },
 });

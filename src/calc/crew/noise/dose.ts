@@ -42,12 +42,11 @@ export interface NoiseDose {
 const NOISE = 1e-9;
 
 /**
- * How long may a day hold a noise of this level? Between two rows of the table the louder one answers.
+ * How long may a day hold a noise of this level? Between two rows of the table the louder one answers; beyond its last row there is no time.
  * @example allowedTime(quantity(96, 'dBA'), rules).amount // => 3
  */
 export function allowedTime(level: Quantity<'sound level'>, rules: Rulebook): JudgedPeriod['allowed'] {
   if (compare(level, rules.value('safety.noise.counted-from')) < 0) return 'any';
-  if (compare(level, rules.value('safety.noise.loudest')) > 0) return 'none';
   return rules.find('safety.noise.allowed', { level }, 'time')?.low ?? 'none';
 }
 

@@ -121,7 +121,14 @@ export const testBoxCheck = calculation({
         },
       },
       cautions: box.cautions,
-      remarks: box.spread ? [] : ['One fill has no spread: fill and weigh the box again.'],
+      remarks: [
+        ...(box.spread ? [] : ['One fill has no spread: fill and weigh the box again.']),
+        ...(box.cautions.includes('caution.machine.few-fills')
+          ? [
+              `Of the ${format(rules.value('fill.test-box.fills'))} fills that are asked for, ${box.fills.length === 1 ? 'one was' : `${box.fills.length} were`} weighed.`,
+            ]
+          : []),
+      ],
     };
   },
 });

@@ -1,0 +1,34 @@
+import { type Answer, type AnyCalculation, answer } from '../../src/calc/declare/calculation.ts';
+import { sentence } from '../../src/calc/declare/read-fields.ts';
+import { amountIn, type Quantity } from '../../src/quantity/quantity.ts';
+import type { UnitName } from '../../src/quantity/units.ts';
+import { loadProject } from '../../src/rulebook/project.ts';
+import { openRulebook } from '../../src/rulebook/rulebook.ts';
+
+export const rules = openRulebook(loadProject().data);
+
+export type Entries = Readonly<Record<string, unknown>>;
+
+/** The answer of a calculation; a complaint is thrown. */
+export function worked(one: AnyCalculation, entries: Entries): Answer {
+  const read = answer(one, entries, rules);
+  if (!read.ok) throw new Error(read.problems.map(sentence).join(' '));
+  return read.value;
+}
+
+/** A figure of it as a number in a unit. */
+export function figure(one: AnyCalculation, entries: Entries, name: string, unit: UnitName): number {
+  const value = worked(one, entries).figures[name]?.value;
+  if (value === undefined || typeof value === 'string')
+    throw new Error(`found ${String(value)} for ${name}, expected a quantity`);
+  return amountIn(value as Quantity, unit as never);
+}
+
+/** What it complains of, a sentence each; empty where it answers. */
+export function complaints(one: AnyCalculation, entries: Entries): string[] {
+  const read = answer(one, entries, rules);
+  return read.ok ? [] : read.problems.map(sentence);
+}
+
+export const within = (share: number, found: number, expected: number): boolean =>
+  Math.abs(found - expected) <= share * Math.max(1, Math.abs(expected));

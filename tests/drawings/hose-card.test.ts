@@ -1,0 +1,208 @@
+import { describe, expect, test } from 'vitest';
+import { readFields } from '../../src/calc/declare/read-fields.ts';
+import { hoseMarkFields, hoseMarkings, marksFrom } from '../../src/calc/marks/declaration.ts';
+import type { HoseMarks } from '../../src/calc/marks/marks.ts';
+import { hoseCard } from '../../src/drawings/hose-card.ts';
+import { toSvg } from '../../src/drawings/svg.ts';
+import { format } from '../../src/quantity/format.ts';
+import { amountIn, quantity } from '../../src/quantity/quantity.ts';
+import { loadProject } from '../../src/rulebook/project.ts';
+import { openRulebook } from '../../src/rulebook/rulebook.ts';
+import {
+  boxOf,
+  dimensionsOf,
+  inchesSaid,
+  isThick,
+  numberAt,
+  overlap,
+  scaleBarOf,
+  shapesOf,
+} from './measure.ts';
+import { type Element, readXml, wordsOf } from './xml.ts';
+
+const rules = openRulebook(loadProject().data);
+type Entries = Readonly<Record<string, unknown>>;
+const sizes = ['wide', 'narrow'] as const;
+type Size = (typeof sizes)[number];
+
+function marked(entries: Entries): HoseMarks {
+  const read = readFields(hoseMarkFields, entries);
+  if (!read.ok) throw new Error(JSON.stringify(read.problems));
+  return marksFrom(read.value, rules);
+}
+const card = (found: HoseMarks, size: Size): Element =>
+  readXml(toSvg(hoseCard(found, rules, size, { ridge: quantity(83, 'in') }), `hose-${size}`));
+
+const square: Entries = {
+  along: '10 ft',
+  from: '6 ft',
+  to: '14 ft',
+  width: '8 ft',
+  across: '4 ft',
+  stream_reach: '3 ft',
+};
+const cases: readonly [what: string, entries: Entries][] = [
+  ['the example', hoseMarkings.example],
+  ['a square zone', square],
+  ['the starting end on the left hand', { ...hoseMarkings.example, starting_end: 'left hand' }],
+  ['an opening in the corner', { ...square, along: '6 ft', across: '0 in' }],
+  ['a flue close by', { ...square, flues: [{ along: '10 ft', at: '6 ft 6 in', across: '6 in' }] }],
+  [
+    'two flues',
+    {
+      ...square,
+      flues: [
+        { along: '12 ft', at: '6 ft', across: '8 in' },
+        { along: '8 ft', at: '2 ft', across: '6 in' },
+      ],
+    },
+  ],
+  [
+    'pushes that may not reach',
+    { along: '30 ft', from: '0 ft', to: '60 ft', width: '13 ft', across: '5 ft', stream_reach: '5 ft 4 in' },
+  ],
+  ['the most directions', { ...square, stream_reach: '3 in' }],
+  [
+    'a zone far longer than wide',
+    { along: '100 ft', from: '0 ft', to: '200 ft', width: '4 ft', across: '1 ft', stream_reach: '2 ft' },
+  ],
+  [
+    'a zone far wider than long',
+    { along: '1 ft', from: '0 ft', to: '2 ft', width: '40 ft', across: '20 ft', stream_reach: '2 ft' },
+  ],
+  [
+    'odd lengths',
+    {
+      along: '21 ft 6 1/8 in',
+      from: '14 ft 6 3/8 in',
+      to: '28 ft 1/4 in',
+      width: '4.2 m',
+      across: '1.7 m',
+      stream_reach: '60 cm',
+    },
+  ],
+];
+const each = cases.flatMap(([what, entries]) => sizes.map((size) => ({ what, entries, size })));
+
+/** Lines from the opening: a push each; then a dot at its end. */
+function raysOf(root: Element): { readonly from: readonly [number, number]; readonly length: number }[] {
+  const shapes = shapesOf(root);
+  return shapes.flatMap((line, place) => {
+    const dot = shapes[place + 1];
+    if (line.name !== 'line' || dot?.name !== 'circle' || dot.attributes.r !== '2.4') return [];
+    const [x1, y1, x2, y2] = ['x1', 'y1', 'x2', 'y2'].map((name) => numberAt(line, name)) as [
+      number,
+      number,
+      number,
+      number,
+    ];
+    expect([numberAt(dot, 'cx'), numberAt(dot, 'cy')]).toEqual([x2, y2]);
+    return [{ from: [x1, y1] as const, length: Math.hypot(x2 - x1, y2 - y1) }];
+  });
+}
+
+/** The scale, from the two eaves: drawn thick, as far apart as the cavity is wide. */
+function perInchOf(root: Element, found: HoseMarks): number {
+  const eaves = shapesOf(root).filter((shape) => shape.name === 'line' && isThick(shape));
+  const ys = eaves.map((eave) => numberAt(eave, 'y1'));
+  return (Math.max(...ys) - Math.min(...ys)) / amountIn(found.opening.width, 'in');
+}
+
+describe('the card of an opening', () => {
+  test.each(each)('$what, $size: sound, and on the sheet', ({ entries, size }) => {
+    const root = card(marked(entries), size);
+    expect(JSON.stringify(root)).not.toMatch(/NaN|Infinity|undefined/);
+    const [right, bottom] = [numberAt(root, 'width'), numberAt(root, 'height')];
+    const off = shapesOf(root).filter((shape) => {
+      const box = boxOf(shape);
+      return box && !(box.left >= 0 && box.top >= 0 && box.right <= right && box.bottom <= bottom);
+    });
+    expect(off.map((shape) => wordsOf(shape) || shape.name)).toEqual([]);
+  });
+
+  test.each(each)('$what, $size: no words stand on others', ({ entries, size }) => {
+    const texts = shapesOf(card(marked(entries), size)).filter(({ name }) => name === 'text');
+    const clashes = texts.flatMap((one, place) =>
+      texts.slice(place + 1).flatMap((other) => {
+        const [a, b] = [boxOf(one), boxOf(other)];
+        return a && b && overlap(a, b) ? [`${wordsOf(one)} on ${wordsOf(other)}`] : [];
+      }),
+    );
+    expect(clashes).toEqual([]);
+  });
+
+  test.each(each)(
+    '$what, $size: a line a push from the opening, as long as the tape says at the scale',
+    ({ entries, size }) => {
+      const found = marked(entries);
+      const root = card(found, size);
+      const [rays, perInch] = [raysOf(root), perInchOf(root, found)];
+      expect(rays).toHaveLength(found.marks.length);
+      for (const [place, { mark }] of found.marks.entries()) {
+        const ray = rays[place];
+        // Ends are drawn to a hundredth of a drawing unit, and so is the scale, over the width of the cavity.
+        const off = 0.03 + amountIn(mark, 'in') * (0.02 / amountIn(found.opening.width, 'in'));
+        expect(Math.abs((ray?.length ?? 0) - amountIn(mark, 'in') * perInch)).toBeLessThan(off);
+        expect(ray?.from).toEqual(rays[0]?.from);
+      }
+    },
+  );
+
+  test.each(each)('$what, $size: dimensions and the scale bar measure what they say', ({ entries, size }) => {
+    const found = marked(entries);
+    const root = card(found, size);
+    const perInch = perInchOf(root, found);
+    const share = 0.03 / amountIn(found.opening.width, 'in') / perInch;
+    const dimensions = dimensionsOf(root);
+    expect(dimensions.length).toBeGreaterThanOrEqual(2);
+    for (const { words, drawn } of dimensions) {
+      const said = inchesSaid(words);
+      // Read to the eighth, drawn to the hundredth.
+      expect(Math.abs(drawn / perInch - said)).toBeLessThan(1 / 15 + 0.03 / perInch + said * share);
+    }
+    const bar = scaleBarOf(root);
+    if (bar) expect(Math.abs(bar.drawn / perInch - bar.said)).toBeLessThan(0.05 / perInch + bar.said * share);
+  });
+
+  test.each(each)(
+    '$what, $size: the list has every push once, in order, where the tape goes',
+    ({ entries, size }) => {
+      const found = marked(entries);
+      const words = shapesOf(card(found, size))
+        .filter(({ name }) => name === 'text')
+        .map(wordsOf);
+      const listed = found.marks.map(({ order, clock, mark, word, stopsAtRing }) => [
+        `${order}${word === 'reaches' ? '' : '*'}${stopsAtRing ? '+' : ''}`,
+        clock,
+        format(mark, { tape: 8, round: 'down' }),
+      ]);
+      const first = words.findIndex((_, place) => words.slice(place, place + 3).join() === listed[0]?.join());
+      expect(words.slice(first, first + 3 * listed.length)).toEqual(listed.flat());
+      expect(words.some((each) => each.startsWith('* the hose may not'))).toBe(
+        found.marks.some(({ word }) => word !== 'reaches'),
+      );
+      expect(words.some((each) => each.startsWith('+ stops before'))).toBe(
+        found.marks.some(({ stopsAtRing }) => stopsAtRing),
+      );
+    },
+  );
+
+  test('a tape is never put farther than the push, though it is read to the eighth', () => {
+    // 50.329398 in is 4 ft 2 5/16 in: to the eighth below, 4 ft 2 1/4 in.
+    expect(shapesOf(card(marked(square), 'wide')).map(wordsOf)).toContain('4 ft 2 1/4 in');
+  });
+
+  test('says in words what it shows', () => {
+    const { title, description } = hoseCard(marked(square), rules, 'wide');
+    expect(title).toBe('Hose marks. Opening at 10 ft');
+    expect(description).toMatch(
+      /^The zone of an opening, 8 ft along the home and 8 ft across\. The farthest first: push 1 at 4:50, tape at 4 ft 10 1\/2 in;/,
+    );
+  });
+
+  test('the starting end is told on the hand it lies', () => {
+    const words = (entries: Entries) => shapesOf(card(marked(entries), 'narrow')).map(wordsOf);
+    expect(words(square)).toContain('starting end →');
+    expect(words({ ...square, starting_end: 'left hand' })).toContain('← starting end');
+  });
+});
