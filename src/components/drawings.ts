@@ -144,6 +144,7 @@ export const pageDrawings: Readonly<Record<string, () => PageDrawing>> = {
       'The flue of the example home, to scale. Crossed: old insulation. Slanted: new fill. The distances are the least; the listing of the appliance or vent governs, and so does local code. How the ceiling and the roof are closed about the flue, the foot of the barrier, and how far the fill reaches only illustrate.',
     wide: flueDamDrawing(examplePlan, rules, 'wide', 'flue-dam-wide'),
     narrow: flueDamDrawing(examplePlan, rules, 'narrow', 'flue-dam-narrow'),
+    onCard: 'first',
   }),
   'patch-layers': () => {
     const layers = patchLayers(undefined, rules);

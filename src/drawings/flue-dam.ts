@@ -100,6 +100,8 @@ export function flueDamDrawing(plan: WorkedJob, rules: Rulebook, size: PageSize,
   return {
     width,
     height: Math.max(barFoot + 30, planFoot + 56),
+    // On a wide sheet they stand side by side.
+    ...(sheet.plan.top === undefined ? { secondFrom: planTop - 62 } : {}),
     title: 'The barrier about a hot flue, in section and from above',
     description: `A flue ${format(flue.across)} across passes through the ceiling, the cavity and the roof. A fixed metal barrier stands round it, ${format(clearance)} or more from it on every side, ${format(ring.across)} across; between the two nothing lies. Where the cavity is filled to the roof, the barrier reaches from the ceiling to the roof. Where it is filled part of the way, the barrier stands ${format(above)} or more above the fill. Outside lie ${old > 0 ? `${depth(old)} of old insulation and ` : ''}the new fill.`,
     shapes: [

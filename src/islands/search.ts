@@ -132,11 +132,14 @@ function item(kind: string, { url, excerpt, meta }: Found): HTMLLIElement {
   link.append(title);
   if (meta.page)
     link.append(
-      Object.assign(document.createElement('span'), { className: 'whence', textContent: meta.page }),
+      Object.assign(document.createElement('span'), { className: 'whence', textContent: `in: ${meta.page}` }),
     );
   const words = document.createElement('span');
   for (const [place, piece] of excerpt.split(/<\/?mark>/).entries()) {
-    const text = new DOMParser().parseFromString(piece, 'text/html').documentElement.textContent ?? '';
+    // A template runs nothing, and keeps the space at the ends of a piece.
+    const read = document.createElement('template');
+    read.innerHTML = piece;
+    const text = read.content.textContent ?? '';
     if (place % 2 === 0) words.append(text);
     else words.append(Object.assign(document.createElement('mark'), { textContent: text }));
   }

@@ -134,8 +134,10 @@ test('a figure’s working shows symbols, numbers with units and whose each is',
   const working = page.locator('details[open] .working');
   await expect(working.first()).toContainText('yours');
   await expect(working.first()).toContainText('a rule');
-  await working.first().locator('a.rule').first().click();
-  await expect(page).toHaveURL(/\/rules\//);
+  const rule = working.first().locator('a.rule').first();
+  await expect(rule).toHaveAttribute('href', /\/rules\//);
+  await rule.click();
+  await expect(page.getByRole('dialog')).toBeVisible();
 });
 
 test('an address with mischief in it does no harm', async ({ page }) => {

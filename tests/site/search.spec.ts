@@ -52,6 +52,23 @@ test('a step that is found stands at its anchor, and a term at its own', async (
   await expect(page.locator('div:target dt')).toContainText('purlin');
 });
 
+test('what is shown of a find keeps the space on both sides of a word that was looked for', async ({
+  page,
+}) => {
+  const found = await look(page, 'screws');
+  await expect(found.first()).toBeVisible();
+  const beside = await found
+    .locator('mark')
+    .evaluateAll((all) =>
+      all.flatMap((each) => [
+        each.previousSibling?.textContent?.at(-1),
+        each.nextSibling?.textContent?.at(0),
+      ]),
+    );
+  expect(beside.length).toBeGreaterThan(0);
+  expect(beside.filter((letter) => /\p{L}/u.test(letter ?? ''))).toEqual([]);
+});
+
 test('what is found stands in a group for each kind; a kind chosen stands alone, and in the address', async ({
   page,
 }) => {
