@@ -1,6 +1,7 @@
 import { calculations } from '../calc/calculations.ts';
 import { checksByRule, type MovedValue, moveEveryValue } from '../calc/checks/moved-values.ts';
 import { type CheckResult, runCheck } from '../calc/checks/run-check.ts';
+import { whyUnguarded } from '../calc/checks/unguarded.ts';
 import { openRulebook } from '../rulebook/rulebook.ts';
 import type { Check } from '../rulebook/schema.ts';
 import { page } from './links.ts';
@@ -57,3 +58,10 @@ export const movedValues: readonly MovedValue[] = holding
       workedChecks.map(({ check }) => check),
     )
   : [];
+
+const reasons = ruleFiles.unguarded.map(({ entry }) => entry);
+
+/** The numbers with a move that no check notices, each with the reason that the rulebook gives for it, if it gives one. */
+export const unguardedValues: readonly (MovedValue & { readonly reason: string | undefined })[] = movedValues
+  .filter(({ unnoticed }) => unnoticed.length > 0)
+  .map((value) => ({ ...value, reason: whyUnguarded(reasons, value) }));

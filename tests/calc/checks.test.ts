@@ -16,7 +16,12 @@ describe('what is published and what was worked by hand comes out', () => {
         trouble: undefined,
         missed: [],
       });
-      expect(figures).toHaveLength(Object.keys(check.expect).length);
+      const { expect: wanted, says = [], cautions = [], no_cautions = [], refuses } = check;
+      expect(figures).toHaveLength(
+        Object.keys(wanted).length +
+          [...says, ...cautions, ...no_cautions].length +
+          (refuses === undefined ? 0 : 1),
+      );
       expect(holds).toBe(true);
     },
   );
@@ -153,6 +158,74 @@ describe('a check can fail, and says why', () => {
 
   test('a check that expects nothing does not hold', () => {
     expect(runCheck({ ...sound, expect: {} }, rules).holds).toBe(false);
+  });
+});
+
+/** Two fills of a box: too few, so a caution stands; of clashing entries none is worked. */
+const fewFills: Check = {
+  ...sound,
+  calculation: 'test-box',
+  given: {
+    length: '1 ft',
+    width: '1 ft',
+    height: '1 ft',
+    fills: [
+      { gross: '1.5 lb', tare: '0 lb' },
+      { gross: '1.5 lb', tare: '0 lb' },
+    ],
+    target: '1.5 lb/ft3',
+  },
+  expect: {},
+};
+const [few, light] = ['caution.machine.few-fills', 'caution.machine.light'];
+const clashing = { ...ceiling.given, depth: '3 in' };
+
+describe('a check may hold words, cautions and a refusal', () => {
+  test.each<[title: string, more: Partial<Check>, said: string]>([
+    ['a caution that stands', { cautions: [few] }, ''],
+    [
+      'a caution that does not stand',
+      { cautions: [light] },
+      'cautions: found no caution.machine.light, expected caution.machine.light',
+    ],
+    ['no caution where none stands', { no_cautions: [light] }, ''],
+    [
+      'no caution where one stands',
+      { no_cautions: [few] },
+      'cautions: found caution.machine.few-fills, expected no caution.machine.few-fills',
+    ],
+    ['words that a remark says', { says: ['3 fills that are asked for'] }, ''],
+    ['a cell of a table', { expect: { 'fills.2.net': '1.5 lb' } }, ''],
+    [
+      'a cell of a table that is another',
+      { expect: { 'fills.2.net': '1.6 lb' } },
+      'fills.2.net: found 1.5 lb, expected 1.6 lb',
+    ],
+    [
+      'a row of a table that there is not',
+      { expect: { 'fills.3.net': '1.5 lb' } },
+      'fills.3.net: found no such figure, expected 1.5 lb',
+    ],
+    [
+      'a refusal of entries that can be worked',
+      { refuses: 'a depth' },
+      'refusal: found an answer, expected a depth',
+    ],
+    [
+      'a refusal of entries that clash',
+      { calculation: 'ceiling-load', given: clashing, refuses: 'a weight per area beside a depth' },
+      '',
+    ],
+  ])('%s', (_, more, said) => {
+    const result = runCheck({ ...fewFills, ...more }, rules);
+    expect(told(result)).toBe(said);
+    expect(result.holds).toBe(said === '');
+  });
+
+  test('words that the refusal does not say', () => {
+    const result = runCheck({ ...ceiling, given: clashing, expect: {}, refuses: 'too deep' }, rules);
+    expect(result.holds).toBe(false);
+    expect(told(result)).toMatch(/^refusal: found Depth of the new fill \(depth\): .*, expected too deep$/);
   });
 });
 

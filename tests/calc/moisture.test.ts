@@ -275,6 +275,25 @@ describe('cautions and remarks', () => {
   });
 });
 
+test('one temperature told in two units is no warmer outdoors, though the Celsius is rounded up by a trillionth', () => {
+  // 50.1 °F is 10.0555… °C.
+  const even = { ...roof, indoors: '50.1 F', outdoors: '10.055555555556 C' };
+  expect(answered(even).figures.verdict?.value).toBe('does not gather');
+});
+
+test('each material with a published range is told of once; a single figure, a typed permeance and a tight roof are not', () => {
+  const layers = [
+    { resistance: '1 R', material: 'kraft facing' },
+    { resistance: '1 R', material: 'kraft facing' },
+    { resistance: '1 R', material: 'vapour-retarder paint' },
+    { resistance: '1 R', permeance: '3 perm' },
+    { resistance: '0.17 R' },
+  ];
+  expect(answered(withLayers(layers)).remarks.filter((each) => each.includes('is published'))).toEqual([
+    expect.stringContaining('For kraft facing 0.4 perm to 4 perm is published'),
+  ]);
+});
+
 const clashes: readonly [title: string, entries: Entries, says: RegExp][] = [
   [
     'warmer outdoors',

@@ -1,5 +1,12 @@
 import { describe, expect, test } from 'vitest';
-import { type MovableValue, movableValues, moveEveryValue } from '../../src/calc/checks/moved-values.ts';
+import {
+  LEAST_GUARDED,
+  type MovableValue,
+  movableValues,
+  moveEveryValue,
+  shareGuarded,
+} from '../../src/calc/checks/moved-values.ts';
+import { needlessReasons, whyUnguarded } from '../../src/calc/checks/unguarded.ts';
 import { changedRulebook, restingOn } from '../../src/rulebook/changed.ts';
 import { loadProject } from '../../src/rulebook/project.ts';
 import type { Rule } from '../../src/rulebook/rulebook.ts';
@@ -140,5 +147,63 @@ describe('moving every value', () => {
     expect(() => moveEveryValue(data, [{ ...first, expect: { [name]: '123456' } }])).toThrow(
       'fails as it is',
     );
+  });
+});
+
+describe('the checks bite', () => {
+  const values = moveEveryValue(data, checks);
+  const reasons = files.unguarded.map(({ entry }) => entry);
+  const named = ({ rule: id, part }: { readonly rule: string; readonly part?: string | undefined }) =>
+    `${id} ${part ?? ''}`.trim();
+
+  test.each([
+    ['95 % of the values from published sources', values.filter(({ published }) => published), 0.95],
+    ['90 % of all values', values, 0.9],
+  ])('every move of %s or more is noticed', (_, some, least) => {
+    expect(shareGuarded(some).share).toBeGreaterThanOrEqual(least);
+  });
+
+  test('what the command asks for is the same', () => {
+    expect(LEAST_GUARDED).toEqual({ published: 0.95, all: 0.9 });
+  });
+
+  test('each value with a move that none notices has its reason', () => {
+    const without = values.filter(
+      (each) => each.unnoticed.length > 0 && whyUnguarded(reasons, each) === undefined,
+    );
+    expect(without.map(named)).toEqual([]);
+  });
+
+  test('no reason stands for a value that is guarded, or is none', () => {
+    expect(needlessReasons(reasons, values).map(named)).toEqual([]);
+  });
+});
+
+describe('why a value is not guarded', () => {
+  const given = [
+    { rule: 'a.b', reason: 'Of all of it.' },
+    { rule: 'a.b', part: 'low', reason: 'Of its lower end.' },
+    { rule: 'a.c', part: 'low', reason: 'Never shown.' },
+  ];
+  test.each([
+    ['the reason of the part comes first', 'a.b', 'low', 'Of its lower end.'],
+    ['else that of the whole rule', 'a.b', 'high', 'Of all of it.'],
+    ['the reason of another part is none', 'a.c', 'high', undefined],
+    ['nor is that of another rule', 'a.d', '', undefined],
+  ])('%s', (_, id, part, reason) => {
+    expect(whyUnguarded(given, { rule: id, part })).toBe(reason);
+  });
+
+  test('a reason is needless where every move is noticed, and where there is no such value', () => {
+    const value = { rule: 'a.c', part: 'low', published: true, unnoticed: ['10 % more'] };
+    const needless = (values: Parameters<typeof needlessReasons>[1]) =>
+      needlessReasons(given.slice(2), values).length;
+    expect(needless([value])).toBe(0);
+    expect(needless([{ ...value, unnoticed: [] }])).toBe(1);
+    expect(needless([{ ...value, part: 'high' }])).toBe(1);
+  });
+
+  test('a share of no values is refused', () => {
+    expect(() => shareGuarded([])).toThrow(RangeError);
   });
 });

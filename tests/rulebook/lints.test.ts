@@ -20,6 +20,9 @@ const derived = (...from: string[]): string =>
 const table = (columns: string, rows: string): string =>
   `{ kind: table, columns: [${columns}], rows: [${rows}] }`;
 const lookedUp = '{ name: load, title: Load, unit: lb/ft2 }';
+/** The text of one check, with what it holds. */
+const check = (holds: string): string =>
+  `- title: A thing\n  calculation: things\n  given: {}\n  ${holds}\n  from: { kind: hand, working: By hand. }\n`;
 const keyed = (key: string, more = ''): string => `{ name: at, title: At, unit: in, key: ${key}${more} }`;
 
 /** A folder with one mistake, and what has to be said of it. */
@@ -143,6 +146,36 @@ const mistakes: readonly Mistake[] = [
     },
     found: 'the rule "nowhere.at-all"',
     expected: 'the id of a rule',
+  },
+  {
+    check: 'unknown-rule',
+    title: 'a reason that is given for no rule',
+    files: {
+      'a/b.yaml': rule('width'),
+      'unguarded.yaml': '- rule: §a.b.widht\n  reason: No check can see it.\n',
+    },
+    found: 'the rule "a.b.widht"',
+    expected: 'the id of a rule; did you mean "a.b.width"?',
+  },
+  {
+    check: 'unknown-caution',
+    title: 'a check that asks for no caution',
+    files: {
+      'cautions/heat.yaml': caution('hot'),
+      'checks/heat.yaml': check('cautions: [§caution.heat.hto]'),
+    },
+    found: 'the caution "caution.heat.hto"',
+    expected: 'the id of a caution; did you mean "caution.heat.hot"?',
+  },
+  {
+    check: 'unknown-caution',
+    title: 'a check that rules out no caution',
+    files: {
+      'cautions/heat.yaml': caution('hot'),
+      'checks/heat.yaml': check('no_cautions: [caution.heat.hot, §caution.nowhere.at-all]'),
+    },
+    found: 'the caution "caution.nowhere.at-all"',
+    expected: 'the id of a caution',
   },
   {
     check: 'placeholder-part',

@@ -25,6 +25,20 @@ export interface MovedValue {
   readonly unnoticed: readonly string[];
 }
 
+/** The least share of values that the checks must guard; a reviewer may rely on it. */
+export const LEAST_GUARDED = { published: 0.95, all: 0.9 } as const;
+
+/** How many of these do the checks guard against every move, and what share of them is that? @throws RangeError for none at all. */
+export function shareGuarded(values: readonly Pick<MovedValue, 'unnoticed'>[]): {
+  readonly guarded: number;
+  readonly share: number;
+} {
+  if (values.length === 0)
+    throw new RangeError('found no values, expected one or more that feed a calculation');
+  const guarded = values.filter(({ unnoticed }) => unnoticed.length === 0).length;
+  return { guarded, share: guarded / values.length };
+}
+
 const by = (factor: number): string => (factor > 1 ? '10 % more' : '10 % less');
 /** Nothing times anything is nothing: a nought is moved by a tenth of a unit. */
 const moved = (amount: number, factor: number): number => (amount === 0 ? factor - 1 : amount * factor);

@@ -19,6 +19,14 @@ export function fillWords(
       `No R per inch is published for ${material} at ${format(density)}, so none is given: take it from the label or test data.`,
     );
   }
+  if (resistance?.from === 'our estimate between the published ends') {
+    const row = rules.find('thermal.loose-fill.conductance', { material, density }, 'r-per-inch');
+    remarks.push(
+      row
+        ? `At this density ${format(row.low)} to ${format(row.high)} is published for ${material}.`
+        : `At this density nothing is published for ${material}: the estimate runs between the densities that are.`,
+    );
+  }
   const usual = rules.range('fill.density.usual');
   if (material === 'glass fibre' && (compare(density, usual.low) < 0 || compare(density, usual.high) > 0)) {
     remarks.push(`${format(density)} lies outside the usual ${format(usual.low)} to ${format(usual.high)}.`);

@@ -145,10 +145,10 @@ export function roofHeat(given: RoofHeatGiven, rules: Rulebook): RoofHeat {
     ),
     remarks: [
       ...uniform.remarks,
-      ...(old && !given.old.perInch ? [oldTaken(old, rules)] : []),
       whyTheyDiffer(after),
-      woodTaken(rules),
       stillAir(rules),
+      ...(old && !given.old.perInch ? [oldTaken(old, rules)] : []),
+      woodTaken(rules),
     ],
   };
 }

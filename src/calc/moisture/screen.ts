@@ -73,13 +73,16 @@ export function moistureScreen(
 ): MoistureScreen {
   const room = vapourPressure(indoors, 'i', 'of the room');
   const outer = vapourPressure(outdoors, 'o', 'outdoors');
+  const inside = plainAir(indoors, room);
+  const even = compare(outdoors.temperature, indoors.temperature) === 0;
   const found = profile(
     layers.map(({ resistance, permeance }) => ({
       heat: amountIn(resistance, 'h ft2 F/Btu'),
       vapour: permeance ? 1 / amountIn(permeance, 'perm') : 0,
     })),
-    plainAir(indoors, room),
-    plainAir(outdoors, outer),
+    inside,
+    // One temperature told in two units may come out a trillionth warmer outdoors.
+    even ? { ...plainAir(outdoors, outer), celsius: inside.celsius } : plainAir(outdoors, outer),
   );
   const way = wayThrough(layers, indoors, outdoors, found, room, outer);
   const faces = found.places.filter(({ share }) => share === 1).map((place) => faceAt(place, layers));

@@ -29,11 +29,11 @@ interface Base {
   readonly entries: Entries;
 }
 
-/** What each calculation is tried with: its own example, and every set of entries that its checks give. */
+/** What each calculation is tried with: its own example, and every set of entries that its checks give, but those to be refused. */
 const basesOf = ({ name, example }: AnyCalculation): Base[] => [
   { title: 'its example', entries: example },
   ...files.checks
-    .filter(({ entry }) => entry.calculation === name)
+    .filter(({ entry }) => entry.refuses === undefined && entry.calculation === name)
     .map(({ entry }) => ({ title: entry.title, entries: entry.given })),
 ];
 

@@ -121,6 +121,7 @@ describe('a box that is filled and weighed', () => {
     expect(run([600, 610, 605], 4, 1.5).cautions).not.toContain('caution.machine.few-fills');
     expect(worked(testBoxCheck, { ...box, fills: [{ gross: '16 lb', tare: '10 lb' }] }).remarks).toEqual([
       'One fill has no spread: fill and weigh the box again.',
+      'Of the 3 fills that are asked for, one was weighed.',
     ]);
   });
 

@@ -96,8 +96,8 @@ const worked = (given: Readonly<Record<string, unknown>>) => {
 describe('the answer about a patch', () => {
   test('says it where the cap is not the usual one, and only there', () => {
     expect(worked({ diameter: '8 in' }).remarks.join(' ')).toContain('The usual cap is 6 in across');
-    expect(worked({ diameter: '6 in' }).remarks).toEqual([]);
-    expect(worked({}).remarks).toEqual([]);
+    expect(worked({ diameter: '6 in' }).remarks.join(' ')).not.toContain('usual cap');
+    expect(worked({}).remarks.join(' ')).not.toContain('usual cap');
   });
 
   test('tells the driving order in words, run by run', () => {

@@ -178,6 +178,20 @@ describe('bays under the lifted edge, whatever the roof', () => {
     );
   });
 
+  test('are each filled as far as the tube needs to go or can, whichever is less, and no farther', () => {
+    fc.assert(
+      fc.property(anyCase, (each) => {
+        const found = run(each);
+        for (const one of found.bays)
+          for (const [place, side] of found.sides.entries())
+            expect(inInches(one.pushed[place] ?? inches(Number.MAX_VALUE))).toBeCloseTo(
+              side.tubeFits ? Math.min(inInches(side.tube), each.reach) : 0,
+              9,
+            );
+      }),
+    );
+  });
+
   test('never leave more over for a longer tube, nor ask for one longer than the home is wide', () => {
     fc.assert(
       fc.property(anyCase, fc.integer({ min: 1, max: 200 }), (each, more) => {
