@@ -39,8 +39,8 @@ export interface ContentPage {
   readonly title: string;
   readonly summary: string;
   readonly order: number;
-  /** Ids of the rules whose values stand on it, in order. */
-  readonly rules: readonly string[];
+  /** What each number on it is, in order: the id of a rule, or a calculation and its figure, as "fill#bags". */
+  readonly notes: readonly string[];
   /** Names of the drawings that stand on it, in order. */
   readonly drawings: readonly string[];
   readonly Content: AstroComponentFactory;
@@ -52,7 +52,7 @@ interface MdxModule {
     readonly title?: string;
     readonly summary?: string;
     readonly order?: number;
-    readonly rules?: readonly string[];
+    readonly notes?: readonly string[];
     readonly drawings?: readonly string[];
   };
 }
@@ -64,7 +64,7 @@ const isKind = (text: string): text is ContentKind => Object.hasOwn(contentKinds
 /** Every page that is written, in its order. @throws Error for a page without title, summary or order, or in a folder of no kind. */
 export const contentPages: readonly ContentPage[] = Object.entries(modules)
   .map(([path, { default: Content, frontmatter }]) => {
-    const { title, summary, order, rules = [], drawings = [] } = frontmatter;
+    const { title, summary, order, notes = [], drawings = [] } = frontmatter;
     const [kind = '', file = ''] = path.split('/').slice(-2);
     if (!isKind(kind)) {
       const kinds = Object.keys(contentKinds).join(', ');
@@ -74,7 +74,7 @@ export const contentPages: readonly ContentPage[] = Object.entries(modules)
       throw new Error(
         `${path}: found no title, summary or order, expected all three at the head of the page`,
       );
-    return { kind, slug: file.replace(/\.mdx$/, ''), title, summary, order, rules, drawings, Content };
+    return { kind, slug: file.replace(/\.mdx$/, ''), title, summary, order, notes, drawings, Content };
   })
   .sort((a, b) => a.order - b.order);
 

@@ -15,6 +15,9 @@ export interface RuleReferenceOptions {
   readonly base: string;
 }
 
+/** Stands between a calculation and its figure in the id of a note; the id of a rule has none. */
+const WORKED = '#';
+
 type Element = MdxJsxFlowElement | MdxJsxTextElement;
 
 const attribute = (element: Element, name: string): string | undefined => {
@@ -26,6 +29,7 @@ const attribute = (element: Element, name: string): string | undefined => {
 const attributesOf: ReadonlyMap<string | null, readonly string[]> = new Map([
   ['Rule', ['id', 'part', 'row', 'column']],
   ['Caution', ['id']],
+  ['Worked', ['of', 'figure']],
 ]);
 
 /** Names as a sentence lists them. */
@@ -45,15 +49,15 @@ function unread(element: Element, known: readonly string[]): string | undefined 
 /**
  * Puts the value of a rule in the place of `<Rule id="patch.layers.overlap" />`: number, unit, and a link to the rule.
  * `part="low"` or `part="high"` takes one end of a range; `row="gypsum 1/2 in; 24" column="load"` takes a cell of a table. Hands the
- * ids used on a page to its layout, in order, each once, those of the values inside its cautions among them, and numbers each value by
- * its place in that list: so its note in print has its number.
+ * ids used on a page to its layout, in order, each once, those of the values inside its cautions among them and those of figures that a
+ * calculation works out, as "fill#bags"; and numbers each by its place in that list: so its note in print has its number.
  * Checks the ids of `<Caution id="..." />` too. Stops the build at an unknown id, and at anything in either that nobody reads, with
  * file and line.
  */
 export function ruleReferences({ data, base }: RuleReferenceOptions) {
   return (tree: Root, file: VFile): void => {
     const problems: Problem[] = [];
-    const rules: string[] = [];
+    const notes: string[] = [];
     const complain = (node: Element, found: string, expected: string, check: string): void => {
       problems.push(problemAt(file, placeOf(node), found, expected, check));
     };
@@ -66,10 +70,10 @@ export function ruleReferences({ data, base }: RuleReferenceOptions) {
         `unknown-${kind}`,
       );
     };
-    /** The number of a rule's note on this page: the first value has the first note, and one that comes again the same. */
+    /** The number of a note on this page: the first number has the first note, and one that comes again the same. */
     const noteOf = (id: string): number => {
-      if (!rules.includes(id)) rules.push(id);
-      return rules.indexOf(id) + 1;
+      if (!notes.includes(id)) notes.push(id);
+      return notes.indexOf(id) + 1;
     };
     /** Says to the component which note each value of its caution has. */
     const numberItsValues = (node: Element, { says, do: act }: LoadedCaution): void => {
@@ -85,6 +89,11 @@ export function ruleReferences({ data, base }: RuleReferenceOptions) {
       const extra = unread(node, known);
       if (extra !== undefined) {
         complain(node, extra, `${listed(known)} in quotes, and nothing else`, 'attribute');
+        return undefined;
+      }
+      if (node.name === 'Worked') {
+        const value = String(noteOf(`${attribute(node, 'of')}${WORKED}${attribute(node, 'figure')}`));
+        node.attributes.push({ type: 'mdxJsxAttribute', name: 'note', value });
         return undefined;
       }
       const id = attribute(node, 'id') ?? '';
@@ -113,7 +122,7 @@ export function ruleReferences({ data, base }: RuleReferenceOptions) {
     });
     stopOn(problems);
     const { astro } = file.data;
-    file.data.astro = { ...astro, frontmatter: { ...astro?.frontmatter, rules } };
+    file.data.astro = { ...astro, frontmatter: { ...astro?.frontmatter, notes } };
   };
 }
 

@@ -111,7 +111,7 @@ describe('a list of words', () => {
   });
 });
 
-describe('the command that checks the content', () => {
+describe('the command that checks the content', { timeout: 120_000 }, () => {
   let copy: Checkout;
   beforeAll(() => {
     copy = checkout();

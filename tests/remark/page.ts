@@ -9,8 +9,8 @@ import type { RuleValue } from '../../src/rulebook/schema.ts';
 export interface Page {
   /** Its prose, elements and links as they go to the page's components. */
   readonly html: string;
-  /** The ids of the rules whose values stand on it. */
-  readonly rules: readonly string[];
+  /** What each number on it is, in the order of their notes. */
+  readonly notes: readonly string[];
 }
 
 /**
@@ -19,10 +19,10 @@ export interface Page {
  */
 export async function pageOf(text: string, data: RulebookData, base = '/', path = FILE): Promise<Page> {
   let html = '';
-  let rules: readonly string[] = [];
+  let notes: readonly string[] = [];
   const keep = () => (tree: Nodes, file: { data: { astro?: { frontmatter?: Record<string, unknown> } } }) => {
     html = htmlOf(tree);
-    rules = file.data.astro?.frontmatter?.rules as readonly string[];
+    notes = file.data.astro?.frontmatter?.notes as readonly string[];
   };
   const { frontmatter, content } = parseFrontmatter(text, { frontmatter: 'empty-with-spaces' });
   const processor = unified({
@@ -33,7 +33,7 @@ export async function pageOf(text: string, data: RulebookData, base = '/', path 
   const renderer = await processor.createMdxRenderer?.({ syntaxHighlight: false }, { optimize: false });
   if (!renderer) throw new Error('found no renderer of MDX, expected one');
   await renderer.process(content, path, frontmatter);
-  return { html, rules };
+  return { html, notes };
 }
 
 /** Where pages of these tests pretend to stand. */

@@ -95,19 +95,19 @@ describe('the value of a rule stands in the place of its reference', () => {
   });
 
   test('the ids of a page are handed on in the order of the page, each once, over any that its head names', async () => {
-    const { rules } = await pageOf(
-      '---\ntitle: Cords\nrules: [a.b.c]\n---\n\n<Rule id="sash.cord.pull" />, <Rule id="sash.cord.length" />, <Rule id="sash.cord.pull" />.\n',
+    const { notes } = await pageOf(
+      '---\ntitle: Cords\nnotes: [a.b.c]\n---\n\n<Rule id="sash.cord.pull" />, <Rule id="sash.cord.length" />, <Rule id="sash.cord.pull" />.\n',
       book,
     );
-    expect(rules).toEqual(['sash.cord.pull', 'sash.cord.length']);
-    expect((await pageOf('No rule here.', book)).rules).toEqual([]);
+    expect(notes).toEqual(['sash.cord.pull', 'sash.cord.length']);
+    expect((await pageOf('No rule here.', book)).notes).toEqual([]);
   });
 });
 
 describe('each value has the number of its note, its place in the list at the end of the page', () => {
   const notesOn = (html: string): string[] =>
-    [...html.matchAll(/data-rule="([^"]+)" data-note="(\d+)"| notes="([^"]+)"/g)].map(
-      ([, id, note, inCaution]) => inCaution ?? `${id}=${note}`,
+    [...html.matchAll(/data-rule="([^"]+)" data-note="(\d+)"| notes="([^"]+)"| note="(\d+)"/g)].map(
+      ([, id, note, inCaution, worked]) => inCaution ?? (worked ? `note ${worked}` : `${id}=${note}`),
     );
   const [length, pull, reach] = ['length', 'pull', 'reach'].map((each) => `<Rule id="sash.cord.${each}" />`);
   const drop = '<Caution id="caution.sash.drop" />';
@@ -131,10 +131,16 @@ describe('each value has the number of its note, its place in the list at the en
       ['sash.cord.length=1', 'sash.cord.reach=2 sash.cord.pull=3'],
       ['sash.cord.length', 'sash.cord.reach', 'sash.cord.pull'],
     ],
+    [
+      'figures that a calculation works out, each by its name',
+      `<Worked of="fill" figure="bags" />, ${pull}, <Worked of="fill" figure="bags" />`,
+      ['note 1', 'sash.cord.pull=2', 'note 1'],
+      ['fill#bags', 'sash.cord.pull'],
+    ],
   ])('%s', async (_, page, notes, rules) => {
     const found = await pageOf(page, book);
     expect(notesOn(found.html)).toEqual(notes);
-    expect(found.rules).toEqual(rules);
+    expect(found.notes).toEqual(rules);
   });
 });
 

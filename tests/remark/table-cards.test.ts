@@ -4,7 +4,7 @@ import { book, pageOf, stopped } from './page.ts';
 const table = (cell: string): string => `| Cord | Its *load* |\n| --- | --- |\n| cotton | ${cell} |\n`;
 
 test('the first column of a table names its rows, each other cell bears its heading as one piece, and a cell holds a value of the rulebook', async () => {
-  const { html, rules } = await pageOf(
+  const { html, notes } = await pageOf(
     table('about <Rule id="sash.cord.loads" row="cotton" column="load" />'),
     book,
   );
@@ -13,7 +13,7 @@ test('the first column of a table names its rows, each other cell bears its head
       '<tbody><tr><th scope="row">cotton</th><td data-label="Its load"><span>about ' +
       '<a href="/rules/sash.cord.loads/" title="Loads of cords" class="rule" data-rule="sash.cord.loads" data-note="1">40 lb</a></span></td></tr></tbody></table>',
   );
-  expect(rules).toEqual(['sash.cord.loads']);
+  expect(notes).toEqual(['sash.cord.loads']);
 });
 
 test('a number in a cell that no rule backs stops the page', async () => {

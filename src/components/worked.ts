@@ -1,0 +1,18 @@
+import { calculationNamed } from '../calc/calculations.ts';
+import { exampleFigure } from '../calc/declare/example-figure.ts';
+import { rules } from '../islands/rules.ts';
+import { format } from '../quantity/format.ts';
+import { calculationPage } from './links.ts';
+
+/** A figure that a calculation gives for its own example, as pages show it. @throws Error that names the page, for an unknown calculation. */
+export function workedFigure(of: string, figure: string, page: string) {
+  const declared = calculationNamed(of);
+  if (!declared) throw new Error(`${page}: found no calculation "${of}", expected one of the calculators`);
+  const { label, value, format: options } = exampleFigure(declared, figure, rules);
+  return {
+    label,
+    text: typeof value === 'string' ? value : format(value, options),
+    calculator: declared.title,
+    href: calculationPage(of),
+  };
+}
