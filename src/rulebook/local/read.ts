@@ -110,7 +110,7 @@ export function readLayer(folder: string): Layer {
     const text = textOf(name);
     if (text === undefined) return undefined;
     const file = readYaml(shown(name), text);
-    problems.push(...file.problems);
+    problems.push(...(file.problems.length > 0 ? file.problems : unseenIn(file)));
     return file.problems.length > 0 ? undefined : file;
   };
   const entries = <T>(name: string, schema: z.ZodType<T>): Entry<T>[] => {
@@ -179,6 +179,26 @@ function namesIn(folder: string): string[] | undefined {
   } catch {
     return undefined;
   }
+}
+
+/** Every text of a file, a key too, that holds what a reader can't see. */
+function unseenIn(file: YamlFile): Problem[] {
+  const found: Problem[] = [];
+  const look = (value: unknown, path: readonly PropertyKey[]): void => {
+    if (typeof value === 'string' && !plainlySeen(value))
+      found.push({
+        file: file.name,
+        ...file.placeOf(path),
+        found: 'signs that can not be seen',
+        expected: 'plain letters, without control signs',
+        check: 'local-words',
+      });
+    if (value !== null && typeof value === 'object')
+      for (const [key, each] of Object.entries(value))
+        look(each, [...path, Array.isArray(value) ? Number(key) : key]);
+  };
+  look(file.value, []);
+  return found;
 }
 
 function agencyIn(file: YamlFile, problems: Problem[]): Entry<Agency> | undefined {

@@ -19,8 +19,7 @@ const words = z
   .string()
   .trim()
   .min(1)
-  .refine((text) => text.length <= LONGEST_TEXT, `no more than ${LONGEST_TEXT} letters`)
-  .refine(plainlySeen, 'letters that can be seen, without control signs');
+  .refine((text) => text.length <= LONGEST_TEXT, `no more than ${LONGEST_TEXT} letters`);
 
 const shortName = z
   .string()
