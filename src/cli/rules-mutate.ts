@@ -11,7 +11,7 @@ function guarded(values: readonly MovedValue[]): number {
 }
 
 await run(() => {
-  const { data, files } = loadProject();
+  const { data, files } = loadProject('let pass', []);
   const values = moveEveryValue(
     data,
     files.checks.map(({ entry }) => entry),
