@@ -12,7 +12,7 @@ const mayUse: Readonly<Record<string, readonly string[]>> = {
   train: ['quantity', 'rulebook', 'calc'],
   remark: ['quantity', 'rulebook'],
   proofread: ['quantity', 'rulebook', 'calc', 'remark'],
-  cli: ['quantity', 'rulebook', 'calc', 'job', 'proofread'],
+  cli: ['quantity', 'rulebook', 'calc', 'job', 'proofread', 'remark'],
 };
 
 const importsOf = (file: string): string[] =>
