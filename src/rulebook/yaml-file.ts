@@ -67,7 +67,10 @@ function unreadable(name: string): YamlFile {
 function plainValue(document: ReturnType<typeof parseDocument>, problems: Problem[], name: string): unknown {
   if (problems.length > 0) return undefined;
   try {
-    return document.toJS({ maxAliasCount: MOST_ALIASES });
+    const value: unknown = document.toJS({ maxAliasCount: MOST_ALIASES });
+    // An alias inside of what it names comes out as a value that holds itself: this throws.
+    JSON.stringify(value);
+    return value;
   } catch {
     problems.push({
       file: name,
