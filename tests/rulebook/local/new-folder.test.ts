@@ -52,7 +52,7 @@ describe('a new folder', () => {
       const file = join(folder, `${name}.yaml`);
       // What stands before the empty line is words; the example comes after it, its own remarks further in.
       const lines = readFileSync(file, 'utf8').split('\n');
-      const start = lines.findLastIndex((line) => line === '#') + 1;
+      const start = lines.lastIndexOf('#') + 1;
       const example = lines.slice(start).map((line) => line.replace(/^# /, ''));
       writeFileSync(file, [...lines.slice(0, start), ...example].join('\n'));
     }
