@@ -1,4 +1,5 @@
 import type { AstroComponentFactory } from 'astro/runtime/server/index.js';
+import { restingOn } from '../rulebook/changed.ts';
 import type { LoadedLocalCaution, LocalAgency, LocalChange, LocalNote } from '../rulebook/local/local.ts';
 import { readPageHead } from '../rulebook/local/page-head.ts';
 import type { RuleSource } from '../rulebook/schema.ts';
@@ -16,6 +17,12 @@ export function agencyOf(id: string): LocalAgency {
 /** The values that agencies set for a rule. */
 export const changesOf = (rule: string): readonly LocalChange[] =>
   local?.changes.filter((each) => each.rule === rule) ?? [];
+
+/** The values that agencies set, on which a derived value rests. */
+export const changesBehind = (rule: string): readonly LocalChange[] =>
+  local?.changes.filter(
+    (each) => each.rule !== rule && each.kind !== 'same' && restingOn(baseRulebook, each.rule).has(rule),
+  ) ?? [];
 
 /** What an agency says of a place, under its name. */
 export interface Said {
