@@ -13,7 +13,7 @@ const mayUse: Readonly<Record<string, readonly string[]>> = {
   remark: ['quantity', 'rulebook'],
   proofread: ['quantity', 'rulebook', 'calc', 'remark'],
   built: ['rulebook'],
-  cli: ['quantity', 'rulebook', 'calc', 'job', 'proofread', 'built'],
+  cli: ['quantity', 'rulebook', 'calc', 'job', 'proofread', 'built', 'remark'],
 };
 
 const importsOf = (file: string): string[] =>

@@ -2,7 +2,11 @@ import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vitest/config';
 
 /** These measure time, or build the site: they run after all others, one at a time, or each would disturb the other. */
-const alone = ['tests/calc/holes/speed.test.ts', 'tests/rulebook/one-number-changed.test.ts'];
+const alone = [
+  'tests/calc/holes/speed.test.ts',
+  'tests/rulebook/one-number-changed.test.ts',
+  'tests/rulebook/local/site.test.ts',
+];
 
 export default defineConfig({
   root: fileURLToPath(new URL('..', import.meta.url)),

@@ -15,11 +15,12 @@ await run(() => {
   }
   if (folder !== undefined && !existsSync(folder))
     throw new InputError(`found no folder "${folder}", expected one of check files`);
-  const { data, files } = loadProject();
+  // The checks hold the rulebook as it was published, whatever an agency sets.
+  const { base, files } = loadProject();
   const { checks, problems } =
     folder === undefined ? { checks: files.checks, problems: [] } : readCheckFiles(folder);
   if (problems.length > 0) throw new DataError(problems);
-  const rules = openRulebook(data);
+  const rules = openRulebook(base);
   let failed = 0;
   for (const { entry, file, path } of checks) {
     const result = runCheck(entry, rules);

@@ -14,7 +14,7 @@ import { InputError } from './run.ts';
  * @throws InputError if it is none of these; DataError for a folder with mistakes in it.
  */
 export function rulebookAt(word: string): RulebookData {
-  if (word === 'now') return loadProject().data;
+  if (word === 'now') return loadProject('let pass', []).data;
   const releases = readReleases(rulesFolder);
   const published = releases.find(({ version }) => version === word);
   if (published) return published;

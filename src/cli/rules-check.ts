@@ -2,10 +2,11 @@ import { loadProject } from '../rulebook/project.ts';
 import { run } from './run.ts';
 
 await run(() => {
-  const { data, files } = loadProject('refused');
-  const count = Object.keys(data.rules).length;
+  const { base, data, local, files } = loadProject('refused');
+  const count = Object.keys(base.rules).length;
   console.log(
-    `rulebook ${data.version}: ${count} rules, ${files.cautions.length} cautions, ${files.documents.length} documents, ${files.checks.length} checks, no mistakes`,
+    `rulebook ${base.version}: ${count} rules, ${files.cautions.length} cautions, ${files.documents.length} documents, ${files.checks.length} checks, no mistakes`,
   );
+  if (local) console.log(`rulebook ${data.version}: ${local.changes.length} values set locally, no mistakes`);
   return 0;
 });

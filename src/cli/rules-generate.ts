@@ -1,13 +1,26 @@
-import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { mkdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { localPageProblems } from '../remark/local-page.ts';
 import { generatedFiles } from '../rulebook/generated-files.ts';
+import { DataError } from '../rulebook/problem.ts';
 import { loadProject } from '../rulebook/project.ts';
 import { run } from './run.ts';
 
+const LOCAL_PAGES = 'src/generated/local-pages';
+
 await run(() => {
-  const { data, references } = loadProject();
+  const { data, local, references } = loadProject();
+  const pages = local?.pages ?? [];
+  const problems = pages.flatMap((each) => localPageProblems(each, data));
+  if (problems.length > 0) throw new DataError(problems);
   mkdirSync('src/generated', { recursive: true });
   for (const [file, text] of generatedFiles(data, references)) {
     if (currentText(file) !== text) writeFileSync(file, text);
+  }
+  // Pages of an agency's own are copied to where the site looks for them; those of an earlier build go.
+  rmSync(LOCAL_PAGES, { recursive: true, force: true });
+  for (const { agency, slug, text } of pages) {
+    mkdirSync(`${LOCAL_PAGES}/${agency}`, { recursive: true });
+    writeFileSync(`${LOCAL_PAGES}/${agency}/${slug}.mdx`, text);
   }
   return 0;
 });

@@ -4,7 +4,7 @@ import { loadProject } from '../rulebook/project.ts';
 import { run } from './run.ts';
 
 await run(() => {
-  const { data, files } = loadProject();
+  const { data, files } = loadProject('let pass', []);
   const values = moveEveryValue(
     data,
     files.checks.map(({ entry }) => entry),

@@ -5,7 +5,7 @@ import { loadProject, rulesFolder } from '../rulebook/project.ts';
 import { InputError, run } from './run.ts';
 
 await run(() => {
-  const { data } = loadProject('refused');
+  const { base: data } = loadProject('refused', []);
   const file = join(rulesFolder, 'releases', `${data.version}.json`);
   const text = rulebookJson(data);
   if (existsSync(file) && readFileSync(file, 'utf8') !== text)

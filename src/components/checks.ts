@@ -5,7 +5,7 @@ import { whyUnguarded } from '../calc/checks/unguarded.ts';
 import { openRulebook } from '../rulebook/rulebook.ts';
 import type { Check } from '../rulebook/schema.ts';
 import { page } from './links.ts';
-import { rulebook, ruleFiles } from './rulebook.ts';
+import { baseRulebook, ruleFiles } from './rulebook.ts';
 
 /** A check with what this build computed for it. */
 export interface WorkedCheck {
@@ -15,7 +15,8 @@ export interface WorkedCheck {
   readonly result: CheckResult;
 }
 
-const rules = openRulebook(rulebook);
+/** The checks hold the rulebook as it was published, whatever an agency sets. */
+const rules = openRulebook(baseRulebook);
 
 /** Every check of the rulebook, worked by this build. */
 export const workedChecks: readonly WorkedCheck[] = ruleFiles.checks.map(({ id, entry }) => ({
@@ -25,7 +26,7 @@ export const workedChecks: readonly WorkedCheck[] = ruleFiles.checks.map(({ id, 
 }));
 
 const guards = checksByRule(
-  rulebook,
+  baseRulebook,
   workedChecks.map(({ check }) => check),
 );
 
@@ -54,7 +55,7 @@ const holding = workedChecks.every(({ result }) => result.holds);
 /** Every number that feeds a calculation, and which ways of moving it no check notices; empty while a check fails, since then nothing can be learnt. */
 export const movedValues: readonly MovedValue[] = holding
   ? moveEveryValue(
-      rulebook,
+      baseRulebook,
       workedChecks.map(({ check }) => check),
     )
   : [];

@@ -2,7 +2,8 @@ import { createHash } from 'node:crypto';
 import { jobSchema } from '../job/json-schema.ts';
 import { rulesCsv, sourcesCsv } from '../rulebook/export/csv.ts';
 import { rulebookJson, rulebookJsonSchema } from '../rulebook/export/json.ts';
-import { rulebook } from './rulebook.ts';
+import { localJson } from '../rulebook/export/local.ts';
+import { baseRulebook, local, rulebook } from './rulebook.ts';
 
 /** A file of data that the site offers to other programs. */
 export interface DataFile {
@@ -46,6 +47,16 @@ export const dataFiles: readonly DataFile[] = [
     what: 'The shape of a job file, as JSON Schema 2020-12.',
     text: schemaText(jobSchema()),
   },
+  ...(local
+    ? [
+        {
+          name: 'local.json',
+          type: 'application/json',
+          what: 'What is local: each value beside the rulebook’s, with its reason and source; notes and cautions.',
+          text: localJson(baseRulebook, rulebook, local),
+        },
+      ]
+    : []),
 ];
 
 /** The SHA-256 of a text, in hexadecimal, as sha256sum prints it. */

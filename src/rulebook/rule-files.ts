@@ -148,7 +148,8 @@ export function readCheckFiles(folder: string): {
   return { checks, problems };
 }
 
-function entriesOf<T>(
+/** Every entry of one file held against its schema: what passed goes into `into`, what did not comes back. */
+export function entriesOf<T>(
   file: YamlFile,
   schema: z.ZodType<T>,
   into: Entry<T>[],

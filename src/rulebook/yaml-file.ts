@@ -21,7 +21,12 @@ const MOST_ALIASES = 20;
  */
 export function readYaml(name: string, text: string): YamlFile {
   const lines = new LineCounter();
-  const document = parseDocument(text, { lineCounter: lines, prettyErrors: false });
+  let document: ReturnType<typeof parseDocument>;
+  try {
+    document = parseDocument(text, { lineCounter: lines, prettyErrors: false });
+  } catch {
+    return unreadable(name);
+  }
   const place = (offset: number) => {
     const { line, col } = lines.linePos(offset);
     return { line: Math.max(1, line), column: Math.max(1, col) };
@@ -46,10 +51,26 @@ export function readYaml(name: string, text: string): YamlFile {
   return { name, value: plainValue(document, problems, name), problems, placeOf, placeOfKey };
 }
 
+/** A file that the parser can't get to the end of: it would otherwise end the program instead of being told. */
+function unreadable(name: string): YamlFile {
+  const place = () => ({ line: 1, column: 1 });
+  const problem = {
+    file: name,
+    ...place(),
+    found: 'lists in lists without end',
+    expected: 'YAML',
+    check: 'yaml',
+  };
+  return { name, value: undefined, problems: [problem], placeOf: place, placeOfKey: place };
+}
+
 function plainValue(document: ReturnType<typeof parseDocument>, problems: Problem[], name: string): unknown {
   if (problems.length > 0) return undefined;
   try {
-    return document.toJS({ maxAliasCount: MOST_ALIASES });
+    const value: unknown = document.toJS({ maxAliasCount: MOST_ALIASES });
+    // An alias inside of what it names comes out as a value that holds itself: this throws.
+    JSON.stringify(value);
+    return value;
   } catch {
     problems.push({
       file: name,

@@ -23,7 +23,8 @@ export interface Checkout {
   readonly remove: () => void;
 }
 
-export function checkout(): Checkout {
+/** `more` is what its scripts find in their environment besides. */
+export function checkout(more: Readonly<Record<string, string>> = {}): Checkout {
   const folder = mkdtempSync(join(tmpdir(), 'checkout-'));
   const generated = resolve('src/generated');
   for (const name of copied)
@@ -45,7 +46,8 @@ export function checkout(): Checkout {
     },
     node: (script, ...args) =>
       new Promise((ended) => {
-        const env = { ...process.env, ASTRO_TELEMETRY_DISABLED: '1', NO_COLOR: '1', NODE_ENV: 'production' };
+        const fixed = { ASTRO_TELEMETRY_DISABLED: '1', NO_COLOR: '1', NODE_ENV: 'production' };
+        const env = { ...process.env, ...fixed, ...more };
         execFile(process.execPath, [script, ...args], { cwd: folder, env }, (error, out, said) =>
           ended({ code: error === null ? 0 : Number(error.code ?? 1), out, said }),
         );

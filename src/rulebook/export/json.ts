@@ -9,8 +9,8 @@ export const RULEBOOK_FORMAT = 'heel-to-ridge rulebook';
 const exportSchema = z.strictObject({
   /** What this file is. */
   format: z.literal(RULEBOOK_FORMAT),
-  /** Version of the rulebook: year and number. */
-  version: z.string().regex(/^\d{4}\.\d+$/),
+  /** Version of the rulebook: year and number; where an agency set values, a plus sign, its name and the day of its edition. */
+  version: z.string().regex(/^\d{4}\.\d+( \+ .+ \d{4}-\d{2}-\d{2})*$/),
   /** Every rule by its id; a derived value has its number beside its formula. */
   rules: z.record(z.string(), ruleSchema),
   /** Every document that values are drawn from, by its id. */

@@ -1,0 +1,76 @@
+import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { dirname, join } from 'node:path';
+import { createInterface } from 'node:readline';
+import { parseArgs } from 'node:util';
+import { readLayer } from '../rulebook/local/read.ts';
+import { agencySchema } from '../rulebook/local/schema.ts';
+import { newFolder } from '../rulebook/local/template.ts';
+import { loadProject, today, withLocal } from '../rulebook/project.ts';
+import { InputError, run } from './run.ts';
+
+const questions = {
+  name: 'The full name of your agency?',
+  short: 'Its name in short, as it stands at the head of every page?',
+  id: 'A short name in small letters, such as harrow-valley?',
+  contact: 'How is it reached?',
+  area: 'Which area does it serve?',
+  answers: 'Who answers questions about your notes?',
+  folder: 'In which folder are the notes to lie?',
+} as const;
+type Asked = keyof typeof questions;
+
+/** What the flags give; the rest is asked for, one question a line. */
+async function answered(): Promise<Record<Asked, string>> {
+  const options = Object.fromEntries(
+    Object.keys(questions).map((name) => [name, { type: 'string' as const }]),
+  );
+  let given: Partial<Record<string, unknown>>;
+  try {
+    given = parseArgs({ options }).values;
+  } catch (error) {
+    throw new InputError(`${(error as Error).message}; expected --${Object.keys(questions).join(', --')}`);
+  }
+  const answers: Partial<Record<Asked, string>> = {};
+  const missing = (Object.keys(questions) as Asked[]).filter((name) => {
+    if (typeof given[name] === 'string') answers[name] = given[name];
+    return given[name] === undefined;
+  });
+  if (missing.length > 0) {
+    const asking = createInterface({ input: process.stdin });
+    const lines = asking[Symbol.asyncIterator]();
+    // Where what is typed ends before the last question, the rest counts as not answered.
+    for (const name of missing) {
+      process.stdout.write(`${questions[name]} `);
+      answers[name] = ((await lines.next()).value ?? '').trim();
+    }
+    asking.close();
+  }
+  return answers as Record<Asked, string>;
+}
+
+await run(async () => {
+  const { folder, ...answers } = await answered();
+  if (!folder) throw new InputError('found no folder, expected one, such as ../our-notes');
+  if (existsSync(folder))
+    throw new InputError(`found "${folder}" there already, expected a folder that is new`);
+  const { base, releases } = loadProject('let pass', []);
+  const read = agencySchema.safeParse({ ...answers, version: today(), based_on: base.version });
+  if (!read.success) {
+    const told = read.error.issues.map(({ path, message }) => `${path.join('.')}: ${message}`);
+    throw new InputError(
+      `found answers that can not be taken: ${told.join('; ')}; expected words for each question`,
+    );
+  }
+  const files = newFolder(read.data, readFileSync('src/rulebook/local/schema.ts', 'utf8'));
+  for (const [name, text] of Object.entries(files)) {
+    mkdirSync(dirname(join(folder, name)), { recursive: true });
+    writeFileSync(join(folder, name), text);
+  }
+  withLocal(base, releases, [folder]);
+  console.log(
+    `${Object.keys(files).length} files are in ${folder}${readLayer(folder).pages.length > 0 ? ', with a page to begin with' : ''}.`,
+  );
+  console.log(`npm run local:check ${folder}   says what is wrong in them`);
+  console.log(`LOCAL=${folder} npm start   builds the site with them`);
+  return 0;
+});

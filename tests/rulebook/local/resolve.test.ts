@@ -1,0 +1,279 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { valueChange } from '../../../src/rulebook/changes/judge.ts';
+import { readLayer } from '../../../src/rulebook/local/read.ts';
+import { resolveLocal } from '../../../src/rulebook/local/resolve.ts';
+import { formatProblem } from '../../../src/rulebook/problem.ts';
+import type { RulebookData } from '../../../src/rulebook/rulebook.ts';
+import { agency, base, context, EXAMPLE, inLayer, resolved, setting } from './folder.ts';
+
+const FLUE = 'clearance.flue.to-combustibles';
+const GUARDRAIL = 'safety.fall.guardrail-height';
+const OVERLAP = 'patch.layers.overlap';
+
+describe('the example', () => {
+  const { data, local, problems } = resolveLocal(base, [readLayer(EXAMPLE)], context);
+  test('has no mistakes, three notes, two stricter values, a caution and a page', () => {
+    expect(problems).toEqual([]);
+    expect(local.notes).toHaveLength(3);
+    expect(local.changes.map(({ rule, kind }) => [rule, kind])).toEqual([
+      [FLUE, 'stricter'],
+      [OVERLAP, 'stricter'],
+    ]);
+    expect([local.cautions.length, local.pages.length]).toEqual([1, 1]);
+  });
+  test('its version stands beside the rulebook’s', () =>
+    expect(data.version).toBe(`${base.version} + Harrow Valley 2026-10-01`));
+  /** By hand: a hole of 6 in; each layer overlaps the one below by 3 in all round: 6 + 2*3 = 12, 12 + 2*3 = 18. */
+  test.each([
+    [FLUE, 3],
+    ['patch.layers.metal-side', 12],
+    ['patch.layers.membrane-side', 18],
+  ])('%s comes to %d in', (id, number) =>
+    expect(data.rules[id]?.value).toMatchObject({ number, unit: 'in' }),
+  );
+  test('what follows from a change is told', () =>
+    expect(local.recomputed).toContain('patch.layers.metal-side'));
+  test('a value carries its local source, with the document of the agency', () => {
+    expect(data.rules[FLUE]?.source).toMatchObject({ document: 'harrow-valley.notice-12' });
+    expect(data.documents['harrow-valley.notice-12']?.document).toBe('Harrow Valley notice 12');
+  });
+});
+
+describe('what can not stand is refused at its place', () => {
+  const told = (files: Record<string, string>, more = context) =>
+    resolved(files, more).problems.map(formatProblem);
+  test.each<[what: string, values: string, expected: RegExp]>([
+    [
+      'a looser clearance',
+      setting(FLUE, '{ kind: at-least, number: 1, unit: in }'),
+      /^values.yaml:2:10 {2}found at least 1 in, looser than the rulebook's at least 2 in .*\(looser-value\)$/,
+    ],
+    [
+      'a looser one in another unit',
+      setting(FLUE, '{ kind: at-least, number: 0.1, unit: ft }'),
+      /looser-value/,
+    ],
+    ['another dimension', setting(FLUE, '{ kind: at-least, number: 3, unit: lb }'), /found the unit "lb"/],
+    ['another kind', setting(FLUE, '{ kind: at-most, number: 3, unit: in }'), /found the kind "at-most"/],
+    [
+      'a range that moves',
+      setting(GUARDRAIL, '{ kind: between, low: 40, high: 46, unit: in }'),
+      /looser-value/,
+    ],
+    ['an empty range', setting(GUARDRAIL, '{ kind: between, low: 44, high: 41, unit: in }'), /empty-range/],
+    [
+      'a misspelt id',
+      setting('clearance.flue.to-combustible', '{ kind: at-least, number: 3, unit: in }'),
+      /^values.yaml:1:1 .*did you mean "clearance.flue.to-combustibles"/,
+    ],
+    [
+      'a derived value',
+      setting('patch.layers.metal-side', '{ kind: exact, number: 20, unit: in }'),
+      /which is worked out {2}expected a value for what it rests on/,
+    ],
+    [
+      'no reason',
+      `${FLUE}:\n  value: { kind: at-least, number: 3, unit: in }\n  source: { kind: practice }\n`,
+      /found no "reason"/,
+    ],
+    [
+      'no source',
+      `${FLUE}:\n  value: { kind: at-least, number: 3, unit: in }\n  reason: So.\n`,
+      /found no "source"/,
+    ],
+    [
+      'an unknown document',
+      setting(
+        FLUE,
+        '{ kind: at-least, number: 3, unit: in }',
+        '{ kind: document, document: ircc, clause: x, read: read }',
+      ),
+      /did you mean "irc"/,
+    ],
+    [
+      'a reading of tomorrow',
+      setting(
+        FLUE,
+        '{ kind: at-least, number: 3, unit: in }',
+        '{ kind: document, document: irc, clause: x, read: read, on: 2026-11-26 }',
+      ),
+      /date-in-future/,
+    ],
+    ['no number', setting(FLUE, '{ kind: at-least, number: .nan, unit: in }'), /shape/],
+  ])('%s', (_, values, expected) => {
+    const problems = told({ 'values.yaml': values });
+    expect(problems.join('\n')).toMatch(expected);
+    expect(problems).toHaveLength(1);
+  });
+
+  test('every mistake of every file at once', () => {
+    const problems = told({
+      'agency.yaml': agency().replace('area:', 'aera:'),
+      'values.yaml': setting(FLUE, '{ kind: at-least, number: three, unit: in }'),
+      'notes.yaml': 'one:\n  title: x\n  says: 3\n  on: [do/patching]\n',
+      'nots.yaml': '',
+    });
+    expect(problems).toHaveLength(4);
+  });
+
+  test('a safety value without a stricter way', () => {
+    const [id, rule] = Object.entries(base.rules).find(
+      ([, { safety, value }]) => safety === 'as it stands' && value.kind === 'exact',
+    ) ?? ['', undefined];
+    const value = rule?.value;
+    if (value?.kind !== 'exact') throw new Error('expected such a rule');
+    const written = `{ kind: exact, number: ${(value.number ?? 0) + 1}, unit: ${JSON.stringify(value.unit)} }`;
+    expect(told({ 'values.yaml': setting(id, written) }).join()).toMatch(/\(not-comparable\)/);
+  });
+
+  test('a note on a page that is not there', () => {
+    const notes = 'one:\n  title: x\n  says: y\n  on: [do/patchin]\n';
+    expect(told({ 'notes.yaml': notes })).toEqual([
+      'notes.yaml:4:8  found "do/patchin"  expected the id of a rule or the path of a page; did you mean "do/patching"?  (unknown-place)',
+    ]);
+  });
+
+  describe('made for an earlier rulebook', () => {
+    const flue = base.rules[FLUE];
+    if (!flue) throw new Error('expected the rule');
+    const earlier: RulebookData = {
+      ...base,
+      version: '2020.1',
+      rules: { ...base.rules, [FLUE]: { ...flue, value: { kind: 'at-least', number: 1, unit: 'in' } } },
+    };
+    const files = {
+      'agency.yaml': agency('a', '"2020.1"'),
+      'values.yaml': setting(FLUE, '{ kind: at-least, number: 3, unit: in }'),
+    };
+    test('it stops, and names what changed of what it sets', () => {
+      const problems = told(files, { ...context, releases: [earlier] as never });
+      expect(problems).toHaveLength(2);
+      expect(problems[0]).toMatch(
+        /based on 2020.1; changed since, of the values set here: clearance.flue.to-combustibles/,
+      );
+      expect(problems[1]).toMatch(/^values.yaml:1:1 .*from at least 1 in to at least 2 in/);
+    });
+    test('it stops where nothing is kept to compare with', () => expect(told(files)).toHaveLength(1));
+    test('a later one stops too', () =>
+      expect(told({ 'agency.yaml': agency('a', '"2999.1"') }).join()).toMatch(/no later rulebook/));
+    test('a number without quotes is told so', () =>
+      expect(told({ 'agency.yaml': agency('a', '2026.1') }).join()).toMatch(/year and number in quotes/));
+  });
+});
+
+describe('several folders', () => {
+  const layerOf = (id: string, values: string) =>
+    inLayer({ 'agency.yaml': agency(id), 'values.yaml': values }, readLayer);
+  const comparable = Object.values(base.rules).filter(
+    ({ safety, value }) =>
+      safety !== undefined &&
+      safety !== 'as it stands' &&
+      value.kind !== 'one-of' &&
+      !(value.kind === 'exact' && value.formula !== undefined),
+  );
+  const stricterBy = (share: number, { value, safety }: (typeof comparable)[number]) => {
+    const up = safety === 'lower is stricter' ? -1 : 1;
+    const move = (number: number, way = up) => number + way * share * (Math.abs(number) || 1);
+    if (value.kind === 'between')
+      return safety === 'narrower is stricter'
+        ? {
+            ...value,
+            low: value.low + share * (value.high - value.low),
+            high: value.high - share * (value.high - value.low),
+          }
+        : { ...value, low: move(value.low), high: move(value.high) };
+    if (value.kind === 'table')
+      return {
+        ...value,
+        rows: value.rows.map((row) =>
+          row.map((cell, place) =>
+            value.columns[place]?.key !== undefined || typeof cell === 'string'
+              ? cell
+              : typeof cell === 'number'
+                ? move(cell)
+                : [move(cell[0]), move(cell[1])],
+          ),
+        ),
+      };
+    return value.kind === 'one-of' ? value : { ...value, number: move(value.number ?? 0) };
+  };
+
+  test('in whatever order, they come to the same; each safety value as strict as the strictest, and the rulebook untouched', () => {
+    const shares = fc.array(fc.constantFrom(0, 0.05, 0.1, 0.2), { minLength: 4, maxLength: 4 });
+    const some = fc.uniqueArray(fc.constantFrom(...comparable), {
+      minLength: 1,
+      maxLength: 3,
+      selector: ({ id }) => id,
+    });
+    fc.assert(
+      fc.property(
+        some,
+        shares,
+        fc.shuffledSubarray(['a', 'b', 'c', 'd'], { minLength: 4 }),
+        (rules, by, order) => {
+          const layers = ['a', 'b', 'c', 'd'].map((id, place) =>
+            layerOf(
+              id,
+              rules
+                .map((rule) => setting(rule.id, JSON.stringify(stricterBy(by[place] ?? 0, rule))))
+                .join(''),
+            ),
+          );
+          const inOrder = resolveLocal(base, layers, context);
+          const shuffled = resolveLocal(
+            base,
+            order.map((id) => layers['abcd'.indexOf(id)] as never),
+            context,
+          );
+          expect(shuffled.data).toEqual(inOrder.data);
+          expect(new Set(shuffled.problems.map(formatProblem))).toEqual(
+            new Set(inOrder.problems.map(formatProblem)),
+          );
+          if (inOrder.problems.length > 0) return;
+          for (const rule of rules)
+            for (const layer of layers) {
+              const set = layer.values.find(({ id }) => id === rule.id)?.entry.value;
+              const after = inOrder.data.rules[rule.id]?.value;
+              if (set && after)
+                expect([undefined, 'stricter']).toContain(valueChange(set, after, rule.safety));
+            }
+        },
+      ),
+      { numRuns: 40 },
+    );
+  });
+
+  test('two ranges that share nothing are refused', () => {
+    const layers = [
+      layerOf('a', setting(GUARDRAIL, '{ kind: between, low: 39, high: 41, unit: in }')),
+      layerOf('b', setting(GUARDRAIL, '{ kind: between, low: 42, high: 45, unit: in }')),
+    ];
+    const { problems } = resolveLocal(base, layers, context);
+    expect(problems.map(({ check }) => check)).toEqual(['empty-range', 'empty-range']);
+  });
+
+  test('ends from both, in two units', () => {
+    const layers = [
+      layerOf('a', setting(GUARDRAIL, '{ kind: between, low: 40, high: 45, unit: in }')),
+      layerOf('b', setting(GUARDRAIL, '{ kind: between, low: 3.25, high: 3.5, unit: ft }')),
+    ];
+    const { data, problems } = resolveLocal(base, layers, context);
+    expect(problems).toEqual([]);
+    expect(data.rules[GUARDRAIL]?.value).toEqual({ kind: 'between', low: 40, high: 42, unit: 'in' });
+  });
+
+  test('two values for what is no safety value clash, and both places are told', () => {
+    const id = 'access.roof-holes.diameter';
+    const layers = ['a', 'b'].map((each, place) =>
+      layerOf(each, setting(id, `{ kind: exact, number: ${5 + place}, unit: in }`)),
+    );
+    const { problems } = resolveLocal(base, layers, context);
+    expect(problems.map(({ check }) => check)).toEqual(['local-clash', 'local-clash']);
+  });
+
+  test('two folders of one name', () => {
+    const { problems } = resolveLocal(base, [layerOf('a', ''), layerOf('a', '')], context);
+    expect(problems.map(({ check }) => check)).toEqual(['local-agency']);
+  });
+});

@@ -1,0 +1,100 @@
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { type Checkout, checkout, type Ended } from '../checkout.ts';
+import { EXAMPLE } from './folder.ts';
+
+const ASTRO = 'node_modules/astro/bin/astro.mjs';
+const WHILE_IT_BUILDS = 180_000;
+const EDITION = '2026.1 + Harrow Valley 2026-10-01';
+
+describe('the site with an agency’s folder, whose notes hold a script', () => {
+  let copy: Checkout;
+  let built: Ended;
+  beforeAll(async () => {
+    copy = checkout({ LOCAL: EXAMPLE });
+    const script = '<script>alert(1)</script>';
+    copy.change(`${EXAMPLE}/notes.yaml`, 'Allow a week for it.', `Allow a week for it. ${script} {x}`);
+    copy.change(`${EXAMPLE}/cautions.yaml`, 'Fog from the river', `Fog${script} from the river`);
+    expect(await copy.node('src/cli/rules-generate.ts')).toMatchObject({ code: 0, said: '' });
+    built = await copy.node(ASTRO, 'build', '--force');
+  }, WHILE_IT_BUILDS);
+  afterAll(() => copy.remove());
+
+  const html = (page: string): string => copy.read(`dist/${page}/index.html`);
+  const words = (text: string): string =>
+    text
+      .replace(/<[^>]*>/g, ' ')
+      .replace(/\s+/g, ' ')
+      .replace(/ ([.,;])/g, '$1');
+  /** What an agency says on a page, and the page without it. */
+  const parts = (page: string) => {
+    const text = html(page);
+    const local = text.match(/<section class="local".*?<\/section>/gs) ?? [];
+    return {
+      local: words(local.join(' ')),
+      rest: words(local.reduce((all, each) => all.replace(each, ''), text)),
+    };
+  };
+
+  test('it stands', () => expect(built.code, built.out + built.said).toBe(0));
+
+  test.each([
+    ['rules/clearance.flue.to-combustibles', 'Harrow Valley Home Repair at least 3 in, stricter.'],
+    ['rules/clearance.flue.to-combustibles', 'In the rulebook, 2026.1 at least 2 in.'],
+    ['rules/clearance.flue.to-combustibles', 'Look at the collar before you measure.'],
+    ['rules/patch.layers.metal-side', 'In the rulebook, 2026.1 10 in.'],
+    ['do/patching', 'Patch after the frost has gone.'],
+    ['cards/patching', 'Patch after the frost has gone.'],
+    ['plan/before', 'Ask for the permit first.'],
+    ['safety/falls', 'from the river leaves a metal roof wet'],
+  ])('%s says in the agency’s block, and there only: %s', (page, said) => {
+    const { local, rest } = parts(page);
+    expect(local).toContain(said);
+    expect(rest).not.toContain(said);
+    expect(local).toContain('Harrow Valley Home Repair');
+  });
+
+  test('the card that opens in place holds both values', () => {
+    const card = html('rules/clearance.flue.to-combustibles').match(
+      /<article class="rule-card".*?<\/article>/s,
+    )?.[0];
+    expect(words(card ?? '')).toContain('at least 3 in, stricter');
+    expect(words(card ?? '')).toContain('In the rulebook, 2026.1 at least 2 in');
+  });
+
+  test.each(['plan', 'do/patching', 'rules', 'local', 'cards/patching'])(
+    'the head and the foot of %s name the edition',
+    (page) => {
+      expect(words(html(page).match(/<header>.*?<\/header>/s)?.[0] ?? '')).toContain(EDITION);
+      expect(words(html(page).match(/<footer>.*?<\/footer>/s)?.[0] ?? '')).toContain(EDITION);
+    },
+  );
+
+  test('the table of values can be filtered for what is changed', () => {
+    const rows = [...html('rules').matchAll(/data-local="([^"]*)"[^>]*>.*?<code>([^<]*)/gs)];
+    const which = (state: string) => rows.filter(([, each]) => each === state).map(([, , id]) => id);
+    expect(which('changed locally')).toEqual(['clearance.flue.to-combustibles', 'patch.layers.overlap']);
+    expect(which('follows from a local change')).toContain('patch.layers.metal-side');
+  });
+
+  test('exports and what goes to the browser carry the edition', () => {
+    expect(JSON.parse(copy.read('dist/data/rulebook.json')).version).toBe(EDITION);
+    expect(JSON.parse(copy.read('dist/data/local.json'))).toMatchObject({ version: EDITION });
+    expect(copy.read('src/generated/calculation-rules.ts')).toContain(`"version":"${EDITION}"`);
+  });
+
+  test('a page of the agency’s own shows the value that holds here', () => {
+    expect(words(html('local/harrow-valley/who-to-call'))).toContain('Keep 3 in from a flue');
+  });
+
+  test('every check still holds, against the rulebook as it was published', () => {
+    expect(html('checks/patch-layers')).not.toMatch(/does not hold|fails/);
+  });
+
+  test.each(['plan/before', 'local', 'do/first-visit', 'safety/falls'])(
+    'no script came through on %s',
+    (page) => {
+      expect(html(page)).not.toContain('<script>alert');
+      expect(html(page)).toContain('&lt;script&gt;alert(1)');
+    },
+  );
+});
