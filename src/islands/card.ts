@@ -6,9 +6,10 @@
 const settings = [
   ...['12', '11.5', '11'].map((size) => ({ size, drawings: 'whole', room: true })),
   ...['12', '11.5', '11', '10.5'].map((size) => ({ size, drawings: 'smaller', room: true })),
-  ...['11', '10.5', '10'].map((size) => ({ size, drawings: 'small', room: true })),
-  ...['10.5', '10', '9.5'].map((size) => ({ size, drawings: 'small', room: false })),
-  { size: '9.5', drawings: 'least', room: false },
+  ...['11', '10.5'].map((size) => ({ size, drawings: 'small', room: true })),
+  ...['10.5', '10'].map((size) => ({ size, drawings: 'smaller', room: false })),
+  ...['10.5', '10'].map((size) => ({ size, drawings: 'small', room: false })),
+  { size: '10', drawings: 'least', room: false },
 ] as const;
 
 const MILLIMETRES_PER_INCH = 25.4;

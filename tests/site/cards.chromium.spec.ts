@@ -5,8 +5,8 @@ import { everyPage } from './pages.ts';
 
 const cards = everyPage.filter((path) => /^\/cards\/.+/.test(path));
 const papers = ['Letter', 'A4'] as const;
-/** The smallest type of a step or a caution, in CSS pixels: 9.5 pt. */
-const SMALLEST = (9.5 * 96) / 72;
+/** The smallest type of a step or a caution, in points, and that of a word in a drawing. */
+const SMALLEST = { step: 10, label: 7 };
 
 async function sheetsOf(page: Page, format: (typeof papers)[number]): Promise<number> {
   const pdf = await page.pdf({ format });
@@ -25,11 +25,18 @@ for (const path of cards) {
     for (const paper of papers)
       expect(await sheetsOf(page, paper), `sheets of ${paper}: split the procedure, or say less`).toBe(1);
     await page.emulateMedia({ media: 'print' });
-    const { type, boxes, steps, said, shown } = await page.locator('.card').evaluate((card) => {
+    const { type, label, boxes, steps, said, shown } = await page.locator('.card').evaluate((card) => {
+      const points = (each: Element, scale = 1) =>
+        Number.parseFloat(getComputedStyle(each).fontSize) * scale * (72 / 96);
+      const scaleOf = (each: Element) => {
+        const svg = each.closest('svg');
+        return svg ? svg.getBoundingClientRect().width / svg.viewBox.baseVal.width : 1;
+      };
       const read = [...card.querySelectorAll('.columns p')];
       const listed = [...card.querySelectorAll('.columns > ol > li')];
       return {
-        type: Math.min(...read.map((each) => Number.parseFloat(getComputedStyle(each).fontSize))),
+        type: Math.min(...read.map((each) => points(each))),
+        label: Math.min(...[...card.querySelectorAll('svg text')].map((each) => points(each, scaleOf(each)))),
         steps: listed.length,
         boxes: listed.filter((each) => getComputedStyle(each, '::before').borderTopStyle === 'solid').length,
         said: card.querySelectorAll('.drawing').length,
@@ -38,7 +45,9 @@ for (const path of cards) {
         ).length,
       };
     });
-    expect(type).toBeGreaterThanOrEqual(SMALLEST);
+    expect(type).toBeGreaterThanOrEqual(SMALLEST.step - 0.01);
+    // A card without a drawing has no word in one: its smallest is endless.
+    expect(label).toBeGreaterThanOrEqual(SMALLEST.label);
     expect(steps).toBeGreaterThan(0);
     expect(boxes).toBe(steps);
     expect(shown).toBe(said);
