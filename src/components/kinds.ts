@@ -3,6 +3,7 @@ export const foundKinds = {
   step: 'Steps',
   procedure: 'Procedures',
   trouble: 'When it goes wrong',
+  cause: 'What it is likely to be',
   safety: 'Safety',
   explanation: 'Explanations',
   term: 'Terms',

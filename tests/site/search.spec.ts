@@ -13,6 +13,12 @@ async function look(page: Page, words: string) {
 /** What is looked for, the result that has to be there with the word for its kind, and where it leads. */
 const finds: readonly [what: string, words: string, result: RegExp, leads: RegExp][] = [
   [
+    'a likely cause',
+    'hose held still density',
+    /^cause: Too much fill in one place/,
+    /\/trouble\/ceiling-bows\/#cause-\d+$/,
+  ],
+  [
     'a step',
     'brush chips screws offcuts',
     /^step: Brush off chips, screws and offcuts/,
