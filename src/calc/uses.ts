@@ -13,6 +13,23 @@ export type Use =
   | { readonly kind: 'rule'; readonly id: string; readonly title: string }
   | { readonly kind: 'caution'; readonly id: string; readonly says: string };
 
+/** A place where a rule is used, in words. */
+export function useName(use: Use): string {
+  switch (use.kind) {
+    case 'calculator':
+    case 'rule':
+      return `${use.kind}: ${use.title}`;
+    case 'planner':
+      return 'the planner';
+    case 'drawings':
+      return 'drawings';
+    case 'page':
+      return `page: ${use.path}`;
+    case 'caution':
+      return `caution: ${use.says}`;
+  }
+}
+
 /** Which rules does each calculation ask for? Watched while each works its own example. */
 export function askedByCalculations(data: RulebookData): ReadonlyMap<string, ReadonlySet<string>> {
   return new Map(

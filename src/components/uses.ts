@@ -1,4 +1,4 @@
-import { askedByCalculations, type Use, usesOf } from '../calc/uses.ts';
+import { askedByCalculations, type Use, useName, usesOf } from '../calc/uses.ts';
 import { calculationPage, page, rulePage } from './links.ts';
 import { questions } from './questions.ts';
 import { references, rulebook } from './rulebook.ts';
@@ -20,18 +20,22 @@ export const shownUses = (id: string): ShownUse[] => [
 ];
 
 function shown(use: Use): ShownUse {
+  const href = pageOfUse(use);
+  return href === undefined ? { name: useName(use) } : { name: useName(use), href };
+}
+
+function pageOfUse(use: Use): string | undefined {
   switch (use.kind) {
     case 'calculator':
-      return { name: `calculator: ${use.title}`, href: calculationPage(use.name) };
+      return calculationPage(use.name);
     case 'planner':
-      return { name: 'the planner', href: page('plan') };
-    case 'drawings':
-      return { name: 'drawings' };
+      return page('plan');
     case 'page':
-      return { name: `page: ${use.path}`, href: page(use.path) };
+      return page(use.path);
     case 'rule':
-      return { name: `rule: ${use.title}`, href: rulePage(use.id) };
+      return rulePage(use.id);
+    case 'drawings':
     case 'caution':
-      return { name: `caution: ${use.says}` };
+      return undefined;
   }
 }

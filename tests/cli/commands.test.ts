@@ -1,5 +1,5 @@
 import { execFile } from 'node:child_process';
-import { mkdtempSync, readFileSync, writeFileSync } from 'node:fs';
+import { cpSync, mkdtempSync, readFileSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
@@ -84,6 +84,24 @@ describe('the calc command', () => {
       out: '',
       said: expect.stringContaining('"ceiling-load"'),
     });
+  });
+});
+
+describe('the rules:diff command', () => {
+  test('names the value that moved, whether it is looser, and every calculator and page it touches', async () => {
+    const moved = mkdtempSync(join(tmpdir(), 'moved-'));
+    cpSync('rules', moved, { recursive: true });
+    const file = join(moved, 'access/roof-holes.yaml');
+    const hole = 'symbol: dh\n  value: { kind: exact, number: 6,';
+    writeFileSync(file, readFileSync(file, 'utf8').replace(hole, hole.replace('6', '7')));
+    const { code, out } = await command('rules-diff', 'now', moved);
+    expect(code).toBe(0);
+    // The hole, and what follows from it: the cap is as wide, the metal patch reaches past it.
+    expect(out).toContain('access.roof-holes.diameter');
+    expect(out).toContain('6 in -> 7 in');
+    // What a reader finds by looking: the page that says how a hole is cut, and the patch that covers it.
+    expect(out).toContain('touches page: do/cutting-and-guarding-the-hole');
+    expect(out).toMatch(/touches calculator: /);
   });
 });
 
