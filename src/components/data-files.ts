@@ -27,7 +27,7 @@ export const dataFiles: readonly DataFile[] = [
     name: 'rulebook.csv',
     type: 'text/csv',
     what: 'Every rule as a row of a spreadsheet; a table stands as JSON in its cell.',
-    text: rulesCsv(rulebook),
+    text: rulesCsv(rulebook, baseRulebook),
   },
   {
     name: 'sources.csv',

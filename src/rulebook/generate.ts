@@ -61,7 +61,10 @@ export function calculationRulesModule(data: RulebookData, named: (id: string) =
     rules[id] = { title, ...(symbol === undefined ? {} : { symbol }), value: bare as RuleValue };
   }
   const cautions = Object.fromEntries(
-    Object.values(data.cautions).map(({ id, level, says, do: act }) => [id, { level, says, do: act }]),
+    Object.values(data.cautions).map(({ id, level, says, do: act, beside }) => [
+      id,
+      { level, says, do: act, ...(beside ? { beside } : {}) },
+    ]),
   );
   const text = JSON.stringify({ version: data.version, rules, cautions });
   return `${HEADER}import type { CautionWords, RuleForCalculation } from '../rulebook/rulebook.ts';\n\nexport const calculationRules: {\n  readonly version: string;\n  readonly rules: Readonly<Record<string, RuleForCalculation>>;\n  readonly cautions: Readonly<Record<string, CautionWords>>;\n} = ${text};\n`;

@@ -30,7 +30,7 @@ const exceptUse = lints.filter((lint) => lint !== ruleNeverUsed && lint !== unus
 export const localFolders = (): readonly string[] =>
   (process.env.LOCAL ?? '').split(delimiter).filter(Boolean);
 
-/** The paths of the pages that a note may stand on: those of content, and the planner's. */
+/** The paths of the pages that a note may stand on: those of content, the planner's, and the calculators, each of which has a file of checks in its name. */
 export function notablePages(): string[] {
   const below = (folder: string): string[] =>
     readdirSync(join(here, folder), { recursive: true, encoding: 'utf8' });
@@ -39,8 +39,9 @@ export function notablePages(): string[] {
     ...below('src/pages/plan')
       .filter((name) => name.endsWith('.astro'))
       .map((name) => `plan/${name}`),
+    ...readdirSync(join(rulesFolder, 'checks')).map((name) => `calculators/${name}`),
   ]
-    .map((name) => name.replaceAll('\\', '/').replace(/(\/index)?\.(mdx|astro)$/, ''))
+    .map((name) => name.replaceAll('\\', '/').replace(/(\/index)?\.(mdx|astro|yaml)$/, ''))
     .sort();
 }
 

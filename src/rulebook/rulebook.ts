@@ -23,14 +23,19 @@ export interface Rule {
 /** What a calculation needs of a rule: small enough to be sent to every phone. */
 export type RuleForCalculation = Pick<Rule, 'title' | 'symbol' | 'value'>;
 
+/** A caution of an agency's own, in its words. */
+export type CautionBeside = Pick<Caution, 'level' | 'says' | 'do'> & { readonly agency: string };
+
 export interface LoadedCaution extends Caution {
   readonly id: string;
   readonly file: string;
   readonly line: number;
+  /** What agencies say beside it, wherever it stands; none in the rulebook as it was published. */
+  readonly beside?: readonly CautionBeside[];
 }
 
 /** What a reader is told by a caution. */
-export type CautionWords = Pick<Caution, 'level' | 'says' | 'do'>;
+export type CautionWords = Pick<LoadedCaution, 'level' | 'says' | 'do' | 'beside'>;
 
 /** The whole rulebook as plain data. */
 export interface RulebookData {

@@ -24,7 +24,7 @@ const Words = ({ words, notes }: { readonly words: string; readonly notes: Notes
   </>
 );
 
-/** A caution where it concerns: its level as a word, what is the matter, what to do. */
+/** A caution where it concerns: its level as a word, what is the matter, what to do; then, under their names, what agencies say beside it. */
 export function Caution({
   id,
   notes = {},
@@ -35,12 +35,24 @@ export function Caution({
   const caution = cautions[id];
   if (!caution) return null;
   return (
-    <div class={`caution ${caution.level}`} role="note">
-      <p>
-        <strong>{heading[caution.level]}.</strong> <Words words={caution.says} notes={notes} />{' '}
-        <Words words={caution.do} notes={notes} />
-      </p>
-    </div>
+    <>
+      <div class={`caution ${caution.level}`} role="note">
+        <p>
+          <strong>{heading[caution.level]}.</strong> <Words words={caution.says} notes={notes} />{' '}
+          <Words words={caution.do} notes={notes} />
+        </p>
+      </div>
+      {caution.beside?.map(({ agency, level, says, do: act }) => (
+        <div key={`${agency} ${says}`} class={`caution local-caution ${level}`} role="note">
+          <p>
+            <strong>
+              {heading[level]}, {agency}.
+            </strong>{' '}
+            {says} {act}
+          </p>
+        </div>
+      ))}
+    </>
   );
 }
 

@@ -1,3 +1,4 @@
+import { isDeepStrictEqual } from 'node:util';
 import type { RulebookData } from '../rulebook.ts';
 import { sourceKindOf, statusOf } from '../status.ts';
 import { valueHeadline } from '../value-text.ts';
@@ -15,8 +16,14 @@ const csv = (head: readonly string[], rows: readonly (readonly (string | number 
 const byId = <T>(entries: Readonly<Record<string, T>>): [string, T][] =>
   Object.entries(entries).sort(([a], [b]) => (a < b ? -1 : 1));
 
-/** Every rule as a row of a spreadsheet; a table stands as JSON in its cell. */
-export function rulesCsv({ rules, documents }: RulebookData): string {
+/**
+ * Every rule as a row of a spreadsheet; a table stands as JSON in its cell. `base` is the rulebook as it was published: where an agency's value holds instead,
+ * the published one stands beside it.
+ */
+export function rulesCsv(
+  { rules, documents }: RulebookData,
+  base: Pick<RulebookData, 'rules'> = { rules },
+): string {
   const head = [
     'id',
     'title',
@@ -28,6 +35,7 @@ export function rulesCsv({ rules, documents }: RulebookData): string {
     'high',
     'unit',
     'table',
+    'in the rulebook',
     'applies to',
     'safety',
     'status',
@@ -41,6 +49,7 @@ export function rulesCsv({ rules, documents }: RulebookData): string {
   return csv(
     head,
     byId(rules).map(([id, { title, says, value, applies_to, safety, source }]) => {
+      const published = base.rules[id];
       const document = source.kind === 'document' ? documents[source.document] : undefined;
       return [
         id,
@@ -53,6 +62,7 @@ export function rulesCsv({ rules, documents }: RulebookData): string {
         value.kind === 'between' ? value.high : undefined,
         'unit' in value ? value.unit : undefined,
         value.kind === 'table' ? JSON.stringify({ columns: value.columns, rows: value.rows }) : undefined,
+        published && !isDeepStrictEqual(published.value, value) ? valueHeadline(published.value) : undefined,
         applies_to,
         safety,
         statusOf(source),

@@ -16,7 +16,15 @@ const exportSchema = z.strictObject({
   /** Every document that values are drawn from, by its id. */
   documents: z.record(z.string(), documentSchema),
   /** Every caution by its id. */
-  cautions: z.record(z.string(), cautionSchema),
+  cautions: z.record(
+    z.string(),
+    cautionSchema.extend({
+      /** What agencies say beside it. */
+      beside: z
+        .array(cautionSchema.pick({ level: true, says: true, do: true }).extend({ agency: z.string() }))
+        .optional(),
+    }),
+  ),
 });
 
 /** A file that is not an exported rulebook, or one with mistakes in it. */

@@ -8,7 +8,7 @@ import { type Entry, problemAt, problemAtKey } from '../rule-files.ts';
 import type { Rule, RulebookData } from '../rulebook.ts';
 import type { RuleSource, RuleValue, SourceDocument } from '../schema.ts';
 import { valueHeadline } from '../value-text.ts';
-import type { Local, LocalChange } from './local.ts';
+import type { LoadedLocalCaution, Local, LocalAgency, LocalChange } from './local.ts';
 import type { Layer } from './read.ts';
 import type { Agency, LocalValue } from './schema.ts';
 import { notComparable, strictest } from './strictest.ts';
@@ -92,8 +92,15 @@ export function resolveLocal(base: RulebookData, layers: readonly Layer[], conte
     list.map(({ id, entry }) => ({ ...entry, id: `${agency.id}.${id}`, agency: agency.id }));
   const cited = <T extends { readonly source?: RuleSource | undefined }>(entry: T, layer: WithAgency): T =>
     entry.source ? { ...entry, source: sourceIn(layer, entry.source) } : entry;
+  const cautions = ordered.flatMap((layer) => from(layer.cautions, layer).map((each) => cited(each, layer)));
   return {
-    data: { ...settled.data, version: stamp(base.version, agencies), documents, rules },
+    data: {
+      ...settled.data,
+      version: stamp(base.version, agencies),
+      documents,
+      rules,
+      cautions: withBeside(base.cautions, cautions, agencies),
+    },
     local: {
       agencies,
       changes: settings
@@ -101,7 +108,7 @@ export function resolveLocal(base: RulebookData, layers: readonly Layer[], conte
         .sort((a, b) => (a.rule === b.rule ? 0 : a.rule < b.rule ? -1 : 1)),
       recomputed: settled.recomputed,
       notes: ordered.flatMap((layer) => from(layer.notes, layer).map((note) => cited(note, layer))),
-      cautions: ordered.flatMap((layer) => from(layer.cautions, layer).map((each) => cited(each, layer))),
+      cautions,
       pages: ordered.flatMap(({ agency, pages }) => pages.map((page) => ({ ...page, agency: agency.id }))),
     },
     problems,
@@ -411,16 +418,36 @@ function sourceProblems(
   });
 }
 
-/** Is every place that a note or a caution names a rule or a page? */
+/** The rulebook's cautions, each with what agencies say beside it. */
+const withBeside = (
+  base: RulebookData['cautions'],
+  own: readonly LoadedLocalCaution[],
+  agencies: readonly LocalAgency[],
+): RulebookData['cautions'] =>
+  Object.fromEntries(
+    Object.entries(base).map(([id, caution]) => {
+      const beside = own
+        .filter(({ on }) => on.includes(id))
+        .map(({ agency, level, says, do: act }) => {
+          const name = agencies.find((each) => each.id === agency)?.short ?? agency;
+          return { agency: name, level, says, do: act };
+        });
+      return [id, beside.length > 0 ? { ...caution, beside } : caution];
+    }),
+  );
+
+/** Is every place that a note names a rule or a page, and every place that a caution names one of these or another caution? */
 function placeProblems(
   base: RulebookData,
   { notes, cautions, pages, agency }: WithAgency,
   paths: readonly string[],
 ): Problem[] {
   const own = pages.map(({ slug }) => `local/${agency.id}/${slug}`);
-  const known = [...Object.keys(base.rules), ...paths, ...own];
+  const places = [...Object.keys(base.rules), ...paths, ...own];
+  const besides = Object.keys(base.cautions);
   return [...notes, ...cautions].flatMap((entry) =>
     entry.entry.on.flatMap((place, at): Problem[] => {
+      const known = 'level' in entry.entry ? [...places, ...besides] : places;
       if (known.includes(place)) return [];
       const guess = nearest(place.slice(0, 100), known);
       return [
@@ -428,7 +455,7 @@ function placeProblems(
           entry,
           ['on', at],
           `"${place.slice(0, 100)}"`,
-          `the id of a rule or the path of a page${guess ? `; did you mean "${guess}"?` : ', such as do/patching'}`,
+          `the id of a rule${'level' in entry.entry ? ', of a caution' : ''} or the path of a page${guess ? `; did you mean "${guess}"?` : ', such as do/patching'}`,
           'unknown-place',
         ),
       ];

@@ -25,7 +25,7 @@ const shortName = z
   .string()
   .regex(/^[a-z0-9]+(-[a-z0-9]+)*$/, 'a short name in small letters, such as harrow-valley');
 
-/** Where a note or a caution stands: rules by their ids, pages by their path, such as do/patching. */
+/** Where a note or a caution stands: rules and cautions by their ids, pages by their path, such as do/patching. */
 const on = z
   .array(
     z
@@ -78,7 +78,7 @@ export const noteSchema = z.strictObject({
   title: words,
   /** The note, in plain words: no marks, no links. */
   says: words,
-  /** Where it stands: ids of rules, paths of pages. */
+  /** Where it stands: ids of rules, paths of pages and calculators. */
   on,
   /** Where it comes from, if it rests on a text. */
   source: sourceSchema.optional(),
@@ -90,7 +90,7 @@ export const localCautionSchema = cautionSchema.omit({ rules: true }).extend({
   says: words,
   /** What to do about it, one sentence or two. */
   do: words,
-  /** Where it stands: ids of rules, paths of pages. */
+  /** Where it stands: ids of cautions, to stand beside them on every page, card and result; ids of rules; paths of pages and calculators. */
   on,
 });
 

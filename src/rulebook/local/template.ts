@@ -78,7 +78,7 @@ export function newFolder(agency: Agency, schemaText: string): Readonly<Record<s
       example('localCautionSchema', [
         ['says', 'Fog leaves a metal roof wet long after the sun is up.'],
         ['do', 'Stay off it until it is dry.'],
-        ['on', '[do/marking-out]'],
+        ['on', '[caution.roof.falls, do/marking-out]'],
       ]),
       remark('  source: { kind: practice }'),
     ].join('\n')}\n`,
