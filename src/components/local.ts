@@ -31,12 +31,12 @@ export interface Said {
   readonly cautions: readonly LoadedLocalCaution[];
 }
 
-/** What each agency says of a rule, by its id, or of a page, by its path; a field card has what its page has. */
+/** What each agency says of a rule, by its id, or of a page, by its path. */
 export const saidOf = (place: string): readonly Said[] =>
   (local?.agencies ?? [])
     .map((agency): Said => {
       const here = (each: LocalNote | LoadedLocalCaution) =>
-        each.agency === agency.id && each.on.includes(place.replace(/^cards\//, 'do/'));
+        each.agency === agency.id && each.on.includes(place);
       return {
         agency,
         notes: local?.notes.filter(here) ?? [],
