@@ -10,6 +10,9 @@ const settings = [
   ...['10.5', '10'].map((size) => ({ size, drawings: 'smaller', room: false })),
   ...['10.5', '10'].map((size) => ({ size, drawings: 'small', room: false })),
   { size: '10', drawings: 'least', room: false },
+  // What an agency adds may need it.
+  { size: '9.5', drawings: 'small', room: false },
+  { size: '9.5', drawings: 'least', room: false },
 ] as const;
 
 const MILLIMETRES_PER_INCH = 25.4;
