@@ -63,8 +63,8 @@ describe('one number changed in a rule file, and the site built', () => {
 
   test.each([
     ['do/patching', 'Check the hole: 8 in across.'],
-    ['do/patching', 'Cut a square of sheet metal, 12 in a side.'],
-    ['do/patching', 'Cut a square of self-adhered membrane, 16 in a side.'],
+    ['do/patching', 'Take a square of sheet metal from the kit, 12 in a side.'],
+    ['do/patching', 'Take a square of self-adhered membrane, 16 in a side.'],
     ['rules/access.roof-holes.diameter', 'Diameter of a hole 8 in'],
     ['rules/patch.layers.metal-side', 'Side of the metal patch 12 in'],
     ['rules/patch.layers.membrane-side', 'Side of the membrane patch 16 in'],
