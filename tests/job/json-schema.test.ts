@@ -153,8 +153,10 @@ describe('the schema of a job file', () => {
 
   test.each([
     ['another format', 'format', 'a job'],
-    ['a later version', 'version', 2],
-    ['a version in quotes', 'version', '1'],
+    ['a later version', 'version', 3],
+    ['a version in quotes', 'version', '2'],
+    ['an id that is none', 'id', 'My job'],
+    ['a time that is none', 'changed', 'yesterday'],
     ['a year before there were such homes', 'home.built', 1899],
     ['a year far off', 'home.built', 2101],
     ['half a year', 'home.built', 1979.5],
