@@ -1,6 +1,6 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
-import { sentence } from '../../src/calc/declare/read-fields.ts';
+import { type Read, sentence } from '../../src/calc/declare/read-fields.ts';
 import { JOB_VERSION, openJobFile, readJobFile, writeJobFile } from '../../src/job/job-file.ts';
 import { readCarried } from '../../src/job/job-link.ts';
 import { JOBS_VERSION, readJobs, writeJobs } from '../../src/job/jobs-file.ts';
@@ -10,8 +10,7 @@ import { exampleEntries } from './entries.ts';
 
 const FIXTURES = 'tests/job/fixtures';
 const fixture = (name: string): string => readFileSync(`${FIXTURES}/${name}`, 'utf8').trim();
-const said = (read: { readonly ok: boolean; readonly problems?: Parameters<typeof sentence>[0][] }): string =>
-  (read.problems ?? []).map(sentence).join(' ');
+const said = (read: Read<unknown>): string => (read.ok ? '' : read.problems.map(sentence).join(' '));
 
 /** What the job of every fixture was typed as; the log and all. */
 const typed = JSON.parse(fixture('single-kept/larkspur-lane.json'));
@@ -84,7 +83,7 @@ describe('the other forms in which a job is kept or sent', () => {
 });
 
 describe('a newer one is refused, with what to do', () => {
-  const newer: readonly [what: string, read: () => ReturnType<typeof openJobFile | typeof readJobs>][] = [
+  const newer: readonly [what: string, read: () => Read<unknown>][] = [
     [
       'job file',
       () => openJobFile(JSON.stringify({ ...JSON.parse(writeJobFile({})), version: JOB_VERSION + 1 })),
