@@ -14,7 +14,7 @@ export function HandOn({ job }: { readonly job: OpenedJob }): JSX.Element {
   const box = useRef<HTMLTextAreaElement>(null);
   const id = useId();
   const { entries } = job;
-  // biome-ignore lint/correctness/useExhaustiveDependencies: a link of earlier entries would hand on an earlier job.
+  // A link of earlier entries would hand on an earlier job.
   useEffect(() => {
     setLink(undefined);
     setCode(undefined);

@@ -46,7 +46,7 @@ export function JobLine(state: JobLineProps): JSX.Element {
             </button>
           </div>
         ) : null}
-        {news ? <News news={news} {...state} /> : null}
+        {news ? <News {...state} news={news} /> : null}
       </div>
     </div>
   );

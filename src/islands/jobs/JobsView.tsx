@@ -48,7 +48,7 @@ export function JobsView({ example }: { readonly example: Entries }): JSX.Elemen
   });
   const { offer, tell } = arrivals;
 
-  // biome-ignore lint/correctness/useExhaustiveDependencies: once, when the page begins to run.
+  // Once, when the page begins to run.
   useEffect(() => {
     const store = jobStore();
     store.takeSingle();
@@ -258,7 +258,9 @@ function JobRow({
               value={typed ?? (typeof job.entries.name === 'string' ? job.entries.name : '')}
               onInput={(event) => setTyped(event.currentTarget.value)}
             />
-            <button class="plain">Rename</button>
+            <button type="submit" class="plain">
+              Rename
+            </button>
           </span>
         </form>
         <HandOn job={job} />
@@ -301,7 +303,7 @@ function NewJob({
         />
       </div>
       <p class="acts">
-        <button>Begin with nothing filled in</button>
+        <button type="submit">Begin with nothing filled in</button>
         <button type="button" class="plain" onClick={() => start(example)}>
           Begin with the example’s entries
         </button>
