@@ -104,11 +104,13 @@ export function JobsView({ example }: { readonly example: Entries }): JSX.Elemen
     after({ words: `${words}: ${nameOf(job.entries)}.` }, job.id);
   };
 
-  const jobs = shown?.jobs.filter(({ deleted }) => deleted === undefined) ?? [];
-  const deleted = shown?.jobs.filter((job) => job.deleted !== undefined) ?? [];
+  // Before the page runs, and where it never does, there is nothing here to touch.
+  if (!shown) return <></>;
+  const jobs = shown.jobs.filter(({ deleted }) => deleted === undefined);
+  const deleted = shown.jobs.filter((job) => job.deleted !== undefined);
   return (
     <>
-      {shown?.trouble ? (
+      {shown.trouble ? (
         <p class="waiting" role="alert">
           Nothing new is kept: {whyNotKept[shown.trouble]}. Work goes on while a page is open. Save each job
           to a file before you close it.
@@ -123,7 +125,7 @@ export function JobsView({ example }: { readonly example: Entries }): JSX.Elemen
           </button>
         ) : null}
       </div>
-      {shown && jobs.length === 0 ? <p>This phone keeps no job yet.</p> : null}
+      {jobs.length === 0 ? <p>This phone keeps no job yet.</p> : null}
       <ul class="jobs">
         {jobs.map((job) => (
           <JobRow
@@ -176,7 +178,7 @@ export function JobsView({ example }: { readonly example: Entries }): JSX.Elemen
           </ul>
         </>
       ) : null}
-      {shown && shown.unreadable.length > 0 ? (
+      {shown.unreadable.length > 0 ? (
         <>
           <h2>Can’t be read</h2>
           <p>These are left as they are. Save each to a file; a newer copy of the site may open it.</p>

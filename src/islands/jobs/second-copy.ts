@@ -12,15 +12,19 @@ export interface SecondCopy {
 const DATABASE = 'heel-to-ridge';
 const JOBS = 'jobs';
 
-/** For where there is no browser, or none that keeps anything. */
-export const noSecondCopy: SecondCopy = { put: () => {}, remove: () => {}, all: async () => [] };
-
 /** The second copies of this browser. One that is refused stays silent: the first copy speaks for both. */
 export function secondCopy(): SecondCopy {
   const opened = open();
   opened.catch(() => {});
   const change = (act: (jobs: IDBObjectStore) => void) => {
-    opened.then((database) => act(database.transaction(JOBS, 'readwrite').objectStore(JOBS))).catch(() => {});
+    opened
+      .then((database) => {
+        const transaction = database.transaction(JOBS, 'readwrite');
+        act(transaction.objectStore(JOBS));
+        // At once: it would else wait until this page has nothing to do, and a page that works out a roof at each key has.
+        transaction.commit();
+      })
+      .catch(() => {});
   };
   return {
     put: (key, text) => change((jobs) => jobs.put(text, key)),
@@ -39,6 +43,7 @@ export function secondCopy(): SecondCopy {
 
 function open(): Promise<IDBDatabase> {
   return new Promise((done, failed) => {
+    // Where a browser refuses its stores, the very name may throw; here that is a refusal like any other.
     const request = indexedDB.open(DATABASE, 1);
     request.onupgradeneeded = () => request.result.createObjectStore(JOBS);
     request.onsuccess = () => {

@@ -2,7 +2,7 @@ import { type FieldProblem, type Read, sentence } from '../../calc/declare/read-
 import type { JobEntries } from '../../job/job-file.ts';
 import { isJobId, newJobId } from '../../job/job-id.ts';
 import { type KeptJob, readKept, readSingleKept, writeKept } from '../../job/kept-job.ts';
-import { noSecondCopy, type SecondCopy, secondCopy } from './second-copy.ts';
+import { type SecondCopy, secondCopy } from './second-copy.ts';
 
 /** Each job has its own place, so that a key typed in one writes no other. The names never change with the site. */
 const PLACE = 'heel-to-ridge job ';
@@ -44,7 +44,7 @@ export interface Places {
 const browserPlaces = (): Places => ({
   local: () => localStorage,
   session: () => sessionStorage,
-  second: typeof indexedDB === 'undefined' ? noSecondCopy : secondCopy(),
+  second: secondCopy(),
   now: () => new Date(),
 });
 
