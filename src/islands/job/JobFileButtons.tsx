@@ -44,7 +44,7 @@ export function JobFileButtons({ job, plan, open, reset }: JobFileButtonsProps):
       <Arrivals {...arrivals} />
       <details>
         <summary>Hand this job on</summary>
-        <HandOn job={{ entries, id: job.id }} />
+        <HandOn job={job} />
       </details>
     </div>
   );

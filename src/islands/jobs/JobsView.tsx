@@ -32,7 +32,7 @@ const sheetOf = ({ id, entries }: KeptJob): string =>
   `${page('plan')}#${jobStore().isUnkept(id) ? addressOfUnkept(id, entries) : addressOfKept(id)}`;
 
 /** The jobs that this browser keeps, and all that can be done with one. */
-export function JobsView({ example }: { readonly example: Entries }): JSX.Element {
+export function JobsView({ example }: { readonly example: Entries }): JSX.Element | null {
   const [shown, setShown] = useState<Shown | undefined>();
   const [done, setDone] = useState<Done | undefined>();
   const [focus, setFocus] = useState<string | undefined>();
@@ -105,7 +105,7 @@ export function JobsView({ example }: { readonly example: Entries }): JSX.Elemen
   };
 
   // Before the page runs, and where it never does, there is nothing here to touch.
-  if (!shown) return <></>;
+  if (!shown) return null;
   const jobs = shown.jobs.filter(({ deleted }) => deleted === undefined);
   const deleted = shown.jobs.filter((job) => job.deleted !== undefined);
   return (
@@ -117,7 +117,7 @@ export function JobsView({ example }: { readonly example: Entries }): JSX.Elemen
         </p>
       ) : null}
       <Arrivals {...arrivals} />
-      <div class="acts">
+      <div class="acts done">
         <p role="status">{done?.words}</p>
         {done?.undo ? (
           <button type="button" ref={undo} onClick={() => done.undo && bringBack(done.undo)}>

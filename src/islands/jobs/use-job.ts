@@ -19,6 +19,8 @@ export interface OpenJob {
   /** Where it is from: the page's example, the browser's store, or an address. */
   readonly from: 'example' | 'kept' | 'address';
   readonly id?: string | undefined;
+  /** When it was last changed, where it ever was. */
+  readonly changed?: string | undefined;
   /** Its revision as this tab knows it; 0 before it was ever kept. */
   readonly revision: number;
 }
@@ -71,8 +73,8 @@ export function useJob<T>(example: Entries, work: (entries: Entries) => Read<T>)
   }, []);
 
   const openKept = useCallback(
-    ({ id, entries, revision }: KeptJob) => {
-      become({ id, entries, revision, from: 'kept' });
+    ({ id, entries, revision, changed }: KeptJob) => {
+      become({ id, entries, revision, changed, from: 'kept' });
       const store = jobStore();
       store.opened = id;
       const unkept = store.isUnkept(id);
@@ -99,7 +101,8 @@ export function useJob<T>(example: Entries, work: (entries: Entries) => Read<T>)
         openKept(added);
         return;
       }
-      become({ id, entries: next, revision: put.job.revision, from: 'kept' });
+      const { revision, changed } = put.job;
+      become({ id, entries: next, revision, changed, from: 'kept' });
       setTrouble(put.state === 'unkept' ? put.why : undefined);
       if (before.from !== 'kept') store.opened = id;
       const fragment = put.state === 'kept' ? addressOfKept(id) : addressOfUnkept(id, next);
