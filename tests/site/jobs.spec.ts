@@ -30,9 +30,22 @@ const row = (page: Page, name: string) =>
   page.locator('.jobs > li').filter({ has: page.getByText(name, { exact: true }) });
 const unfold = (page: Page, name: string) => row(page, name).locator('summary').click();
 
+/** What a click hands over as a file; not every driver tells of downloads, so the page itself is asked. */
 async function downloaded(page: Page, click: () => Promise<void>): Promise<string> {
-  const [download] = await Promise.all([page.waitForEvent('download'), click()]);
-  return readFileSync(await download.path(), 'utf8');
+  await page.evaluate(() => {
+    const made = URL.createObjectURL;
+    URL.createObjectURL = (blob) => {
+      (blob as Blob).text().then((text) => Object.assign(window, { handedOver: text }));
+      URL.createObjectURL = made;
+      return made(blob);
+    };
+  });
+  await click();
+  const handedOver = () => page.evaluate(() => (window as { handedOver?: string }).handedOver);
+  await expect.poll(handedOver).toBeDefined();
+  const text = (await handedOver()) ?? '';
+  await page.evaluate(() => Object.assign(window, { handedOver: undefined }));
+  return text;
 }
 
 /** Every write to the browser's store fails from now on, as a full one does. */
@@ -65,7 +78,7 @@ test.describe('without script', () => {
     const said = page.locator('main noscript');
     expect(await said.textContent()).toContain('Jobs are kept by the browser with script');
     expect(await said.innerHTML()).toMatch(/href="[^"]*plan\/"/);
-    await expect(page.getByRole('button')).toHaveCount(0);
+    expect(await (await page.request.get('/plan/jobs/')).text()).toContain('<div id="jobs"></div>');
   });
 });
 
@@ -92,13 +105,11 @@ test.describe('several jobs', () => {
     await expect(answer(page)).toContainText('4 holes');
     await page.getByRole('link', { name: 'All jobs on this phone' }).click();
     await jobs(page)
-      .getByText('3 Teasel Row', { exact: true })
-      .or(jobs(page).filter({ hasText: /^3 Teasel Row$/ }))
-      .first()
+      .filter({ hasText: /^3 Teasel Row$/ })
       .click();
     await expect(line(page)).toContainText('Open: 3 Teasel Row.');
     await expect(answer(page)).toContainText('5 holes');
-    await page.goBack();
+    await page.getByRole('link', { name: 'All jobs on this phone' }).click();
     await jobs(page).filter({ hasText: '9 Sorrel Court' }).click();
     await expect(page.locator('.problems')).toContainText('Length of the roof');
   });
