@@ -24,7 +24,7 @@ export async function carry({ entries, ...head }: OpenedJob): Promise<string> {
 }
 
 /**
- * The job that a fragment carries. Nothing in it is trusted: a link that was cut off, mistyped, packed too large or made by a newer copy is
+ * The job that a fragment carries. Nothing in it is trusted: a link that was cut off, wrongly copied, packed too large or made by a newer copy is
  * refused in a sentence.
  * @example readCarried('carried=1.p.e30').ok // => false
  */
@@ -43,7 +43,7 @@ export function readCarried(fragment: string): Read<OpenedJob> {
       `version ${LINK_VERSION}; update this copy first, then open the link again`,
     );
   if (!/^[0-9a-f]{8}$/.test(sum) || more.length > 0)
-    return refused('a link that is cut off or mistyped', 'the whole link, to its last letter');
+    return refused('a link that is cut off or wrongly copied', 'the whole link, to its last letter');
   const packed = fromBase64url(text);
   const bytes = packed && (kind === 'd' ? inflate(packed, LARGEST_JOB) : kind === 'p' ? packed : undefined);
   if (!bytes || checksum(bytes) !== sum)

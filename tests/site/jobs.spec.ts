@@ -293,7 +293,7 @@ test.describe('a link', () => {
   test('that is cut off, newer, or mischief is told in a sentence', async ({ page }) => {
     const link = readFileSync('tests/job/fixtures/link-1/packed.txt', 'utf8').trim();
     const told: readonly [fragment: string, says: RegExp][] = [
-      [link.slice(0, 900), /cut off or mistyped/],
+      [link.slice(0, 900), /cut off or wrongly copied/],
       [link.replace('1.d.', '2.d.'), /made by a newer copy/],
       [`${link.slice(0, 300)}AAAA${link.slice(304)}`, /letters that differ/],
       ['carried=<img src=x onerror=alert(1)>', /no known form/],
