@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { sentence } from '../calc/declare/read-fields.ts';
-import { readJobFile } from '../job/job-file.ts';
+import { openJobFile, readJobFile } from '../job/job-file.ts';
 import { writeRecord } from '../job/record.ts';
 import { jobSheet } from '../job/sheet.ts';
 import { workJob } from '../job/work.ts';
@@ -26,8 +26,9 @@ await run(() => {
   const plan = workJob(job.value, rules);
   if (!plan.ok) throw new InputError(plan.problems.map(sentence).join('\n'));
   if (record) {
-    const { format: _format, version: _version, ...entries } = JSON.parse(textOf(file));
-    process.stdout.write(writeRecord(entries, plan.value, rules, data.rules));
+    const opened = openJobFile(textOf(file));
+    if (!opened.ok) throw new InputError(opened.problems.map(sentence).join('\n'));
+    process.stdout.write(writeRecord(opened.value.entries, plan.value, rules, data.rules));
     return 0;
   }
   console.log(

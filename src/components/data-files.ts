@@ -1,5 +1,5 @@
 import { createHash } from 'node:crypto';
-import { jobSchema } from '../job/json-schema.ts';
+import { jobSchema, jobsSchema } from '../job/json-schema.ts';
 import { rulesCsv, sourcesCsv } from '../rulebook/export/csv.ts';
 import { rulebookJson, rulebookJsonSchema } from '../rulebook/export/json.ts';
 import { localJson } from '../rulebook/export/local.ts';
@@ -46,6 +46,12 @@ export const dataFiles: readonly DataFile[] = [
     type: 'application/schema+json',
     what: 'The shape of a job file, as JSON Schema 2020-12.',
     text: schemaText(jobSchema()),
+  },
+  {
+    name: 'jobs.schema.json',
+    type: 'application/schema+json',
+    what: 'The shape of a file with all jobs of a phone, as JSON Schema 2020-12.',
+    text: schemaText(jobsSchema()),
   },
   ...(local
     ? [

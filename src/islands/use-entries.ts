@@ -4,18 +4,47 @@ import type { Entries } from './entries.ts';
 import { withEntry } from './entries.ts';
 import { forget, keep, kept } from './keeping.ts';
 
-export interface EntriesState<T> {
-  readonly entries: Entries;
-  readonly set: (way: readonly string[], value: unknown) => void;
-  /** Back to the example, with what was kept let go. */
-  readonly reset: () => void;
-  readonly leave: (way: string) => void;
+/** What entries work out to, and what is wrong with them. */
+export interface Worked<T> {
   /** The newest result that could be worked out, if any ever could. */
   readonly result: T | undefined;
   /** Problems of fields that were left; a field still being typed in is not told off. */
   readonly problems: readonly FieldProblem[];
   /** The result is of earlier entries, since a field is still being typed in. */
   readonly waitingFor: FieldProblem | undefined;
+  /** Says which entry is being changed. */
+  readonly typing: (way: readonly string[], value: unknown) => void;
+  readonly leave: (way: string) => void;
+  /** Nothing is being typed in. */
+  readonly settle: () => void;
+}
+
+export interface EntriesState<T> extends Omit<Worked<T>, 'typing' | 'settle'> {
+  readonly entries: Entries;
+  readonly set: (way: readonly string[], value: unknown) => void;
+  /** Back to the example, with what was kept let go. */
+  readonly reset: () => void;
+}
+
+/** Works entries out at every change. */
+export function useWorked<T>(entries: Entries, work: (entries: Entries) => Read<T>): Worked<T> {
+  const [typing, setTyping] = useState<string | undefined>();
+  const [last, setLast] = useState<T | undefined>();
+  const read = useMemo(() => work(entries), [entries, work]);
+  useEffect(() => {
+    if (read.ok) setLast(read.value);
+  }, [read]);
+  const all = read.ok ? [] : read.problems;
+  const onlyTyping = typing !== undefined && all.every(({ field }) => field === typing);
+  const result = read.ok ? read.value : onlyTyping ? last : undefined;
+  return {
+    result,
+    problems: onlyTyping && result ? [] : all,
+    waitingFor: onlyTyping && result ? all[0] : undefined,
+    typing: (way, value) => setTyping(typeof value === 'string' ? way.join('.') : undefined),
+    leave: (way) => setTyping((now) => (now === way ? undefined : now)),
+    settle: () => setTyping(undefined),
+  };
 }
 
 /**
@@ -28,9 +57,6 @@ export function useEntries<T>(
   work: (entries: Entries) => Read<T>,
 ): EntriesState<T> {
   const [entries, setEntries] = useState<Entries>(example);
-  const [typing, setTyping] = useState<string | undefined>();
-  const [last, setLast] = useState<T | undefined>();
-
   useEffect(() => {
     const before = kept(name);
     if (before) setEntries(before);
@@ -41,31 +67,20 @@ export function useEntries<T>(
     addEventListener('hashchange', fromAddress);
     return () => removeEventListener('hashchange', fromAddress);
   }, [name]);
-
-  const read = useMemo(() => work(entries), [entries, work]);
-  useEffect(() => {
-    if (read.ok) setLast(read.value);
-  }, [read]);
-
-  const all = read.ok ? [] : read.problems;
-  const onlyTyping = typing !== undefined && all.every(({ field }) => field === typing);
-  const result = read.ok ? read.value : onlyTyping ? last : undefined;
+  const { typing, settle, ...worked } = useWorked(entries, work);
   return {
+    ...worked,
     entries,
     set: (way, value) => {
       const next = withEntry(entries, way, value);
-      setTyping(typeof value === 'string' ? way.join('.') : undefined);
+      typing(way, value);
       setEntries(next);
       keep(name, next);
     },
     reset: () => {
       forget(name);
-      setTyping(undefined);
+      settle();
       setEntries(example);
     },
-    leave: (way) => setTyping((now) => (now === way ? undefined : now)),
-    result,
-    problems: onlyTyping && result ? [] : all,
-    waitingFor: onlyTyping && result ? all[0] : undefined,
   };
 }

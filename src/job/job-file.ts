@@ -1,62 +1,111 @@
-import { type FieldProblem, type Read, readFields } from '../calc/declare/read-fields.ts';
+import { type FieldProblem, type Read, readFields, shown } from '../calc/declare/read-fields.ts';
 import { type JobValues, jobFields } from './job-fields.ts';
+import { isJobId } from './job-id.ts';
+import { jobSteps, migrate, type Versioned } from './migrate.ts';
+import { readShape } from './shape.ts';
 
 /** What the first two entries of every job file say, so that a file can be told from others and from its older kind. */
 export const JOB_FORMAT = 'heel-to-ridge job';
-export const JOB_VERSION = 1;
+export const JOB_VERSION = 2;
 
 /** The largest job file that is read, in characters; far above the largest real one. */
-const LARGEST = 200_000;
+export const LARGEST_JOB = 200_000;
 
 /** A job as it is kept: plain entries as they were typed. */
 export type JobEntries = Readonly<Record<string, unknown>>;
 
+/** What a file may say of its job besides the entries. */
+export interface JobHead {
+  /** The same for ever, through files and links; what is kept beside the job goes by it. */
+  readonly id?: string | undefined;
+  /** When an entry was last changed, as 2026-11-26T10:42:00.000Z. */
+  readonly changed?: string | undefined;
+}
+
+/** A job out of a file or a link, as it was typed. */
+export interface OpenedJob extends JobHead {
+  readonly entries: JobEntries;
+}
+
+/** The pattern of a time, for the reader and for the schema. */
+export const TIME = '^[0-9]{4}-[0-9]{2}-[0-9]{2}T[0-9]{2}:[0-9]{2}:[0-9]{2}(\\.[0-9]{1,3})?Z$';
+
+const AS_WRITTEN = new RegExp(TIME);
+
+/** Is this a time as files write it? @example isTime('2026-11-26T10:42:00Z') // => true */
+export const isTime = (value: unknown): value is string =>
+  typeof value === 'string' && AS_WRITTEN.test(value) && !Number.isNaN(Date.parse(value));
+
 const refused = (
   field: string,
-  label: string,
   found: string,
   expected: string,
 ): { ok: false; problems: FieldProblem[] } => ({
   ok: false,
-  problems: [{ field, label, found, expected }],
+  problems: [{ field, label: 'Job file', found, expected }],
 });
+
+/** The text of a file as JSON. A text that is too long is not even begun. */
+export function parsed(text: string, largest: number): Read<Versioned> {
+  if (text.length > largest) return refused('', `${text.length} characters`, `${largest} at most`);
+  let value: unknown;
+  try {
+    value = JSON.parse(text);
+  } catch {
+    return refused('', 'text that is not JSON', 'a job file as this site saves it');
+  }
+  return value === null || typeof value !== 'object' || Array.isArray(value)
+    ? refused('', 'JSON that is not a set of entries', 'a job file as this site saves it')
+    : { ok: true, value: value as Versioned };
+}
+
+/** Format, version and head of a job file; its entries come back untouched. */
+function headOf(file: Versioned): Read<OpenedJob> {
+  if (file.format !== JOB_FORMAT)
+    return refused('format', `the format ${shown(file.format)}`, `"${JOB_FORMAT}"`);
+  const migrated = migrate(file, { now: JOB_VERSION, steps: jobSteps, label: 'Job file' });
+  if (!migrated.ok) return migrated;
+  const { format: _format, version: _version, id, changed, ...entries } = migrated.value;
+  if (id !== undefined && !isJobId(id))
+    return refused('id', `the id ${shown(id)}`, 'from 8 to 40 small letters and digits');
+  if (changed !== undefined && !isTime(changed))
+    return refused('changed', `the time ${shown(changed)}`, 'a time such as 2026-11-26T10:42:00Z');
+  return { ok: true, value: { id, changed, entries } };
+}
 
 /**
  * Reads the text of a job file: JSON, then format and version, then every entry. Strict: an unknown key is a problem that names the nearest.
  * @example readJobFile('{}').ok // => false
  */
 export function readJobFile(text: string): Read<JobValues> {
-  if (text.length > LARGEST)
-    return refused('', 'Job file', `${text.length} characters`, `${LARGEST} at most`);
-  let parsed: unknown;
-  try {
-    parsed = JSON.parse(text);
-  } catch {
-    return refused('', 'Job file', 'text that is not JSON', 'a job file as this site saves it');
-  }
-  if (parsed === null || typeof parsed !== 'object' || Array.isArray(parsed)) {
-    return refused('', 'Job file', 'JSON that is not a set of entries', 'a job file as this site saves it');
-  }
-  const { format, version, ...entries } = parsed as Record<string, unknown>;
-  if (format !== JOB_FORMAT)
-    return refused(
-      'format',
-      'Job file',
-      `the format ${JSON.stringify(format) ?? 'nothing'}`,
-      `"${JOB_FORMAT}"`,
-    );
-  if (version !== JOB_VERSION) {
-    const newer = typeof version === 'number' && version > JOB_VERSION;
-    return refused(
-      'version',
-      'Job file',
-      `version ${JSON.stringify(version) ?? 'nothing'}`,
-      newer ? `${JOB_VERSION}: this copy of the site is older than the file, update it` : String(JOB_VERSION),
-    );
-  }
-  return readFields(jobFields, entries);
+  const file = parsed(text, LARGEST_JOB);
+  const head = file.ok ? headOf(file.value) : file;
+  return head.ok ? readFields(jobFields, head.value.entries) : head;
 }
 
-/** The text of a job file, from its entries. @example JSON.parse(writeJobFile({ name: 'x' })).version // => 1 */
-export const writeJobFile = (entries: JobEntries): string =>
-  `${JSON.stringify({ format: JOB_FORMAT, version: JOB_VERSION, ...entries }, null, 2)}\n`;
+/** Opens a parsed job file with its entries as they were typed, whether or not they can be worked yet. */
+export function openJob(file: Versioned): Read<OpenedJob> {
+  const head = headOf(file);
+  if (!head.ok) return head;
+  const entries = readShape(jobFields, head.value.entries);
+  return entries.ok ? { ok: true, value: { ...head.value, entries: entries.value } } : entries;
+}
+
+/** Opens the text of a job file, half typed or not. @example openJobFile('{}').ok // => false */
+export function openJobFile(text: string): Read<OpenedJob> {
+  const file = parsed(text, LARGEST_JOB);
+  return file.ok ? openJob(file.value) : file;
+}
+
+/** A job file, before it is written. */
+export const jobFile = (entries: JobEntries, { id, changed }: JobHead = {}): Versioned => ({
+  format: JOB_FORMAT,
+  version: JOB_VERSION,
+  ...(id === undefined ? {} : { id }),
+  ...(changed === undefined ? {} : { changed }),
+  ...entries,
+});
+
+/** The text of a job file, from its entries. @example JSON.parse(writeJobFile({ name: 'x' })).version // => 2 */
+export const writeJobFile = (entries: JobEntries, head?: JobHead): string =>
+  `${JSON.stringify(jobFile(entries, head), null, 2)}\n`;

@@ -1,17 +1,79 @@
 import type { Field, Fields } from '../calc/declare/field.ts';
+import { MOST_LETTERS } from '../calc/declare/read-fields.ts';
 import { jobFields } from './job-fields.ts';
-import { JOB_FORMAT, JOB_VERSION } from './job-file.ts';
+import { JOB_FORMAT, JOB_VERSION, TIME } from './job-file.ts';
+import { JOB_ID } from './job-id.ts';
+import { JOBS_FORMAT, JOBS_VERSION, MOST_JOBS } from './jobs-file.ts';
 
 type Schema = { readonly [key: string]: unknown };
 
-/** The JSON Schema (2020-12) of a job file, made from the declaration of its fields. */
+const DIALECT = 'https://json-schema.org/draft/2020-12/schema';
+
+/** The head of a job file: what it must say, and what it may. */
+const head = { format: { const: JOB_FORMAT }, version: { const: JOB_VERSION } };
+const mayHead = {
+  id: {
+    title: 'Id',
+    description: 'Stays with the job through files and links.',
+    type: 'string',
+    pattern: JOB_ID,
+  },
+  changed: {
+    title: 'Last change',
+    description: 'A time in UTC, such as 2026-11-26T10:42:00Z.',
+    type: 'string',
+    pattern: TIME,
+  },
+};
+
+/** The JSON Schema (2020-12) of a job file that can be worked, made from the declaration of its fields. */
 export const jobSchema = (): Schema => ({
-  $schema: 'https://json-schema.org/draft/2020-12/schema',
+  $schema: DIALECT,
   title: 'Heel to Ridge job',
-  ...groupSchema({}, { format: { const: JOB_FORMAT }, version: { const: JOB_VERSION } }, jobFields),
+  ...groupSchema({}, head, mayHead, jobFields),
 });
 
-function groupSchema(more: Schema, before: Readonly<Record<string, Schema>>, fields: Fields): Schema {
+/** The JSON Schema (2020-12) of a file with all jobs of a phone. Each is a job file, perhaps half typed: what its entries hold is not told here. */
+export const jobsSchema = (): Schema => ({
+  $schema: DIALECT,
+  title: 'Heel to Ridge jobs',
+  type: 'object',
+  properties: {
+    format: { const: JOBS_FORMAT },
+    version: { const: JOBS_VERSION },
+    jobs: {
+      type: 'array',
+      maxItems: MOST_JOBS,
+      items: {
+        title: 'A job file, as job.schema.json tells it once every entry is typed',
+        type: 'object',
+        properties: {
+          ...head,
+          ...mayHead,
+          ...Object.fromEntries(Object.entries(jobFields).map(([name, field]) => [name, placeSchema(field)])),
+        },
+        required: Object.keys(head),
+        additionalProperties: false,
+      },
+    },
+  },
+  required: ['format', 'version', 'jobs'],
+  additionalProperties: false,
+});
+
+/** The place of an entry: what kind of thing stands there, whatever was typed. */
+const placeSchema = (field: Field): Schema => {
+  if (field.kind === 'group') return { type: 'object' };
+  if (field.kind === 'list') return { type: 'array', maxItems: field.most };
+  return { type: ['string', 'number'], maxLength: MOST_LETTERS };
+};
+
+function groupSchema(
+  more: Schema,
+  before: Readonly<Record<string, Schema>>,
+  mayBefore: Readonly<Record<string, Schema>>,
+  fields: Fields,
+): Schema {
   const needed = Object.entries(fields)
     .filter(([, field]) => !field.optional && !mayBeLeftOut(field))
     .map(([name]) => name);
@@ -20,6 +82,7 @@ function groupSchema(more: Schema, before: Readonly<Record<string, Schema>>, fie
     type: 'object',
     properties: {
       ...before,
+      ...mayBefore,
       ...Object.fromEntries(Object.entries(fields).map(([name, field]) => [name, fieldSchema(field)])),
     },
     required: [...Object.keys(before), ...needed],
@@ -37,13 +100,13 @@ function fieldSchema(field: Field): Schema {
   const described = { title: field.label, description: field.hint };
   switch (field.kind) {
     case 'group':
-      return groupSchema(described, {}, field.of);
+      return groupSchema(described, {}, {}, field.of);
     case 'list':
       return {
         ...described,
         type: 'array',
         maxItems: field.most,
-        items: groupSchema({ title: field.one }, {}, field.of),
+        items: groupSchema({ title: field.one }, {}, {}, field.of),
       };
     case 'choice':
       return { ...described, enum: field.choices };
@@ -54,7 +117,7 @@ function fieldSchema(field: Field): Schema {
     case 'date':
       return { ...described, type: 'string', format: 'date', examples: [field.example] };
     case 'words':
-      return { ...described, type: 'string', maxLength: 200, examples: [field.example] };
+      return { ...described, type: 'string', maxLength: MOST_LETTERS, examples: [field.example] };
     case 'quantity':
       return {
         ...described,

@@ -1,9 +1,11 @@
+import { readFileSync } from 'node:fs';
 import { Ajv2020, type ErrorObject } from 'ajv/dist/2020.js';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { withEntry } from '../../src/islands/entries.ts';
 import { readJobFile, writeJobFile } from '../../src/job/job-file.ts';
-import { jobSchema } from '../../src/job/json-schema.ts';
+import { readJobs } from '../../src/job/jobs-file.ts';
+import { jobSchema, jobsSchema } from '../../src/job/json-schema.ts';
 import { builtJob, sillyJob } from './any-job.ts';
 import { exampleText } from './entries.ts';
 
@@ -153,8 +155,10 @@ describe('the schema of a job file', () => {
 
   test.each([
     ['another format', 'format', 'a job'],
-    ['a later version', 'version', 2],
-    ['a version in quotes', 'version', '1'],
+    ['a later version', 'version', 3],
+    ['a version in quotes', 'version', '2'],
+    ['an id that is none', 'id', 'My job'],
+    ['a time that is none', 'changed', 'yesterday'],
     ['a year before there were such homes', 'home.built', 1899],
     ['a year far off', 'home.built', 2101],
     ['half a year', 'home.built', 1979.5],
@@ -174,5 +178,30 @@ describe('the schema of a job file', () => {
   test.each([[], 'a job', 7, null])('refuses %j in the place of a whole job', (value) => {
     expect(complaints(value)).toHaveLength(1);
     expect(reads(value)).toBe(false);
+  });
+});
+
+describe('the schema of a file of all jobs', () => {
+  const validateAll = new Ajv2020({ strict: true, allowUnionTypes: true, allErrors: true }).compile(
+    jobsSchema(),
+  );
+  const kept = JSON.parse(readFileSync('tests/job/fixtures/jobs-1/two-jobs.json', 'utf8'));
+  const [first, second] = kept.jobs;
+
+  test('accepts one that was kept, with a half-typed job in it', () => {
+    expect(validateAll(kept)).toBe(true);
+  });
+
+  test.each([
+    ['another format', { ...kept, format: 'jobs' }],
+    ['a later version', { ...kept, version: 2 }],
+    ['no list', { ...kept, jobs: {} }],
+    ['a job with an unknown key', { ...kept, jobs: [{ ...first, colour: 'blue' }, second] }],
+    ['a job with an id that is none', { ...kept, jobs: [first, { ...second, id: 'x' }] }],
+    ['a text in the place of a group', { ...kept, jobs: [{ ...first, home: 'here' }] }],
+  ])('refuses %s, as the reader does', (_, file) => {
+    expect(validateAll(file)).toBe(false);
+    const read = readJobs(JSON.stringify(file));
+    expect(read.ok && read.value.refused.length === 0).toBe(false);
   });
 });

@@ -1,3 +1,4 @@
+import { readFileSync } from 'node:fs';
 import AxeBuilder from '@axe-core/playwright';
 import { expect, test } from '@playwright/test';
 import { oneOfEach } from './pages.ts';
@@ -15,6 +16,40 @@ for (const path of oneOfEach) {
       ).toEqual([]);
     });
   }
+}
+
+for (const scheme of ['light', 'dark'] as const) {
+  test(`jobs unfolded, one deleted, one to be asked about, a code drawn: axe finds no fault, ${scheme}`, async ({
+    page,
+  }) => {
+    await page.emulateMedia({ colorScheme: scheme });
+    await page.goto('/plan/jobs/');
+    for (const _ of ['one', 'two', 'three'])
+      await page.getByRole('button', { name: 'Begin with the example’s entries' }).click();
+    await page.locator('.jobs summary').nth(2).click();
+    await page.getByRole('button', { name: 'Delete' }).click();
+    await page.locator('.jobs summary').first().click();
+    await page.getByRole('button', { name: 'Draw a QR code' }).click();
+    await expect(page.locator('.qr')).toBeVisible();
+    const { id, ...job } = { ...JSON.parse(readFileSync('public/example-job.json', 'utf8')), id: 'k3m7p2q9' };
+    for (const name of ['A', 'B'])
+      await page.setInputFiles('#open-jobs', {
+        name: 'job.json',
+        mimeType: 'application/json',
+        buffer: Buffer.from(JSON.stringify({ ...job, id, name })),
+      });
+    await expect(page.getByRole('button', { name: 'Keep both' })).toBeVisible();
+    const { violations } = await new AxeBuilder({ page }).analyze();
+    expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join('; ')}`)).toEqual(
+      [],
+    );
+    const small = await page.evaluate(() =>
+      [...document.querySelectorAll('#jobs :is(a, button, summary, label.button)')]
+        .filter((each) => each.getBoundingClientRect().height < 48)
+        .map((each) => each.textContent),
+    );
+    expect(small).toEqual([]);
+  });
 }
 
 test('the plan prints: no clipped table, no form, the cautions with their parts', async ({ page }) => {

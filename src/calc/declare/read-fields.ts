@@ -28,7 +28,7 @@ const UNSEEN = /[\s\p{Cc}\p{Cf}]+/gu;
 
 const EARLIEST_YEAR = 1900;
 const LATEST_YEAR = 2100;
-const MOST_LETTERS = 200;
+export const MOST_LETTERS = 200;
 /** 6096 cm are 200 ft, though floating arithmetic makes them a trillionth more. */
 const NOISE = 1e-9;
 
@@ -175,9 +175,11 @@ function readQuantity(
   }
 }
 
-const clipped = (text: string): string => (text.length > 40 ? `${text.slice(0, 37)}...` : text);
+/** A text short enough to be shown. */
+export const clipped = (text: string): string => (text.length > 40 ? `${text.slice(0, 37)}...` : text);
 
-function shown(value: unknown): string {
+/** What was found, in few words. */
+export function shown(value: unknown): string {
   if (value === undefined || value === null || value === '') return 'nothing';
   if (Array.isArray(value)) return 'a list';
   if (typeof value === 'object') return 'a set of entries';

@@ -1,78 +1,51 @@
 import type { JSX } from 'preact';
-import { useRef } from 'preact/hooks';
 import { calculationRules } from '../../generated/calculation-rules.ts';
-import { readJobFile, writeJobFile } from '../../job/job-file.ts';
+import { writeJobFile } from '../../job/job-file.ts';
 import type { WorkedJob } from '../../job/planned.ts';
 import { writeRecord } from '../../job/record.ts';
-import type { Entries } from '../entries.ts';
+import { Arrivals, useArrivals } from '../jobs/Arrivals.tsx';
+import { HandOn } from '../jobs/HandOn.tsx';
+import { OpenFile } from '../jobs/OpenFile.tsx';
+import { saveFile } from '../jobs/save-file.ts';
+import type { OpenJob } from '../jobs/use-job.ts';
+import { fileNameOf } from '../jobs/words.ts';
 import { rules } from '../rules.ts';
 
 interface JobFileButtonsProps {
-  readonly entries: Entries;
+  readonly job: OpenJob;
   /** The plan of these entries, where they can be worked. */
   readonly plan: WorkedJob | undefined;
-  readonly open: (entries: Entries) => void;
+  readonly open: (id: string) => void;
   readonly reset: () => void;
 }
 
-/** Hands a text over as a file. */
-function save(name: string, text: string): void {
-  const link = document.createElement('a');
-  link.href = URL.createObjectURL(new Blob([text], { type: 'application/json' }));
-  link.download = name;
-  link.click();
-  URL.revokeObjectURL(link.href);
-}
-
-/** Saving the job to a file, and opening one. */
-export function JobFileButtons({ entries, plan, open, reset }: JobFileButtonsProps): JSX.Element {
-  const said = useRef<HTMLParagraphElement>(null);
-  const say = (words: string) => {
-    if (said.current) said.current.textContent = words;
-  };
+/** Saving the job to a file, opening one, and handing the job on. */
+export function JobFileButtons({ job, plan, open, reset }: JobFileButtonsProps): JSX.Element {
+  const arrivals = useArrivals(open);
+  const { entries } = job;
   return (
     <div class="files">
-      <button type="button" onClick={() => save('job.json', writeJobFile(entries))}>
+      <button type="button" onClick={() => saveFile(fileNameOf(entries), writeJobFile(entries, job))}>
         Save the job to a file
       </button>
       {plan ? (
         <button
           type="button"
           class="plain"
-          onClick={() => save('record.json', writeRecord(entries, plan, rules, calculationRules.rules))}
+          onClick={() => saveFile('record.json', writeRecord(entries, plan, rules, calculationRules.rules))}
         >
           Save the record, with every figure
         </button>
       ) : null}
-      <label class="button" for="open-job">
-        Open a job file
-      </label>
-      <input
-        id="open-job"
-        type="file"
-        accept="application/json,.json"
-        class="visually-hidden"
-        onChange={async (event) => {
-          const [file] = event.currentTarget.files ?? [];
-          event.currentTarget.value = '';
-          if (!file) return;
-          const text = await file.text();
-          const read = readJobFile(text);
-          if (!read.ok) {
-            say(
-              `Not opened. ${read.problems.map(({ label, found, expected }) => `${label}: found ${found}; expected ${expected}.`).join(' ')}`,
-            );
-            return;
-          }
-          const { format: _format, version: _version, ...rest } = JSON.parse(text) as Record<string, unknown>;
-          open(rest);
-          say('Opened.');
-        }}
-      />
+      <OpenFile id="open-job" label="Open a job file" take={arrivals.take} />
       <button type="button" class="plain" onClick={reset}>
         Back to the example job
       </button>
-      <p ref={said} role="status" />
+      <Arrivals {...arrivals} />
+      <details>
+        <summary>Hand this job on</summary>
+        <HandOn job={job} />
+      </details>
     </div>
   );
 }

@@ -10,15 +10,13 @@ import type { Entries } from '../entries.ts';
 import { FieldsForm } from '../form/FieldInput.tsx';
 import { ProblemSummary } from '../form/ProblemSummary.tsx';
 import type { Elsewhere, FindElsewhere } from '../form/WayTo.tsx';
+import { JobLine } from '../jobs/JobLine.tsx';
+import { useJob } from '../jobs/use-job.ts';
 import { rules } from '../rules.ts';
-import { useEntries } from '../use-entries.ts';
 import { BehindStops, heldInALine } from './BehindStops.tsx';
 import { JobFileButtons } from './JobFileButtons.tsx';
 import { JobNav, sheetPage } from './JobNav.tsx';
 import { asks, type JobSheetPath, jobSheet, sheetOf } from './sheets.ts';
-
-/** The name under which the browser keeps the job. */
-const KEPT_AS = 'heel-to-ridge job';
 
 /** What a sheet is given to show: the worked job, its entries, and a way to change them. */
 export interface SheetViewProps {
@@ -58,26 +56,28 @@ function fieldsOf(path: JobSheetPath): Fields {
 /** One sheet of the job: its entries, and what follows from the whole job at every change. */
 export function JobSheet({ path, example, View, short }: JobSheetProps): JSX.Element {
   const work = useCallback(worked, []);
-  const state = useEntries<WorkedJob>(KEPT_AS, example, work);
+  const state = useJob<WorkedJob>(example, work);
+  const { entries } = state.job;
   const { answersFirst, behindStops } = jobSheet(path);
   const fields = useMemo(() => fieldsOf(path), [path]);
   const findElsewhere = useCallback((way: string) => elsewhere(way, path), [path]);
   return (
     <>
+      <JobLine {...state} />
       <JobNav here={path} />
       <div class={answersFirst ? 'bench answers-first' : 'bench'}>
         <form class="entries" aria-label="The job" onSubmit={(event) => event.preventDefault()}>
           <FieldsForm
             fields={fields}
-            entries={state.entries}
+            entries={entries}
             set={state.set}
             leave={state.leave}
             problems={state.problems}
           />
           <JobFileButtons
-            entries={state.entries}
+            job={state.job}
             plan={state.problems.length > 0 || state.waitingFor ? undefined : state.result}
-            open={(entries) => Object.keys(entries).length > 0 && state.set([], entries)}
+            open={state.open}
             reset={state.reset}
           />
         </form>
@@ -95,7 +95,7 @@ export function JobSheet({ path, example, View, short }: JobSheetProps): JSX.Ele
           ) : null}
           {state.result ? (
             <BehindStops plan={state.result} holds={behindStops === true}>
-              <View plan={state.result} entries={state.entries} set={state.set} elsewhere={findElsewhere} />
+              <View plan={state.result} entries={entries} set={state.set} elsewhere={findElsewhere} />
             </BehindStops>
           ) : null}
         </section>

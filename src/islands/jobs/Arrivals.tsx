@@ -1,0 +1,185 @@
+import type { JSX } from 'preact';
+import { useEffect, useRef, useState } from 'preact/hooks';
+import { sentence } from '../../calc/declare/read-fields.ts';
+import type { OpenedJob } from '../../job/job-file.ts';
+import { readJobs } from '../../job/jobs-file.ts';
+import type { KeptJob } from '../../job/kept-job.ts';
+import { sameEntries } from './addresses.ts';
+import { jobStore } from './store.ts';
+import { copied, nameOf, said } from './words.ts';
+
+/** A job that came and waits for a word: one of the same id is here, or it came with a link that nobody asked for. */
+export interface Waiting {
+  readonly job: OpenedJob;
+  readonly here: KeptJob | undefined;
+}
+
+export interface ArrivalsState {
+  readonly waiting: readonly Waiting[];
+  readonly told: string;
+  /** Takes the jobs of a file; what is here already is not written over. */
+  readonly take: (text: string) => void;
+  /** Offers a job that came with a link. */
+  readonly offer: (job: OpenedJob) => void;
+  readonly tell: (words: string) => void;
+  readonly answer: (how: Answer) => void;
+}
+
+type Answer = 'keep' | 'both' | 'replace' | 'leave';
+
+/** Looks after jobs that come from a file or a link; `came` is told of each that is kept. */
+export function useArrivals(came: (id: string) => void): ArrivalsState {
+  const [waiting, setWaiting] = useState<readonly Waiting[]>([]);
+  const [told, tell] = useState('');
+
+  const take = (text: string) => {
+    const read = readJobs(text);
+    if (!read.ok) {
+      tell(`Not opened. ${read.problems.map(sentence).join(' ')}`);
+      return;
+    }
+    const store = jobStore();
+    const asks: Waiting[] = [];
+    let kept = 0;
+    let known = 0;
+    let last: string | undefined;
+    for (const job of read.value.jobs) {
+      const here = job.id === undefined ? undefined : store.get(job.id);
+      if (here && sameEntries(here.entries, job.entries)) {
+        last = here.deleted ? store.mark(here.id, false)?.id : here.id;
+        known += 1;
+      } else if (here) asks.push({ job, here });
+      else {
+        last = store.add(job.entries, job).id;
+        kept += 1;
+      }
+    }
+    setWaiting(asks);
+    tell(
+      [
+        'Opened.',
+        kept > 0 ? `${counted(kept)} kept.` : '',
+        known > 0 ? `${counted(known)} here already, the same.` : '',
+        asks.length > 0 ? `${counted(asks.length)} here already, and different: choose below.` : '',
+        read.value.refused.length > 0 ? `Not opened: ${read.value.refused.map(sentence).join(' ')}` : '',
+      ]
+        .filter(Boolean)
+        .join(' '),
+    );
+    if (last !== undefined) came(last);
+  };
+
+  const answer = (how: Answer) => {
+    const [first, ...rest] = waiting;
+    if (!first) return;
+    const { job, here } = first;
+    const store = jobStore();
+    setWaiting(rest);
+    if (how === 'leave') return tell(`${nameOf(job.entries)} is left.`);
+    if (how === 'replace' && here) {
+      // What was here stays among the deleted for a while, under an id of its own.
+      const before = store.add(here.entries, { changed: here.changed });
+      store.mark(before.id, true);
+      const now = store.get(here.id);
+      const put = store.put({ id: here.id, entries: job.entries }, now?.revision ?? 0, job.changed);
+      tell(
+        put.state === 'overtaken'
+          ? `Not replaced: ${nameOf(job.entries)} was changed in another tab just now.`
+          : `${nameOf(job.entries)} is replaced. What was here stands under “Deleted lately”.`,
+      );
+      return came(here.id);
+    }
+    const added = store.add(
+      how === 'both' ? copied(job.entries) : job.entries,
+      how === 'both' ? { changed: job.changed } : job,
+    );
+    tell(`Kept: ${nameOf(added.entries)}.`);
+    came(added.id);
+  };
+
+  return {
+    waiting,
+    told,
+    take,
+    offer: (job) => {
+      const here = job.id === undefined ? undefined : jobStore().get(job.id);
+      setWaiting([{ job, here }]);
+      tell('');
+    },
+    tell,
+    answer,
+  };
+}
+
+const counted = (jobs: number): string => (jobs === 1 ? '1 job' : `${jobs} jobs`);
+
+/** What came, what became of it, and what it waits for. */
+export function Arrivals({ waiting, told, answer }: ArrivalsState): JSX.Element {
+  const [first] = waiting;
+  const question = useRef<HTMLHeadingElement>(null);
+  useEffect(() => {
+    if (first) question.current?.focus();
+  }, [first]);
+  return (
+    <>
+      <p role="status">{told}</p>
+      {first ? (
+        <section class="waiting" aria-label="A job that came">
+          <h2 ref={question} tabIndex={-1}>
+            {first.here
+              ? `${nameOf(first.job.entries)} is on this phone already`
+              : 'A job came with this link'}
+          </h2>
+          <Came {...first} />
+          <p class="acts">
+            {first.here && !sameEntries(first.here.entries, first.job.entries) ? (
+              <>
+                <button type="button" onClick={() => answer('both')}>
+                  Keep both
+                </button>
+                <button type="button" class="plain" onClick={() => answer('replace')}>
+                  Replace the one here
+                </button>
+              </>
+            ) : first.here ? null : (
+              <button type="button" onClick={() => answer('keep')}>
+                Keep it on this phone
+              </button>
+            )}
+            <button type="button" class="plain" onClick={() => answer('leave')}>
+              {first.here ? 'Leave what is here' : 'Leave it'}
+            </button>
+          </p>
+        </section>
+      ) : null}
+    </>
+  );
+}
+
+function Came({ job, here }: Waiting): JSX.Element {
+  if (!here)
+    return (
+      <p>
+        <strong>{nameOf(job.entries)}</strong>, last changed {said(job.changed)}. It is kept beside the other
+        jobs.
+      </p>
+    );
+  if (sameEntries(here.entries, job.entries))
+    return (
+      <p>
+        The two are the same{here.deleted ? '; the one here is deleted, and can be brought back below' : ''}.
+      </p>
+    );
+  return (
+    <dl class="figures">
+      <div>
+        <dt>Here{here.deleted ? ', deleted' : ''}</dt>
+        <dd>last changed {said(here.changed)}</dd>
+      </div>
+      <div>
+        <dt>What came</dt>
+        <dd>last changed {said(job.changed)}</dd>
+      </div>
+    </dl>
+  );
+}

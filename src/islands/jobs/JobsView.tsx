@@ -1,0 +1,315 @@
+import type { JSX } from 'preact';
+import { useCallback, useEffect, useRef, useState } from 'preact/hooks';
+import { sentence } from '../../calc/declare/read-fields.ts';
+import { page } from '../../components/links.ts';
+import { writeJobFile } from '../../job/job-file.ts';
+import { carriesJob, readCarried } from '../../job/job-link.ts';
+import { writeJobs } from '../../job/jobs-file.ts';
+import type { KeptJob } from '../../job/kept-job.ts';
+import type { Entries } from '../entries.ts';
+import { Arrivals, useArrivals } from './Arrivals.tsx';
+import { addressOfKept, addressOfUnkept } from './addresses.ts';
+import { HandOn } from './HandOn.tsx';
+import { OpenFile } from './OpenFile.tsx';
+import { saveFile } from './save-file.ts';
+import { DAYS_KEPT_AFTER_DELETION, jobStore, type Unreadable, type WhyNot } from './store.ts';
+import { copied, fileNameOf, nameOf, said, whyNotKept } from './words.ts';
+
+interface Shown {
+  readonly jobs: readonly KeptJob[];
+  readonly unreadable: readonly Unreadable[];
+  readonly trouble: WhyNot | undefined;
+}
+
+/** What was done last, in words, and the job that can be brought back from it. */
+interface Done {
+  readonly words: string;
+  readonly undo?: KeptJob;
+}
+
+/** The sheet that a job opens on. A job that the browser does not keep goes along in the address. */
+const sheetOf = ({ id, entries }: KeptJob): string =>
+  `${page('plan')}#${jobStore().isUnkept(id) ? addressOfUnkept(id, entries) : addressOfKept(id)}`;
+
+/** The jobs that this browser keeps, and all that can be done with one. */
+export function JobsView({ example }: { readonly example: Entries }): JSX.Element | null {
+  const [shown, setShown] = useState<Shown | undefined>();
+  const [done, setDone] = useState<Done | undefined>();
+  const [focus, setFocus] = useState<string | undefined>();
+  const undo = useRef<HTMLButtonElement>(null);
+
+  const look = useCallback(() => {
+    const store = jobStore();
+    setShown({ ...store.all(), trouble: store.trouble() });
+  }, []);
+  const arrivals = useArrivals((id) => {
+    look();
+    setFocus(id);
+  });
+  const { offer, tell } = arrivals;
+
+  // Once, when the page begins to run.
+  useEffect(() => {
+    const store = jobStore();
+    store.takeSingle();
+    store.purgeOld();
+    look();
+    const carried = () => {
+      const fragment = location.hash.slice(1);
+      if (!carriesJob(fragment)) return;
+      const read = readCarried(fragment);
+      // The job is offered once; a reload of the page does not offer it again.
+      history.replaceState(null, '', location.pathname + location.search);
+      if (read.ok) offer(read.value);
+      else tell(`The link can’t be opened. ${read.problems.map(sentence).join(' ')}`);
+    };
+    store.recover().then(() => {
+      look();
+      carried();
+    });
+    addEventListener('hashchange', carried);
+    addEventListener('pageshow', look);
+    const unwatch = store.watch(look);
+    return () => {
+      removeEventListener('hashchange', carried);
+      removeEventListener('pageshow', look);
+      unwatch();
+    };
+  }, []);
+
+  useEffect(() => {
+    if (focus === undefined) return;
+    document.getElementById(`job-${focus}`)?.focus();
+    setFocus(undefined);
+  }, [focus]);
+  useEffect(() => {
+    if (done?.undo) undo.current?.focus();
+  }, [done]);
+
+  const after = (next: Done, id?: string) => {
+    setDone(next);
+    look();
+    if (id !== undefined) setFocus(id);
+  };
+  const remove = (job: KeptJob) => {
+    const marked = jobStore().mark(job.id, true);
+    after({ words: `Deleted: ${nameOf(job.entries)}.`, ...(marked ? { undo: marked } : {}) });
+  };
+  const bringBack = (job: KeptJob) => {
+    jobStore().mark(job.id, false);
+    after({ words: `Brought back: ${nameOf(job.entries)}.` }, job.id);
+  };
+  const add = (entries: Entries, words: string) => {
+    const job = jobStore().add(entries);
+    after({ words: `${words}: ${nameOf(job.entries)}.` }, job.id);
+  };
+
+  // Before the page runs, and where it never does, there is nothing here to touch.
+  if (!shown) return null;
+  const jobs = shown.jobs.filter(({ deleted }) => deleted === undefined);
+  const deleted = shown.jobs.filter((job) => job.deleted !== undefined);
+  return (
+    <>
+      {shown.trouble ? (
+        <p class="waiting" role="alert">
+          Nothing new is kept: {whyNotKept[shown.trouble]}. Work goes on while a page is open. Save each job
+          to a file before you close it.
+        </p>
+      ) : null}
+      <Arrivals {...arrivals} />
+      <div class="acts done">
+        <p role="status">{done?.words}</p>
+        {done?.undo ? (
+          <button type="button" ref={undo} onClick={() => done.undo && bringBack(done.undo)}>
+            Undo: bring {nameOf(done.undo.entries)} back
+          </button>
+        ) : null}
+      </div>
+      {jobs.length === 0 ? <p>This phone keeps no job yet.</p> : null}
+      <ul class="jobs">
+        {jobs.map((job) => (
+          <JobRow
+            key={job.id}
+            job={job}
+            copy={() => add(copied(job.entries), 'Copied')}
+            rename={(name) => {
+              const put = jobStore().put({ id: job.id, entries: { ...job.entries, name } }, job.revision);
+              after(
+                {
+                  words:
+                    put.state === 'overtaken'
+                      ? 'Not renamed: the job was changed in another tab just now. The list is up to date again.'
+                      : `Renamed: ${nameOf(put.job.entries)}.`,
+                },
+                job.id,
+              );
+            }}
+            remove={() => remove(job)}
+          />
+        ))}
+      </ul>
+      <NewJob make={add} example={example} />
+      <h2>Files</h2>
+      <p class="acts">
+        {jobs.length > 0 ? (
+          <button type="button" class="plain" onClick={() => saveFile('jobs.json', writeJobs(jobs))}>
+            Save all jobs to one file
+          </button>
+        ) : null}
+      </p>
+      <OpenFile id="open-jobs" label="Open a file with one job or many" take={arrivals.take} />
+      {deleted.length > 0 ? (
+        <>
+          <h2>Deleted lately</h2>
+          <p>Each can be brought back for {DAYS_KEPT_AFTER_DELETION} days, then it is gone.</p>
+          <ul class="jobs">
+            {deleted.map((job) => (
+              <li key={job.id}>
+                <p>
+                  <strong>{nameOf(job.entries)}</strong>, deleted {said(job.deleted)}
+                </p>
+                <p class="acts">
+                  <button type="button" class="plain" onClick={() => bringBack(job)}>
+                    Bring {nameOf(job.entries)} back
+                  </button>
+                </p>
+              </li>
+            ))}
+          </ul>
+        </>
+      ) : null}
+      {shown.unreadable.length > 0 ? (
+        <>
+          <h2>Can’t be read</h2>
+          <p>These are left as they are. Save each to a file; a newer copy of the site may open it.</p>
+          <ul class="jobs">
+            {shown.unreadable.map(({ key, text, says }) => (
+              <li key={key}>
+                <p>{says}</p>
+                <p class="acts">
+                  <button type="button" class="plain" onClick={() => saveFile('kept-job.json', text)}>
+                    Save it to a file
+                  </button>
+                </p>
+              </li>
+            ))}
+          </ul>
+        </>
+      ) : null}
+    </>
+  );
+}
+
+function JobRow({
+  job,
+  copy,
+  rename,
+  remove,
+}: {
+  readonly job: KeptJob;
+  readonly copy: () => void;
+  readonly rename: (name: string) => void;
+  readonly remove: () => void;
+}): JSX.Element {
+  const name = nameOf(job.entries);
+  const [typed, setTyped] = useState<string | undefined>();
+  const box = `name-${job.id}`;
+  return (
+    <li>
+      <a class="job" id={`job-${job.id}`} href={sheetOf(job)}>
+        {name}
+      </a>
+      <p class="hint">
+        Last change {said(job.changed)}
+        {jobStore().isUnkept(job.id) ? '. Not kept: held while this page is open' : ''}
+      </p>
+      <details>
+        <summary>
+          Copy, rename, save, hand on or delete<span class="visually-hidden"> {name}</span>
+        </summary>
+        <p class="acts">
+          <button type="button" class="plain" onClick={copy}>
+            Copy
+          </button>
+          <button
+            type="button"
+            class="plain"
+            onClick={() => saveFile(fileNameOf(job.entries), writeJobFile(job.entries, job))}
+          >
+            Save to a file
+          </button>
+          <button type="button" class="plain" onClick={remove}>
+            Delete
+          </button>
+        </p>
+        <form
+          class="field"
+          onSubmit={(event) => {
+            event.preventDefault();
+            if (typed !== undefined) rename(typed);
+            setTyped(undefined);
+          }}
+        >
+          <label for={box}>Address</label>
+          <span class="box">
+            <input
+              id={box}
+              type="text"
+              autocomplete="off"
+              maxLength={200}
+              value={typed ?? (typeof job.entries.name === 'string' ? job.entries.name : '')}
+              onInput={(event) => setTyped(event.currentTarget.value)}
+            />
+            <button type="submit" class="plain">
+              Rename
+            </button>
+          </span>
+        </form>
+        <HandOn job={job} />
+      </details>
+    </li>
+  );
+}
+
+function NewJob({
+  make,
+  example,
+}: {
+  readonly make: (entries: Entries, words: string) => void;
+  readonly example: Entries;
+}): JSX.Element {
+  const [name, setName] = useState('');
+  const start = (entries: Entries) => {
+    make({ ...entries, ...(name.trim() === '' ? {} : { name: name.trim() }) }, 'New job');
+    setName('');
+  };
+  return (
+    <form
+      class="new-job"
+      onSubmit={(event) => {
+        event.preventDefault();
+        start({});
+      }}
+    >
+      <h2>A new job</h2>
+      <div class="field">
+        <label for="new-name">Address</label>
+        <p class="hint">What you call it: a street, a number. Such as 14 Larkspur Lane.</p>
+        <input
+          id="new-name"
+          type="text"
+          autocomplete="off"
+          maxLength={200}
+          value={name}
+          onInput={(event) => setName(event.currentTarget.value)}
+        />
+      </div>
+      <p class="acts">
+        <button type="submit">Begin with nothing filled in</button>
+        <button type="button" class="plain" onClick={() => start(example)}>
+          Begin with the example’s entries
+        </button>
+      </p>
+    </form>
+  );
+}

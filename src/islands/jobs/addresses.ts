@@ -1,0 +1,35 @@
+import { addressOf, entriesIn } from '../../calc/declare/address.ts';
+import type { JobEntries } from '../../job/job-file.ts';
+import { isJobId } from '../../job/job-id.ts';
+
+/** What the fragment of a sheet's address says. */
+export interface InAddress {
+  /** The job that is open. */
+  readonly id?: string | undefined;
+  /** Its entries, where the browser does not keep them; or those of a job from elsewhere. */
+  readonly entries?: JobEntries | undefined;
+}
+
+/** The fragment of a job that is kept. @example addressOfKept('k3m7p2q9') // => 'job=k3m7p2q9' */
+export const addressOfKept = (id: string): string => `job=${id}`;
+
+/** The fragment of a job that is not kept: it goes along from sheet to sheet with all its entries. */
+export const addressOfUnkept = (id: string, entries: JobEntries): string =>
+  `${addressOfKept(id)}&${addressOf(entries)}`;
+
+/** Reads the fragment of a sheet's address. @example inAddress('job=k3m7p2q9') // => { id: 'k3m7p2q9', entries: undefined } */
+export function inAddress(fragment: string): InAddress {
+  const found = entriesIn(fragment);
+  if (!found) return {};
+  const { job, ...entries } = found;
+  return {
+    id: isJobId(job) ? job : undefined,
+    entries: Object.keys(entries).length > 0 ? entries : undefined,
+  };
+}
+
+/** Are these the same entries, whichever way they were written down? Numbers and their digits are the same, and so is what says nothing. */
+export const sameEntries = (a: JobEntries, b: JobEntries): boolean => {
+  const leaves = (entries: JobEntries) => addressOf(entries).split('&').sort().join('&');
+  return leaves(a) === leaves(b);
+};

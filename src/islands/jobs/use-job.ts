@@ -1,0 +1,206 @@
+import { useCallback, useEffect, useRef, useState } from 'preact/hooks';
+import { type Read, sentence } from '../../calc/declare/read-fields.ts';
+import { page } from '../../components/links.ts';
+import { jobFields } from '../../job/job-fields.ts';
+import type { JobEntries } from '../../job/job-file.ts';
+import { newJobId } from '../../job/job-id.ts';
+import { carriesJob } from '../../job/job-link.ts';
+import type { KeptJob } from '../../job/kept-job.ts';
+import { readShape } from '../../job/shape.ts';
+import { type Entries, withEntry } from '../entries.ts';
+import { useWorked, type Worked } from '../use-entries.ts';
+import { addressOfKept, addressOfUnkept, inAddress, sameEntries } from './addresses.ts';
+import { jobStore, type WhyNot } from './store.ts';
+import { copied, nameOf } from './words.ts';
+
+/** The job that is open on a sheet. */
+export interface OpenJob {
+  readonly entries: JobEntries;
+  /** Where it is from: the page's example, the browser's store, or an address. */
+  readonly from: 'example' | 'kept' | 'address';
+  readonly id?: string | undefined;
+  /** When it was last changed, where it ever was. */
+  readonly changed?: string | undefined;
+  /** Its revision as this tab knows it; 0 before it was ever kept. */
+  readonly revision: number;
+}
+
+/** Something that happened to the open job and asks for a word. */
+export type JobNews =
+  | { readonly kind: 'changed' | 'deleted'; readonly theirs: KeptJob }
+  | { readonly kind: 'copied'; readonly name: string; readonly theirs: KeptJob }
+  | { readonly kind: 'not here' }
+  | { readonly kind: 'unreadable'; readonly says: string };
+
+export interface JobState<T> extends Omit<Worked<T>, 'typing' | 'settle'> {
+  readonly job: OpenJob;
+  readonly set: (way: readonly string[], value: unknown) => void;
+  /** Why the last change is not kept. */
+  readonly trouble: WhyNot | undefined;
+  readonly news: JobNews | undefined;
+  /** Takes what another tab, or a file, made of a job. */
+  readonly open: (id: string) => void;
+  /** Goes on with what this tab shows, as a job of its own. */
+  readonly keepAsCopy: () => void;
+  /** Keeps what came with the address. */
+  readonly keepNow: () => void;
+  /** Brings a job back that another tab deleted. */
+  readonly bringBack: () => void;
+  /** Shows the example; the job stays where it is kept. */
+  readonly reset: () => void;
+}
+
+const setFragment = (fragment: string): void =>
+  history.replaceState(null, '', fragment === '' ? location.pathname + location.search : `#${fragment}`);
+
+/** The open job of a sheet: found again at every visit, kept at every key, never written over what another tab made of it. */
+export function useJob<T>(example: Entries, work: (entries: Entries) => Read<T>): JobState<T> {
+  const [job, setJob] = useState<OpenJob>({ entries: example, from: 'example', revision: 0 });
+  const [trouble, setTrouble] = useState<WhyNot | undefined>();
+  const [news, setNews] = useState<JobNews | undefined>();
+  // Two keys may be struck before the page is drawn again.
+  const now = useRef(job);
+  const newsNow = useRef(news);
+  const { typing, settle, ...worked } = useWorked(job.entries, work);
+
+  const become = useCallback((next: OpenJob) => {
+    now.current = next;
+    setJob(next);
+  }, []);
+  const tell = useCallback((next: JobNews | undefined) => {
+    newsNow.current = next;
+    setNews(next);
+  }, []);
+
+  const openKept = useCallback(
+    ({ id, entries, revision, changed }: KeptJob) => {
+      become({ id, entries, revision, changed, from: 'kept' });
+      const store = jobStore();
+      store.opened = id;
+      const unkept = store.isUnkept(id);
+      setTrouble(unkept ? (store.trouble() ?? 'refused') : undefined);
+      setFragment(unkept ? addressOfUnkept(id, entries) : addressOfKept(id));
+    },
+    [become],
+  );
+
+  /** Keeps a change; where another tab was faster, or asked about it is still open, it is kept as a copy. */
+  const change = useCallback(
+    (next: JobEntries, before: OpenJob) => {
+      const store = jobStore();
+      const asked = newsNow.current;
+      const forks = asked?.kind === 'changed' || asked?.kind === 'deleted';
+      const id = before.id ?? newJobId();
+      const put = forks
+        ? ({ state: 'overtaken', by: asked.theirs } as const)
+        : store.put({ id, entries: next }, before.revision);
+      if (put.state === 'overtaken') {
+        const entries = nameOf(next) === nameOf(put.by.entries) ? copied(next) : next;
+        tell({ kind: 'copied', name: nameOf(entries), theirs: put.by });
+        const added = store.add(entries);
+        openKept(added);
+        return;
+      }
+      const { revision, changed } = put.job;
+      become({ id, entries: next, revision, changed, from: 'kept' });
+      setTrouble(put.state === 'unkept' ? put.why : undefined);
+      if (before.from !== 'kept') store.opened = id;
+      const fragment = put.state === 'kept' ? addressOfKept(id) : addressOfUnkept(id, next);
+      if (location.hash !== `#${fragment}`) setFragment(fragment);
+    },
+    [become, openKept, tell],
+  );
+
+  /** Finds the job that this sheet is to show. */
+  const find = useCallback(() => {
+    const store = jobStore();
+    const fragment = location.hash.slice(1);
+    if (carriesJob(fragment)) return location.replace(`${page('plan/jobs')}#${fragment}`);
+    const { id, entries } = inAddress(fragment);
+    if (entries) {
+      const shape = readShape(jobFields, entries);
+      if (!shape.ok) return tell({ kind: 'unreadable', says: shape.problems.map(sentence).join(' ') });
+      const there = id === undefined ? undefined : store.get(id);
+      if (there && !there.deleted && sameEntries(there.entries, shape.value)) return openKept(there);
+      return become({ entries: shape.value, from: 'address', revision: 0, id: there ? undefined : id });
+    }
+    const wanted = id ?? store.opened;
+    const there = wanted === undefined ? undefined : store.get(wanted);
+    if (there && !there.deleted) {
+      tell(undefined);
+      return openKept(there);
+    }
+    if (id !== undefined) tell({ kind: 'not here' });
+  }, [become, openKept, tell]);
+
+  /** Has another tab changed the open job? */
+  const look = useCallback(() => {
+    const { id, revision, entries } = now.current;
+    if (id === undefined || revision === 0) return;
+    const theirs = jobStore().get(id);
+    if (!theirs || (theirs.revision === revision && theirs.by === jobStore().tab)) return;
+    if (theirs.revision === revision && sameEntries(theirs.entries, entries)) return;
+    if (theirs.deleted) return tell({ kind: 'deleted', theirs });
+    if (!sameEntries(theirs.entries, entries)) return tell({ kind: 'changed', theirs });
+    become({ ...now.current, revision: theirs.revision });
+    tell(undefined);
+  }, [become, tell]);
+
+  useEffect(() => {
+    const store = jobStore();
+    store.takeSingle();
+    find();
+    store.recover().then((ids) => {
+      const { id, from } = now.current;
+      if (from === 'example' || from === 'address' ? now.current.revision === 0 : ids.includes(id ?? ''))
+        find();
+    });
+    const seen = () => document.visibilityState === 'visible' && look();
+    const unwatch = store.watch((id) => id === now.current.id && look());
+    addEventListener('hashchange', find);
+    addEventListener('pageshow', look);
+    document.addEventListener('visibilitychange', seen);
+    return () => {
+      unwatch();
+      removeEventListener('hashchange', find);
+      removeEventListener('pageshow', look);
+      document.removeEventListener('visibilitychange', seen);
+    };
+  }, [find, look]);
+
+  const open = (id: string) => {
+    const there = jobStore().get(id);
+    tell(undefined);
+    settle();
+    if (there) openKept(there);
+  };
+  return {
+    ...worked,
+    job,
+    trouble,
+    news,
+    set: (way, value) => {
+      typing(way, value);
+      change(withEntry(now.current.entries, way, value), now.current);
+    },
+    open,
+    keepAsCopy: () => {
+      tell(undefined);
+      openKept(jobStore().add(copied(now.current.entries)));
+    },
+    keepNow: () => change(now.current.entries, now.current),
+    bringBack: () => {
+      const { id } = now.current;
+      const back = id === undefined ? undefined : jobStore().mark(id, false);
+      tell(undefined);
+      if (back) openKept(back);
+    },
+    reset: () => {
+      tell(undefined);
+      settle();
+      jobStore().opened = undefined;
+      become({ entries: example, from: 'example', revision: 0 });
+      setFragment('');
+    },
+  };
+}

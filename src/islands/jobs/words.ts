@@ -1,0 +1,38 @@
+import type { JobEntries } from '../../job/job-file.ts';
+import type { WhyNot } from './store.ts';
+
+/** What a job is called: its own first entry. */
+export const nameOf = (entries: JobEntries): string => {
+  const { name } = entries;
+  return typeof name === 'string' && name.trim() !== '' ? name.trim() : 'A job without an address';
+};
+
+/** The entries of a copy, told from the first by its name. */
+export const copied = (entries: JobEntries): JobEntries => ({
+  ...entries,
+  name: `${nameOf(entries).slice(0, 190)} (copy)`,
+});
+
+/** A time as people say it. */
+export function said(time: string | undefined): string {
+  const at = time === undefined ? Number.NaN : Date.parse(time);
+  return Number.isNaN(at)
+    ? 'at a time that is not known'
+    : new Intl.DateTimeFormat('en-GB', { dateStyle: 'medium', timeStyle: 'short' }).format(at);
+}
+
+/** Why nothing is kept. */
+export const whyNotKept: Readonly<Record<WhyNot, string>> = {
+  full: 'the browser’s store is full',
+  refused: 'this browser refuses to keep anything for this site',
+};
+
+/** The name of a file for a job: letters and digits of its name. */
+export const fileNameOf = (entries: JobEntries): string =>
+  `${
+    nameOf(entries)
+      .toLowerCase()
+      .replaceAll(/[^\p{L}\p{N}]+/gu, '-')
+      .replaceAll(/^-|-$/g, '')
+      .slice(0, 60) || 'job'
+  }.json`;

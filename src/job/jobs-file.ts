@@ -1,0 +1,75 @@
+import type { FieldProblem, Read } from '../calc/declare/read-fields.ts';
+import { jobFile, type OpenedJob, openJob, parsed } from './job-file.ts';
+import { type MigrationStep, migrate, type Versioned } from './migrate.ts';
+
+/** What a file of all jobs says that it is. */
+export const JOBS_FORMAT = 'heel-to-ridge jobs';
+export const JOBS_VERSION = 1;
+
+/** Far above what one phone holds. */
+export const MOST_JOBS = 1000;
+const LARGEST = 5_000_000;
+
+/** No older version yet. */
+const steps: Readonly<Record<number, MigrationStep>> = {};
+
+/** What a file brought: its jobs, and what is wrong with those that can't be read. */
+export interface BroughtJobs {
+  readonly jobs: readonly OpenedJob[];
+  readonly refused: readonly FieldProblem[];
+}
+
+/**
+ * The jobs in the text of a file: one job, or all the jobs of a phone. A job that can't be read keeps no other from being read.
+ * @example readJobs('[]').ok // => false
+ */
+export function readJobs(text: string): Read<BroughtJobs> {
+  const file = parsed(text, LARGEST);
+  if (!file.ok) return file;
+  if (file.value.format !== JOBS_FORMAT) {
+    const job = openJob(file.value);
+    return job.ok ? { ok: true, value: { jobs: [job.value], refused: [] } } : job;
+  }
+  const all = migrate(file.value, { now: JOBS_VERSION, steps, label: 'File of jobs' });
+  if (!all.ok) return all;
+  const refused = (found: string, expected: string): { ok: false; problems: FieldProblem[] } => ({
+    ok: false,
+    problems: [{ field: 'jobs', label: 'File of jobs', found, expected }],
+  });
+  const { jobs } = all.value;
+  if (!Array.isArray(jobs)) return refused('no list of jobs', 'a list, each a job file');
+  if (jobs.length > MOST_JOBS) return refused(`${jobs.length} jobs`, `${MOST_JOBS} at most`);
+  const each = jobs.map((job: unknown, place) => openOne(job, `Job ${place + 1} of ${jobs.length}`));
+  return {
+    ok: true,
+    value: {
+      jobs: each.flatMap((read) => (read.ok ? [read.value] : [])),
+      refused: each.flatMap((read) => (read.ok ? [] : read.problems)),
+    },
+  };
+}
+
+function openOne(job: unknown, called: string): Read<OpenedJob> {
+  const read: Read<OpenedJob> =
+    job === null || typeof job !== 'object' || Array.isArray(job)
+      ? {
+          ok: false,
+          problems: [{ field: '', label: 'Job file', found: 'something else', expected: 'a job file' }],
+        }
+      : openJob(job as Versioned);
+  if (read.ok) return read;
+  const [first] = read.problems;
+  return { ok: false, problems: first ? [{ ...first, label: `${called}, ${first.label}` }] : [] };
+}
+
+/** The text of a file with all these jobs. @example JSON.parse(writeJobs([])).jobs // => [] */
+export const writeJobs = (jobs: readonly OpenedJob[]): string =>
+  `${JSON.stringify(
+    {
+      format: JOBS_FORMAT,
+      version: JOBS_VERSION,
+      jobs: jobs.map(({ entries, ...head }) => jobFile(entries, head)),
+    },
+    null,
+    1,
+  )}\n`;

@@ -1,0 +1,275 @@
+import { readFileSync } from 'node:fs';
+import fc from 'fast-check';
+import { beforeEach, describe, expect, test } from 'vitest';
+import { inAddress, sameEntries } from '../../src/islands/jobs/addresses.ts';
+import { JobStore, type Places } from '../../src/islands/jobs/store.ts';
+import { copied, fileNameOf, nameOf, said } from '../../src/islands/jobs/words.ts';
+import { exampleEntries } from '../job/entries.ts';
+
+/** A browser's store, as far as it is asked; full or refused where it is told to be. */
+class FakeStorage {
+  readonly #held = new Map<string, string>();
+  full = false;
+  get length(): number {
+    return this.#held.size;
+  }
+  key(place: number): string | null {
+    return [...this.#held.keys()][place] ?? null;
+  }
+  getItem(key: string): string | null {
+    return this.#held.get(key) ?? null;
+  }
+  setItem(key: string, text: string): void {
+    if (this.full) throw Object.assign(new Error('full'), { name: 'QuotaExceededError' });
+    this.#held.set(key, text);
+  }
+  removeItem(key: string): void {
+    this.#held.delete(key);
+  }
+}
+
+let local: FakeStorage;
+let copies: Map<string, string>;
+let clock: Date;
+
+/** A tab of one and the same browser. */
+const tab = (more: Partial<Places> = {}): JobStore => {
+  const session = new FakeStorage() as unknown as Storage;
+  return new JobStore({
+    local: () => local as unknown as Storage,
+    session: () => session,
+    second: {
+      put: (key, text) => copies.set(key, text),
+      remove: (key) => copies.delete(key),
+      all: async () => [...copies],
+    },
+    now: () => clock,
+    ...more,
+  });
+};
+
+beforeEach(() => {
+  local = new FakeStorage();
+  copies = new Map();
+  clock = new Date('2026-11-26T10:42:00.000Z');
+});
+
+const names = (store: JobStore): string[] => store.all().jobs.map(({ entries }) => nameOf(entries));
+
+describe('the jobs that a browser keeps', () => {
+  test('a change is there for the next tab, one revision on', () => {
+    const one = tab();
+    const job = one.add({ name: 'A' });
+    expect(one.put({ id: job.id, entries: { name: 'B' } }, job.revision)).toMatchObject({
+      state: 'kept',
+      job: { revision: 2, changed: '2026-11-26T10:42:00.000Z' },
+    });
+    expect(tab().get(job.id)?.entries).toEqual({ name: 'B' });
+  });
+
+  test('the newest change stands first', () => {
+    const store = tab();
+    for (const [name, minute] of [
+      ['first', 1],
+      ['last', 9],
+      ['middle', 5],
+    ] as const) {
+      clock = new Date(`2026-11-26T10:0${minute}:00.000Z`);
+      store.add({ name });
+    }
+    expect(names(store)).toEqual(['last', 'middle', 'first']);
+  });
+
+  test('a tab that was overtaken writes nothing', () => {
+    const one = tab();
+    const two = tab();
+    const { id } = one.add({ name: 'A' });
+    one.put({ id, entries: { name: 'of one' } }, 1);
+    const put = two.put({ id, entries: { name: 'of two' } }, 1);
+    expect(put).toMatchObject({ state: 'overtaken', by: { entries: { name: 'of one' }, by: one.tab } });
+    expect(one.get(id)?.entries).toEqual({ name: 'of one' });
+  });
+
+  test('an id that is taken is not taken again', () => {
+    const store = tab();
+    const first = store.add({ name: 'A' }, { id: 'k3m7p2q9x4w8h5n6' });
+    const second = store.add({ name: 'B' }, { id: 'k3m7p2q9x4w8h5n6' });
+    expect(first.id).toBe('k3m7p2q9x4w8h5n6');
+    expect(second.id).not.toBe(first.id);
+    expect(names(store).sort()).toEqual(['A', 'B']);
+  });
+
+  test('a deleted job keeps its last change, comes back, and is gone after seven days', () => {
+    const store = tab();
+    const { id, changed } = store.add({ name: 'A' });
+    clock = new Date('2026-11-26T12:00:00.000Z');
+    expect(store.mark(id, true)).toMatchObject({ deleted: clock.toISOString(), changed });
+    expect(store.mark(id, false)).toMatchObject({ deleted: undefined, changed });
+    store.mark(id, true);
+    clock = new Date('2026-12-03T11:59:00.000Z');
+    store.purgeOld();
+    expect(store.get(id)).toBeDefined();
+    clock = new Date('2026-12-03T12:01:00.000Z');
+    store.purgeOld();
+    expect(store.get(id)).toBeUndefined();
+    expect([...copies.keys()].filter((key) => key.includes(id))).toEqual([]);
+  });
+
+  test('each tab goes back to the job that it had open; a new tab to the last one opened', () => {
+    const [one, two] = [tab(), tab()];
+    one.opened = 'k3m7p2q9x4w8h5n6';
+    two.opened = 'b8c2d4f6g9h3j5k7';
+    expect([one.opened, two.opened, tab().opened]).toEqual([
+      'k3m7p2q9x4w8h5n6',
+      'b8c2d4f6g9h3j5k7',
+      'b8c2d4f6g9h3j5k7',
+    ]);
+    one.opened = undefined;
+    expect(one.opened).toBeUndefined();
+  });
+});
+
+describe('after the browser was killed', () => {
+  test('what only the second copy holds comes back, and which job was open', async () => {
+    const before = tab();
+    const { id } = before.add({ name: 'A' });
+    before.put({ id, entries: { name: 'typed last' } }, 1);
+    before.opened = id;
+    local = new FakeStorage();
+    const after = tab();
+    expect(await after.recover()).toEqual([id]);
+    expect(after.get(id)?.entries).toEqual({ name: 'typed last' });
+    expect(after.opened).toBe(id);
+  });
+
+  test('an older second copy changes nothing, nor one that can’t be read', async () => {
+    const store = tab();
+    const { id } = store.add({ name: 'A' });
+    const older = copies.get(`heel-to-ridge job ${id}`) ?? '';
+    store.put({ id, entries: { name: 'B' } }, 1);
+    copies.set(`heel-to-ridge job ${id}`, older);
+    copies.set('heel-to-ridge job b8c2d4f6g9h3j5k7', '{"version":1}');
+    copies.set('heel-to-ridge opened job', 'x');
+    expect(await store.recover()).toEqual([]);
+    expect(store.get(id)?.entries).toEqual({ name: 'B' });
+  });
+});
+
+describe('where nothing can be kept', () => {
+  test('a full store is told; the page goes on with what it holds', () => {
+    const store = tab();
+    const { id } = store.add({ name: 'A' });
+    local.full = true;
+    expect(store.trouble()).toBe('full');
+    expect(store.put({ id, entries: { name: 'B' } }, 1)).toMatchObject({ state: 'unkept', why: 'full' });
+    expect(store.put({ id, entries: { name: 'C' } }, 2)).toMatchObject({ state: 'unkept' });
+    expect([store.get(id)?.entries, names(store), store.isUnkept(id)]).toEqual([{ name: 'C' }, ['C'], true]);
+    local.full = false;
+    expect(store.put({ id, entries: { name: 'D' } }, 3)).toMatchObject({ state: 'kept' });
+    expect([store.isUnkept(id), tab().get(id)?.entries]).toEqual([false, { name: 'D' }]);
+  });
+
+  test('a store that is refused outright too', async () => {
+    const refuse = () => {
+      throw Object.assign(new Error('no'), { name: 'SecurityError' });
+    };
+    const store = tab({ local: refuse, session: refuse });
+    expect(store.trouble()).toBe('refused');
+    const { id } = store.add({ name: 'A' });
+    expect(names(store)).toEqual(['A']);
+    store.opened = id;
+    store.takeSingle();
+    store.mark(id, true);
+    store.purge(id);
+    expect(names(store)).toEqual([]);
+    expect(await store.recover()).toEqual([]);
+  });
+});
+
+describe('what stands in a place and is no job', () => {
+  test.each([
+    ['no JSON', '{'],
+    ['of a newer copy', '{"version":2}'],
+    ['nothing', ''],
+    ['half of one', '{"version":1,"revision":3,"by":"x","job":{"format":"heel-to-ridge job"'],
+  ])('%s: it is told, and left as it is', (_, text) => {
+    local.setItem('heel-to-ridge job k3m7p2q9x4w8h5n6', text);
+    const store = tab();
+    expect(store.all().jobs).toEqual([]);
+    expect(store.all().unreadable).toMatchObject([
+      { text, says: expect.stringMatching(/found .+; expected/) },
+    ]);
+    store.purgeOld();
+    expect(local.getItem('heel-to-ridge job k3m7p2q9x4w8h5n6')).toBe(text);
+  });
+
+  test('a job in the place of another', () => {
+    const kept = readFileSync('tests/job/fixtures/kept-1/larkspur-lane.json', 'utf8').trim();
+    local.setItem('heel-to-ridge job b8c2d4f6g9h3j5k7', kept);
+    expect(tab().all()).toMatchObject({
+      jobs: [],
+      unreadable: [{ says: expect.stringContaining('the id of another job') }],
+    });
+  });
+
+  test('whatever the text, nothing is thrown', () => {
+    fc.assert(
+      fc.property(fc.oneof(fc.string(), fc.json()), (text) => {
+        local.setItem('heel-to-ridge job k3m7p2q9x4w8h5n6', text);
+        local.setItem('heel-to-ridge job', text);
+        local.setItem('heel-to-ridge opened job', text);
+        const store = tab();
+        store.takeSingle();
+        store.all();
+        return store.get('k3m7p2q9x4w8h5n6') === undefined && typeof store.opened !== 'object';
+      }),
+      { numRuns: 2000 },
+    );
+  });
+});
+
+describe('the one job of before', () => {
+  const text = readFileSync('tests/job/fixtures/single-kept/larkspur-lane.json', 'utf8');
+  test('becomes one of several, once', () => {
+    local.setItem('heel-to-ridge job', text);
+    const store = tab();
+    store.takeSingle();
+    store.takeSingle();
+    expect(names(store)).toEqual(['14 Larkspur Lane']);
+    expect(store.all().jobs[0]?.entries).toEqual(JSON.parse(text));
+    expect([store.opened, local.getItem('heel-to-ridge job')]).toEqual([store.all().jobs[0]?.id, null]);
+  });
+
+  test('stays where it is while the store is full', () => {
+    local.setItem('heel-to-ridge job', text);
+    local.full = true;
+    tab().takeSingle();
+    expect(local.getItem('heel-to-ridge job')).toBe(text);
+  });
+});
+
+describe('words and addresses', () => {
+  test('an address names a job, or holds one, or neither', () => {
+    expect(inAddress('job=k3m7p2q9')).toEqual({ id: 'k3m7p2q9', entries: undefined });
+    expect(inAddress('job=k3m7p2q9&name=A')).toEqual({ id: 'k3m7p2q9', entries: { name: 'A' } });
+    expect(inAddress('job=x&name=A')).toEqual({ id: undefined, entries: { name: 'A' } });
+    expect(inAddress('job.0.x=1')).toEqual({ id: undefined, entries: undefined });
+    expect(inAddress('')).toEqual({});
+  });
+
+  test('entries are the same however they are ordered, and with what says nothing or without', () => {
+    expect(sameEntries({ a: 1, b: { c: 'x' } }, { b: { c: 'x', d: '' }, a: '1' })).toBe(true);
+    expect(sameEntries({ a: 1 }, { a: 2 })).toBe(false);
+    expect(sameEntries(exampleEntries, JSON.parse(JSON.stringify(exampleEntries)))).toBe(true);
+  });
+
+  test('a job without a name has one all the same; a copy’s is never too long', () => {
+    expect([nameOf({}), nameOf({ name: ' ' }), nameOf({ name: 7 })]).toEqual(
+      Array.from({ length: 3 }, () => 'A job without an address'),
+    );
+    expect(nameOf(copied({ name: 'x'.repeat(200) })).length).toBeLessThanOrEqual(200);
+    expect(fileNameOf({ name: '14 Larkspur Lane / "B"' })).toBe('14-larkspur-lane-b.json');
+    expect(fileNameOf({ name: '../..' })).toBe('job.json');
+    expect(said('never')).toBe('at a time that is not known');
+  });
+});

@@ -1,0 +1,72 @@
+import { type ChildProcess, spawn } from 'node:child_process';
+import { mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { chromium, expect, type Page, test } from '@playwright/test';
+import { findChromium } from './browsers.ts';
+
+/** A browser on a profile of its own, started here so that it can be killed like any process. */
+async function start(profile: string): Promise<{ readonly process: ChildProcess; readonly page: Page }> {
+  const child = spawn(
+    await findChromium(),
+    [
+      '--headless=new',
+      '--no-sandbox',
+      '--no-first-run',
+      '--remote-debugging-port=0',
+      `--user-data-dir=${profile}`,
+    ],
+    { stdio: ['ignore', 'ignore', 'pipe'] },
+  );
+  const at = await new Promise<string>((found) => {
+    let said = '';
+    child.stderr?.on('data', (text: Buffer) => {
+      said += text;
+      const [, address] = /listening on (ws:\S+)/.exec(said) ?? [];
+      if (address) found(address);
+    });
+  });
+  const browser = await chromium.connectOverCDP(at);
+  const [context] = browser.contexts();
+  if (!context) throw new Error('found no context, expected the one of the profile');
+  return { process: child, page: context.pages()[0] ?? (await context.newPage()) };
+}
+
+const kill = (child: ChildProcess): Promise<void> =>
+  new Promise((gone) => {
+    child.once('exit', () => gone());
+    child.kill('SIGKILL');
+  });
+
+test('what was typed a moment ago is there after the browser was killed', async ({ baseURL }) => {
+  test.setTimeout(90_000);
+  const profile = mkdtempSync(join(tmpdir(), 'heel-to-ridge-profile-'));
+  try {
+    const first = await start(profile);
+    await first.page.goto(`${baseURL}/plan/`);
+    await expect(first.page.locator('.job-line')).toContainText('The example job is open');
+    const name = first.page.getByLabel('What you call it').or(first.page.locator('#field-name'));
+    await name.fill('');
+    await name.pressSequentially('3 Teasel Row, back unit');
+    await kill(first.process);
+
+    const second = await start(profile);
+    await second.page.goto(`${baseURL}/plan/`);
+    await expect(second.page.locator('.job-line')).toContainText(
+      'Open: 3 Teasel Row, back unit. Kept on this phone.',
+    );
+    await expect(second.page.locator('#field-name')).toHaveValue('3 Teasel Row, back unit');
+
+    // One that is open already, changed again.
+    await second.page.locator('#field-home-length').fill('50 ft');
+    await kill(second.process);
+    const third = await start(profile);
+    await third.page.goto(`${baseURL}/plan/jobs/`);
+    await expect(third.page.locator('.jobs .job')).toHaveText(['3 Teasel Row, back unit']);
+    await third.page.locator('.jobs .job').click();
+    await expect(third.page.locator('#field-home-length')).toHaveValue('50 ft');
+    await kill(third.process);
+  } finally {
+    rmSync(profile, { recursive: true, force: true });
+  }
+});

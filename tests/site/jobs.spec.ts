@@ -1,0 +1,446 @@
+import { readFileSync } from 'node:fs';
+import { type BrowserContext, expect, type Page, test } from '@playwright/test';
+import decodeQR from 'qr/decode.js';
+import { addressOf } from '../../src/calc/declare/address.ts';
+
+const answer = (page: Page) => page.locator('#plan .answer output');
+const jobs = (page: Page) => page.locator('.jobs .job');
+const line = (page: Page) => page.locator('.job-line');
+const example = JSON.parse(readFileSync('public/example-job.json', 'utf8'));
+const ID = 'k3m7p2q9x4w8h5n6';
+
+const asFile = (value: unknown) => ({
+  name: 'jobs.json',
+  mimeType: 'application/json',
+  buffer: Buffer.from(typeof value === 'string' ? value : JSON.stringify(value)),
+});
+
+/** A job of its own, begun on the page of jobs, its list open for more. */
+async function begin(page: Page, name: string, how: 'example' | 'nothing' = 'example'): Promise<void> {
+  await page.getByRole('textbox', { name: 'Address', exact: true }).last().fill(name);
+  await page
+    .getByRole('button', {
+      name: how === 'example' ? 'Begin with the example’s entries' : 'Begin with nothing',
+    })
+    .click();
+  await expect(jobs(page).first()).toHaveText(name);
+}
+
+const row = (page: Page, name: string) =>
+  page.locator('.jobs > li').filter({ has: page.getByText(name, { exact: true }) });
+const unfold = (page: Page, name: string) => row(page, name).locator('summary').click();
+
+/** What a click hands over as a file; not every driver tells of downloads, so the page itself is asked. */
+async function downloaded(page: Page, click: () => Promise<void>): Promise<string> {
+  await page.evaluate(() => {
+    const made = URL.createObjectURL;
+    URL.createObjectURL = (blob) => {
+      (blob as Blob).text().then((text) => Object.assign(window, { handedOver: text }));
+      URL.createObjectURL = made;
+      return made(blob);
+    };
+  });
+  await click();
+  const handedOver = () => page.evaluate(() => (window as { handedOver?: string }).handedOver);
+  await expect.poll(handedOver).toBeDefined();
+  const text = (await handedOver()) ?? '';
+  await page.evaluate(() => Object.assign(window, { handedOver: undefined }));
+  return text;
+}
+
+/** Every write to the browser's store fails from now on, as a full one does. */
+const fill = (page: Page | BrowserContext) =>
+  page.addInitScript(() => {
+    Storage.prototype.setItem = () => {
+      throw new DOMException('full', 'QuotaExceededError');
+    };
+    indexedDB.open = () => {
+      throw new DOMException('full', 'QuotaExceededError');
+    };
+  });
+
+/** The browser refuses its stores outright. */
+const refuse = (page: Page) =>
+  page.addInitScript(() => {
+    for (const name of ['localStorage', 'sessionStorage', 'indexedDB'])
+      Object.defineProperty(window, name, {
+        get: () => {
+          throw new DOMException('refused', 'SecurityError');
+        },
+      });
+  });
+
+test.describe('without script', () => {
+  test.use({ javaScriptEnabled: false });
+  test('the page of jobs says what script is for, and what works without', async ({ page }) => {
+    await page.goto('/plan/jobs/');
+    // What stands in noscript is passed over by the usual finders.
+    const said = page.locator('main noscript');
+    expect(await said.textContent()).toContain('Jobs are kept by the browser with script');
+    expect(await said.innerHTML()).toMatch(/href="[^"]*plan\/"/);
+    expect(await (await page.request.get('/plan/jobs/')).text()).toContain('<div id="jobs"></div>');
+  });
+});
+
+test.describe('several jobs', () => {
+  test('are begun, copied, renamed, opened, and each keeps its own entries', async ({ page }) => {
+    await page.goto('/plan/jobs/');
+    await expect(page.getByText('This phone keeps no job yet.')).toBeVisible();
+    await begin(page, '3 Teasel Row');
+    await begin(page, '9 Sorrel Court', 'nothing');
+    await unfold(page, '3 Teasel Row');
+    await row(page, '3 Teasel Row').getByRole('button', { name: 'Copy', exact: true }).click();
+    await expect(jobs(page)).toHaveText(['3 Teasel Row (copy)', '9 Sorrel Court', '3 Teasel Row']);
+    await expect(jobs(page).first()).toBeFocused();
+    await unfold(page, '3 Teasel Row (copy)');
+    const box = row(page, '3 Teasel Row (copy)').getByLabel('Address');
+    await box.fill('5 Teasel Row');
+    await box.press('Enter');
+    await expect(page.getByText('Renamed: 5 Teasel Row.')).toBeVisible();
+    await expect(jobs(page).first()).toHaveText('5 Teasel Row');
+
+    await jobs(page).first().click();
+    await expect(line(page)).toContainText('Open: 5 Teasel Row. Kept on this phone.');
+    await page.getByLabel('Length of the roof').first().fill('50 ft');
+    await expect(answer(page)).toContainText('4 holes');
+    await page.getByRole('link', { name: 'All jobs on this phone' }).click();
+    await jobs(page)
+      .filter({ hasText: /^3 Teasel Row$/ })
+      .click();
+    await expect(line(page)).toContainText('Open: 3 Teasel Row.');
+    await expect(answer(page)).toContainText('5 holes');
+    await page.getByRole('link', { name: 'All jobs on this phone' }).click();
+    await jobs(page).filter({ hasText: '9 Sorrel Court' }).click();
+    await expect(page.locator('.problems')).toContainText('Length of the roof');
+  });
+
+  test('a deletion is undone at once, and still after the page was left', async ({ page }) => {
+    await page.goto('/plan/jobs/');
+    await begin(page, '3 Teasel Row');
+    await unfold(page, '3 Teasel Row');
+    await page.getByRole('button', { name: 'Delete' }).click();
+    await expect(jobs(page)).toHaveCount(0);
+    const undo = page.getByRole('button', { name: 'Undo: bring 3 Teasel Row back' });
+    await expect(undo).toBeFocused();
+    await undo.press('Enter');
+    await expect(jobs(page)).toHaveText(['3 Teasel Row']);
+    await expect(jobs(page)).toBeFocused();
+
+    await unfold(page, '3 Teasel Row');
+    await page.getByRole('button', { name: 'Delete' }).click();
+    await page.goto('/plan/');
+    await expect(line(page)).toContainText('The example job is open');
+    await page.goto('/plan/jobs/');
+    await page.getByRole('button', { name: 'Bring 3 Teasel Row back' }).click();
+    await expect(jobs(page)).toHaveText(['3 Teasel Row']);
+    await expect(page.getByRole('heading', { name: 'Deleted lately' })).toHaveCount(0);
+  });
+
+  test('the one job that was kept before there were several is one of them now', async ({ page }) => {
+    const text = readFileSync('tests/job/fixtures/single-kept/larkspur-lane.json', 'utf8');
+    await page.goto('/data/');
+    await page.evaluate((kept) => localStorage.setItem('heel-to-ridge job', kept), text);
+    await page.goto('/plan/');
+    await expect(line(page)).toContainText('Open: 14 Larkspur Lane. Kept on this phone.');
+    await page.goto('/plan/jobs/');
+    await expect(jobs(page)).toHaveText(['14 Larkspur Lane']);
+    expect(await page.evaluate(() => localStorage.getItem('heel-to-ridge job'))).toBeNull();
+  });
+
+  test('one that a newer copy of the site kept is left as it is, and told', async ({ page }) => {
+    const text = readFileSync('tests/job/fixtures/kept-1/larkspur-lane.json', 'utf8');
+    const newer = text.replace('{"version":1', '{"version":2');
+    await page.goto('/data/');
+    await page.evaluate(([id, kept]) => localStorage.setItem(`heel-to-ridge job ${id}`, kept), [
+      ID,
+      newer,
+    ] as const);
+    await page.goto('/plan/jobs/');
+    await expect(page.getByText('made by a newer copy of this site')).toBeVisible();
+    expect(
+      await downloaded(page, () => page.getByRole('button', { name: 'Save it to a file' }).click()),
+    ).toBe(newer);
+    expect(await page.evaluate((id) => localStorage.getItem(`heel-to-ridge job ${id}`), ID)).toBe(newer);
+  });
+});
+
+test.describe('files', () => {
+  test('one job, and all of them, go out and come back with id and time', async ({ page, browser }) => {
+    await page.goto('/plan/jobs/');
+    await begin(page, '3 Teasel Row');
+    await begin(page, '9 Sorrel Court', 'nothing');
+    const all = await downloaded(page, () => page.getByRole('button', { name: 'Save all jobs' }).click());
+    await unfold(page, '3 Teasel Row');
+    const one = await downloaded(page, () =>
+      row(page, '3 Teasel Row').getByRole('button', { name: 'Save to a file' }).click(),
+    );
+    expect(JSON.parse(all).jobs[1]).toEqual(JSON.parse(one));
+
+    const elsewhere = await browser.newContext();
+    const other = await elsewhere.newPage();
+    await other.goto(new URL('/plan/jobs/', page.url()).href);
+    await other.setInputFiles('#open-jobs', asFile(one));
+    await expect(other.getByText('Opened. 1 job kept.')).toBeVisible();
+    await other.setInputFiles('#open-jobs', asFile(all));
+    await expect(other.getByText('Opened. 1 job kept. 1 job here already, the same.')).toBeVisible();
+    await expect(jobs(other)).toHaveText(['9 Sorrel Court', '3 Teasel Row']);
+    expect(await downloaded(other, () => other.getByRole('button', { name: 'Save all jobs' }).click())).toBe(
+      all,
+    );
+    await elsewhere.close();
+  });
+
+  test('a file with a job that is here, and differs, asks: keep both, or replace', async ({ page }) => {
+    await page.goto('/plan/jobs/');
+    await page.setInputFiles('#open-jobs', asFile({ ...example, id: ID }));
+    await expect(jobs(page)).toHaveText(['14 Larkspur Lane']);
+    const changed = { ...example, id: ID, home: { ...example.home, length: '50 ft' } };
+    await page.setInputFiles('#open-jobs', asFile(changed));
+    await expect(
+      page.getByRole('heading', { name: '14 Larkspur Lane is on this phone already' }),
+    ).toBeFocused();
+    await page.getByRole('button', { name: 'Keep both' }).click();
+    await expect(jobs(page)).toHaveCount(2);
+
+    await page.setInputFiles('#open-jobs', asFile(changed));
+    await page.getByRole('button', { name: 'Replace the one here' }).click();
+    await expect(jobs(page)).toHaveCount(2);
+    await expect(page.getByRole('button', { name: 'Bring 14 Larkspur Lane back' })).toBeVisible();
+    await page.goto(`/plan/#job=${ID}`);
+    await expect(answer(page)).toContainText('4 holes');
+  });
+});
+
+test.describe('files that are none', () => {
+  const told: readonly [what: string, text: string, says: RegExp][] = [
+    ['no JSON', '{', /Not opened\..*not JSON/],
+    ['another program’s', '{"format":"x"}', /Not opened\..*the format "x"/],
+    [
+      'a newer copy’s',
+      JSON.stringify({ ...example, version: 3 }),
+      /version 3, made by a newer copy.*update this copy first/,
+    ],
+    ['with mischief in it', JSON.stringify({ ...example, '<img src=x onerror=alert(1)>': 1 }), /unknown key/],
+    ['far too long', 'x'.repeat(5_100_000), /5100000 characters/],
+  ];
+  for (const [what, text, says] of told) {
+    test(`${what}: a sentence, and nothing is kept`, async ({ page }) => {
+      await page.goto('/plan/jobs/');
+      await expect(page.getByText('This phone keeps no job yet.')).toBeVisible();
+      await page.setInputFiles('#open-jobs', asFile(text));
+      await expect(page.getByText(says)).toBeVisible();
+      await expect(jobs(page)).toHaveCount(0);
+    });
+  }
+});
+
+test.describe('a link', () => {
+  test('and its QR code carry the whole job to another phone, which is asked first', async ({
+    page,
+    browser,
+  }) => {
+    const requests: string[] = [];
+    await page.goto('/plan/');
+    await page.getByLabel('Length of the roof').first().fill('50 ft');
+    await expect(answer(page)).toContainText('4 holes');
+    await page.getByText('Hand this job on').click();
+    await page.getByRole('button', { name: 'Make a link' }).click();
+    const link = await page.getByLabel('Link to 14 Larkspur Lane').inputValue();
+    expect(link).toMatch(/\/plan\/jobs\/#carried=1\.[dp]\.[\w-]+\.[0-9a-f]{8}$/);
+
+    await page.getByRole('button', { name: 'Draw a QR code' }).click();
+    const code = page.getByRole('img', { name: 'QR code of the link to 14 Larkspur Lane' });
+    await expect(code).toBeVisible();
+    expect(decoded(await code.locator('path').getAttribute('d'), await code.getAttribute('viewBox'))).toBe(
+      link,
+    );
+
+    const elsewhere = await browser.newContext();
+    const other = await elsewhere.newPage();
+    other.on('request', (request) => requests.push(request.url()));
+    await other.goto(link);
+    await expect(other.getByRole('heading', { name: 'A job came with this link' })).toBeFocused();
+    await expect(jobs(other)).toHaveCount(0);
+    expect(new URL(other.url()).hash).toBe('');
+    await other.getByRole('button', { name: 'Keep it on this phone' }).click();
+    await expect(jobs(other)).toHaveText(['14 Larkspur Lane']);
+    await jobs(other).click();
+    await expect(answer(other)).toContainText('4 holes');
+    expect(requests.filter((url) => url.includes('carried'))).toEqual([]);
+
+    // The same link again: there is nothing to keep.
+    await other.goto(link);
+    await expect(other.getByText('The two are the same')).toBeVisible();
+    await elsewhere.close();
+  });
+
+  test('is plain where the browser can’t pack, and opens as well', async ({ page }) => {
+    await page.addInitScript(() => {
+      Object.defineProperty(window, 'CompressionStream', { value: undefined });
+    });
+    await page.goto('/plan/');
+    await page.getByText('Hand this job on').click();
+    await page.getByRole('button', { name: 'Make a link' }).click();
+    const link = await page.getByLabel('Link to 14 Larkspur Lane').inputValue();
+    expect(link).toContain('#carried=1.p.');
+    await page.getByRole('button', { name: 'Draw a QR code' }).click();
+    await expect(page.getByText('too large for one QR code')).toBeVisible();
+    await page.goto(link);
+    await page.getByRole('button', { name: 'Keep it on this phone' }).click();
+    await expect(jobs(page)).toHaveText(['14 Larkspur Lane']);
+  });
+
+  test('that is cut off, newer, or mischief is told in a sentence', async ({ page }) => {
+    const link = readFileSync('tests/job/fixtures/link-1/packed.txt', 'utf8').trim();
+    const told: readonly [fragment: string, says: RegExp][] = [
+      [link.slice(0, 900), /cut off or wrongly copied/],
+      [link.replace('1.d.', '2.d.'), /made by a newer copy/],
+      [`${link.slice(0, 300)}AAAA${link.slice(304)}`, /letters that differ/],
+      ['carried=<img src=x onerror=alert(1)>', /no known form/],
+    ];
+    for (const [fragment, says] of told) {
+      await page.goto('/data/');
+      await page.goto(`/plan/jobs/#${fragment}`);
+      await expect(page.getByText(says)).toBeVisible();
+      await expect(jobs(page)).toHaveCount(0);
+    }
+    await page.goto('/data/');
+    await page.goto(`/plan/heat/#${link}`);
+    await expect(page.getByRole('heading', { name: 'A job came with this link' })).toBeVisible();
+  });
+
+  test('to a job that is not on this phone says so', async ({ page }) => {
+    await page.goto(`/plan/#job=${ID}`);
+    await expect(page.getByText('is not kept on this phone')).toBeVisible();
+    await expect(answer(page)).toContainText('5 holes');
+  });
+});
+
+test.describe('where nothing can be kept', () => {
+  test('a full store is told, work goes on from sheet to sheet, a file is offered', async ({ page }) => {
+    await fill(page);
+    await page.goto('/plan/');
+    await page.getByLabel('Length of the roof').first().fill('50 ft');
+    await expect(answer(page)).toContainText('4 holes');
+    await expect(line(page).getByRole('status')).toContainText('Not kept: the browser’s store is full.');
+    const file = await downloaded(page, () =>
+      page.getByRole('button', { name: 'Save this job to a file' }).click(),
+    );
+    expect(JSON.parse(file).home.length).toBe('50 ft');
+    await page
+      .getByRole('navigation', { name: 'Sheets of this job' })
+      .getByRole('link', { name: 'Fill log' })
+      .click();
+    await expect(page.getByRole('region', { name: /^Hole \d/ })).toHaveCount(4);
+    await expect(line(page)).toContainText('not kept on this phone');
+  });
+
+  test('a store that is refused outright is told, on the sheets and among the jobs', async ({ page }) => {
+    const errors: string[] = [];
+    page.on('pageerror', (error) => errors.push(String(error)));
+    await refuse(page);
+    await page.goto('/plan/');
+    await page.getByLabel('Length of the roof').first().fill('50 ft');
+    await expect(answer(page)).toContainText('4 holes');
+    await expect(line(page)).toContainText('this browser refuses to keep anything');
+    await page.goto('/plan/jobs/');
+    await expect(page.getByRole('alert')).toContainText('Nothing new is kept: this browser refuses');
+    await begin(page, '3 Teasel Row');
+    await jobs(page).click();
+    await expect(line(page)).toContainText('3 Teasel Row');
+    await expect(answer(page)).toContainText('5 holes');
+    expect(errors).toEqual([]);
+  });
+});
+
+test.describe('two tabs on one job', () => {
+  async function two(context: BrowserContext): Promise<[Page, Page]> {
+    const first = await context.newPage();
+    await first.goto('/plan/jobs/');
+    await begin(first, '3 Teasel Row');
+    await jobs(first).click();
+    await expect(line(first)).toContainText('Open: 3 Teasel Row');
+    const second = await context.newPage();
+    await second.goto(first.url());
+    await expect(line(second)).toContainText('Open: 3 Teasel Row');
+    await first.getByLabel('Length of the roof').first().fill('50 ft');
+    await expect(line(second)).toContainText('was changed in another tab');
+    return [first, second];
+  }
+
+  test('the second says so, and takes the change when told to', async ({ context }) => {
+    const [first, second] = await two(context);
+    await expect(answer(second)).toContainText('5 holes');
+    await second.getByRole('button', { name: 'Take the change' }).click();
+    await expect(answer(second)).toContainText('4 holes');
+    await second.getByLabel('Length of the roof').first().fill('30 ft');
+    await expect(line(first)).toContainText('was changed in another tab');
+  });
+
+  test('or keeps its own as a copy, also when somebody just types on', async ({ context }) => {
+    const [first, second] = await two(context);
+    await second
+      .getByLabel('Width of the cavity')
+      .or(second.getByLabel('Length of the roof'))
+      .last()
+      .fill('30 ft');
+    await expect(line(second)).toContainText('kept as a copy: 3 Teasel Row (copy)');
+    await expect(answer(first)).toContainText('4 holes');
+    await second.getByRole('link', { name: 'All jobs on this phone' }).click();
+    await expect(jobs(second)).toHaveText(['3 Teasel Row (copy)', '3 Teasel Row']);
+
+    const third = await context.newPage();
+    await third.goto(first.url());
+    await first.getByLabel('Length of the roof').first().fill('52 ft');
+    await third.getByRole('button', { name: 'Keep mine as a copy' }).click();
+    await expect(line(third)).toContainText('Open: 3 Teasel Row (copy). Kept on this phone.');
+  });
+
+  test('one that was deleted in another tab can be brought back', async ({ context }) => {
+    const [first, second] = await two(context);
+    await second.getByRole('button', { name: 'Take the change' }).click();
+    await second.getByRole('link', { name: 'All jobs on this phone' }).click();
+    await unfold(second, '3 Teasel Row');
+    await second.getByRole('button', { name: 'Delete' }).click();
+    await expect(line(first)).toContainText('was deleted in another tab');
+    await first.getByRole('button', { name: 'Bring it back' }).click();
+    await expect(jobs(second)).toHaveText(['3 Teasel Row']);
+  });
+});
+
+test('an address with any entries does no harm, and is told', async ({ page }) => {
+  const errors: string[] = [];
+  page.on('pageerror', (error) => errors.push(String(error)));
+  const fragments = [
+    'job=x',
+    'job.0.x=1&name=y',
+    `job=${ID}&home.length=50+ft`,
+    'nmae=x',
+    'roof.obstacles=7',
+    addressOf({ name: '<script>alert(1)</script>', home: { length: 'NaN ft' } }),
+    '%E0%A4%A',
+    '&&&===',
+  ];
+  for (const fragment of fragments) {
+    await page.goto('/data/');
+    await page.goto(`/plan/#${fragment}`);
+    await expect(line(page)).toBeVisible();
+    await expect(page.locator('#plan')).not.toContainText(/NaN(?! ft)|undefined/);
+  }
+  expect(errors).toEqual([]);
+});
+
+/** What another reads from the code: its path painted, four dots a module. */
+function decoded(path: string | null, viewBox: string | null): string {
+  const size = Number(viewBox?.split(' ')[2]);
+  const scale = 4;
+  const data = new Uint8ClampedArray(size * scale * size * scale * 4).fill(255);
+  for (const [, x, y] of (path ?? '').matchAll(/M(\d+) (\d+)h/g)) {
+    for (let down = 0; down < scale; down += 1)
+      for (let right = 0; right < scale; right += 1) {
+        const at = ((Number(y) * scale + down) * size * scale + Number(x) * scale + right) * 4;
+        data.fill(0, at, at + 3);
+      }
+  }
+  return decodeQR({ width: size * scale, height: size * scale, data });
+}
