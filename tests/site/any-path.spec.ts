@@ -64,9 +64,9 @@ for (const under of ['/', '/a/b/', '/folder with a space/']) {
     test('a calculator works anew, and its values lead to their pages', async ({ page }) => {
       const wrong = watch(page, site.at);
       await page.goto(`${site.at}calculators/patch-kit/`);
-      const before = await page.locator('.answers').innerText();
+      const before = await page.locator('.answers').textContent();
       await page.getByLabel('Holes').fill('7');
-      await expect(page.locator('.answers')).not.toHaveText(before);
+      await expect(page.locator('.answers')).not.toHaveText(before ?? '');
       const href = await page
         .locator('.answers a.rule')
         .first()
@@ -79,7 +79,7 @@ for (const under of ['/', '/a/b/', '/folder with a space/']) {
     test('the planner leads from sheet to sheet with the job', async ({ page }) => {
       const wrong = watch(page, site.at);
       await page.goto(`${site.at}plan/`);
-      await page.getByLabel('Length of the home').fill('50 ft');
+      await page.getByLabel('Length of the roof').first().fill('50 ft');
       await expect(page).toHaveURL(/#.*50/);
       await page.getByRole('navigation', { name: 'Sheets of this job' }).getByRole('link').nth(2).click();
       await expect(page).toHaveURL(new RegExp(`^${site.at}plan/[^/]+/#.*50`));
