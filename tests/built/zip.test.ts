@@ -38,24 +38,33 @@ const site = new Map<string, Uint8Array>([
   ['noise.bin', Uint8Array.from({ length: 5000 }, (_, place) => (place * place * 31 + (place >> 3)) % 251)],
 ]);
 
+const DAY = new Date('2026-11-26T20:15:30Z');
+
 describe('a site as a zip', () => {
   test('unpacks to the same files and bytes', () => {
-    const read = unzipped(zipOf(site));
+    const read = unzipped(zipOf(site, DAY));
     expect([...read.keys()]).toEqual([...site.keys()].sort());
     for (const [name, bytes] of site) expect(read.get(name)?.equals(Buffer.from(bytes)), name).toBe(true);
   });
 
   test('is smaller than the files', () => {
     const all = [...site.values()].reduce((sum, each) => sum + each.length, 0);
-    expect(zipOf(site).length).toBeLessThan(all);
+    expect(zipOf(site, DAY).length).toBeLessThan(all);
   });
 
-  test('is the same bytes in any order of the files, on any day and in any zone', () => {
+  test('bears the date of the build, read as in UTC', () => {
+    const zip = Buffer.from(zipOf(site, DAY));
+    // Two seconds, minutes, hours; day, month, years since 1980: as the format packs them.
+    expect(zip.readUInt16LE(10)).toBe((20 << 11) | (15 << 5) | 15);
+    expect(zip.readUInt16LE(12)).toBe((46 << 9) | (11 << 5) | 26);
+  });
+
+  test('is the same bytes in any order of the files and in any zone', () => {
     const zone = process.env.TZ;
-    const first = Buffer.from(zipOf(site));
+    const first = Buffer.from(zipOf(site, DAY));
     try {
       process.env.TZ = 'Pacific/Auckland';
-      expect(first.equals(zipOf(new Map([...site].reverse())))).toBe(true);
+      expect(first.equals(zipOf(new Map([...site].reverse()), DAY))).toBe(true);
     } finally {
       if (zone === undefined) delete process.env.TZ;
       else process.env.TZ = zone;
