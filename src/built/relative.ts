@@ -72,7 +72,7 @@ export function rootedIn(file: string, text: string, names: readonly string[]): 
       line: before.length,
       column: (before.at(-1) ?? '').length + 1,
       found: `the address "${address}"`,
-      expected: 'one that begins where the page says that the site does (src/components/links.ts)',
+      expected: 'one that begins where the root of its page says that the site does',
       check: 'relative-link',
     };
   });
