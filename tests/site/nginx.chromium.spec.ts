@@ -157,9 +157,7 @@ test.describe('the recipe for nginx', () => {
     expect(wrong).toEqual([]);
   });
 
-  test('the policy is in force: a script that stands in the page does not run', async ({
-    page,
-  }) => {
+  test('the policy is in force: a script that stands in the page does not run', async ({ page }) => {
     const told: string[] = [];
     page.on('console', (said) => told.push(said.text()));
     await page.goto(server.at);
