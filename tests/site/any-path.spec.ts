@@ -57,9 +57,9 @@ for (const under of ['/', '/a/b/', '/folder with a space/']) {
         await page.locator('#job a.rule').locator('visible=true').first().click();
         // The page of the value lies deeper than this one: the card's own links must not be read from here.
         await expect(card).toBeVisible();
-        const links = (await card
+        const links = await card
           .locator('a')
-          .evaluateAll((all) => all.map((each) => each.href))) as string[];
+          .evaluateAll((all) => all.map((each) => (each as HTMLAnchorElement).href));
         expect(links.length).toBeGreaterThan(1);
         for (const href of links) await there(href);
         await card.getByRole('button', { name: 'Close' }).click();
