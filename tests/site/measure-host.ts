@@ -1,6 +1,6 @@
 import { execFileSync } from 'node:child_process';
 import { existsSync } from 'node:fs';
-import { availableParallelism } from 'node:os';
+import { availableParallelism, loadavg } from 'node:os';
 import { findNginx, startNginx } from './nginx.ts';
 
 /** What one machine holds: nginx by the recipe, asked by wrk on the same machine, so that both share its cores. On request only. */
@@ -13,9 +13,11 @@ if (!nginx || !existsSync('dist/index.html') || !existsSync(WRK))
 
 const [SECONDS, CONNECTIONS] = [10, 64];
 const server = await startNginx(nginx, { workers: availableParallelism() });
+// What else runs takes its share: figures of a busy machine are too low.
+const busy = (loadavg()[0] ?? 0).toFixed(1);
 try {
   console.log(
-    `${availableParallelism()} cores, ${CONNECTIONS} connections, ${SECONDS} s each, nginx and wrk on one machine`,
+    `load before: ${busy}; ${availableParallelism()} cores, ${CONNECTIONS} connections, ${SECONDS} s each, nginx and wrk on one machine`,
   );
   console.log(
     '| page | packed | requests/s | p50 | p99 | MB/s | not answered |\n|---|---|--:|--:|--:|--:|--:|',
