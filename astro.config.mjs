@@ -5,23 +5,22 @@ import { defineConfig } from 'astro/config';
 import { pagePlugins } from './src/remark/page-plugins.ts';
 import { loadProject } from './src/rulebook/project.ts';
 
-const base = '/';
 const { data } = loadProject();
 
 export default defineConfig({
-  base,
   trailingSlash: 'always',
   // Words are searched and read aloud as typed: no curly quotes made from inch marks.
   markdown: {
     syntaxHighlight: false,
     processor: unified({
-      remarkPlugins: pagePlugins({ data, base }),
+      remarkPlugins: pagePlugins({ data }),
       smartypants: false,
     }),
   },
   integrations: [mdx(), preact()],
   build: { inlineStylesheets: 'never' },
   // No inline script or style anywhere, so that a host may forbid both.
-  vite: { build: { assetsInlineLimit: 0 } },
+  // Scripts and style sheets find each other from where they lie, so that the site works under any path.
+  vite: { build: { assetsInlineLimit: 0 }, experimental: { renderBuiltUrl: () => ({ relative: true }) } },
   devToolbar: { enabled: false },
 });

@@ -1,11 +1,10 @@
-import { readdirSync, readFileSync } from 'node:fs';
+import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { nearest } from '../rulebook/nearest.ts';
 import type { Problem } from '../rulebook/problem.ts';
-import { attributeOf, type Element, elementsIn, placeOfAttribute } from './html.ts';
+import { filesIn } from './files.ts';
+import { attributeOf, type Element, elementsIn, leading, placeOfAttribute } from './html.ts';
 
-/** Attributes that lead to a page, an anchor or a file. */
-const leading = ['href', 'src', 'action', 'poster', 'data-index', 'xlink:href'] as const;
 /** Attributes that name ids of their own page. */
 const naming = ['for', 'list', 'headers', 'aria-labelledby', 'aria-describedby', 'aria-controls'] as const;
 /** As SVG names a pattern, a marker or a clip of its page. */
@@ -36,22 +35,15 @@ interface BuiltPage {
 /**
  * Which links of a built site lead nowhere? Follows every link, form, picture, script and style sheet of every page to a file of the
  * site, every anchor to an id of the page it leads to, and every id that a label, a description or a drawing names. Nothing is asked
- * of another host. One link that stands on many pages is told once.
- * @param base where links that begin with a slash begin: "/", or the path that the site was built for
+ * of another host. A link from the root of the host is a mistake, since the site may stand under any path. One link that stands on
+ * many pages is told once.
  */
-export function brokenLinks(folder: string, base = '/'): Problem[] {
-  const files = readdirSync(folder, { recursive: true, withFileTypes: true })
-    .filter((each) => each.isFile())
-    .map((each) =>
-      join(each.parentPath, each.name)
-        .slice(folder.length + 1)
-        .replaceAll('\\', '/'),
-    );
+export function brokenLinks(folder: string): Problem[] {
+  const files = filesIn(folder);
   const known = new Set(files);
   const pages = new Map(
     files
       .filter((name) => name.endsWith('.html'))
-      .sort()
       .map((name) => [name, readPage(name, readFileSync(join(folder, name), 'utf8'))]),
   );
   const told = new Map<string, { problem: Problem; pages: Set<string> }>();
@@ -108,17 +100,16 @@ export function brokenLinks(folder: string, base = '/'): Problem[] {
   /** What is expected in the place of a link that leads nowhere. */
   function wrongWith(written: string, page: BuiltPage): string | undefined {
     if (ELSEWHERE.test(written)) return undefined;
-    const rooted = written.startsWith('/');
-    if (rooted && !written.startsWith(base)) return `a link that begins with "${base}"`;
+    if (written.startsWith('/')) return 'a relative link: the site may stand under any path';
     const from = new URL(page.file.replace(/(^|\/)index\.html$/, '$1'), STANDS_AT);
-    const to = new URL(rooted ? `${STANDS_AT.pathname}${written.slice(base.length)}` : written, from);
+    const to = new URL(written, from);
     if (!to.pathname.startsWith(STANDS_AT.pathname)) return 'a link that stays inside the site';
     const path = decoded(to.pathname.slice(STANDS_AT.pathname.length));
     const file = path === '' || path.endsWith('/') ? `${path}index.html` : path;
     if (!known.has(file)) {
       if (known.has(`${file}/index.html`)) return 'a slash at its end: it leads to a page';
       const guess = nearFile(file, files);
-      return `a page or a file of the site${guess === undefined ? '' : `; did you mean "${base}${guess}"?`}`;
+      return `a page or a file of the site${guess === undefined ? '' : `; did you mean "/${guess}"?`}`;
     }
     const anchor = decoded(to.hash.slice(1));
     // What a form or a filter holds stands in the fragment too, as "name=value": it names no place of the page.

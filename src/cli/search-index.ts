@@ -1,8 +1,9 @@
-import { existsSync, readdirSync, readFileSync } from 'node:fs';
+import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { close, createIndex } from 'pagefind';
 import { recordsIn } from '../built/records.ts';
-import { InputError, run } from './run.ts';
+import { builtFolder } from './built-folder.ts';
+import { run } from './run.ts';
 
 const HOW = 'npm run --silent search:index [-- FOLDER], such as dist';
 
@@ -19,10 +20,7 @@ const partsOf = (folder: string) =>
     );
 
 await run(async () => {
-  const [folder = 'dist', ...rest] = process.argv.slice(2);
-  if (rest.length > 0) throw new InputError(`found ${process.argv.slice(2).join(' ')}, expected ${HOW}`);
-  if (!existsSync(folder))
-    throw new InputError(`found no folder "${folder}", expected the built site: npm run build`);
+  const folder = builtFolder(process.argv.slice(2), HOW);
   const { index, errors } = await createIndex();
   if (!index) throw new Error(errors.join('\n'));
   const told = [...(await index.addDirectory({ path: folder })).errors];

@@ -1,11 +1,14 @@
-/** Every address of the site is made here, from the path it stands under. */
-const base = import.meta.env.BASE_URL.replace(/\/?$/, '/');
+/**
+ * Every address of the site is made here. What is built begins at the root, and is made relative to its page once all pages stand
+ * (src/built/relative.ts), so that one build serves under any path; a script in the browser begins where its page says that the site does.
+ */
+const root = typeof document === 'undefined' ? '/' : (document.documentElement.dataset.root ?? '/');
 
 /** The address of a page. @example page('plan') // => '/plan/' */
-export const page = (path: string): string => (path === '' ? base : `${base}${path}/`);
+export const page = (path: string): string => (path === '' ? root : `${root}${path}/`);
 
 /** The address of a file. */
-export const file = (path: string): string => `${base}${path}`;
+export const file = (path: string): string => `${root}${path}`;
 
 /** The page of a rule. */
 export const rulePage = (id: string): string => page(`rules/${id}`);

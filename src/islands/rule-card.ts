@@ -21,6 +21,10 @@ async function cardAt(href: string): Promise<{ readonly card: Element; readonly 
   const page = new DOMParser().parseFromString(await answer.text(), 'text/html');
   const card = page.querySelector('.rule-card');
   if (!card) throw new Error(`found no card at ${href}`);
+  // Its own links begin at its own page, and the card is shown on another.
+  const from = new URL(href, location.href);
+  for (const link of card.querySelectorAll<Element>('[href]'))
+    link.setAttribute('href', new URL(link.getAttribute('href') ?? '', from).href);
   return { card, href };
 }
 

@@ -56,7 +56,9 @@ export function mount(): void {
       count.textContent = '';
       return;
     }
-    index ??= import(/* @vite-ignore */ form.dataset.index ?? '') as Promise<SearchIndex>;
+    // From where the page stands: an import would begin where this script does.
+    const from = new URL(form.dataset.index ?? '', location.href).href;
+    index ??= import(/* @vite-ignore */ from) as Promise<SearchIndex>;
     const { search } = await index;
     const looked = await Promise.all(
       kinds

@@ -44,7 +44,7 @@ export function localPageProblems(page: LocalPage, data: RulebookData): Problem[
           'an address that begins with https:// or /',
         );
     });
-    if (problems.length === 0) ruleReferences({ data, base: '/' })(tree, file);
+    if (problems.length === 0) ruleReferences({ data })(tree, file);
   } catch (error) {
     if (error instanceof DataError) return [...problems, ...error.problems];
     const { line = 1, column = 1, reason } = error as { line?: number; column?: number; reason?: string };

@@ -24,5 +24,5 @@ export const pagePlugins = (options: RuleReferenceOptions): RemarkPlugins => [
   drawingNames,
   stepAnchors,
   tableCards,
-  [termLinks, { terms: projectTerms(), base: options.base }],
+  [termLinks, { terms: projectTerms() }],
 ];

@@ -11,8 +11,6 @@ import { placeOf, problemAt, stopOn } from './problem-in-page.ts';
 
 export interface RuleReferenceOptions {
   readonly data: RulebookData;
-  /** Where the site stands: `/`, or a path that ends in a slash. */
-  readonly base: string;
 }
 
 /** Stands between a calculation and its figure in the id of a note; the id of a rule has none. */
@@ -54,7 +52,7 @@ function unread(element: Element, known: readonly string[]): string | undefined 
  * Checks the ids of `<Caution id="..." />` too. Stops the build at an unknown id, and at anything in either that nobody reads, with
  * file and line.
  */
-export function ruleReferences({ data, base }: RuleReferenceOptions) {
+export function ruleReferences({ data }: RuleReferenceOptions) {
   return (tree: Root, file: VFile): void => {
     const problems: Problem[] = [];
     const notes: string[] = [];
@@ -115,7 +113,7 @@ export function ruleReferences({ data, base }: RuleReferenceOptions) {
       }
       const { text } = shown;
       if (parent && place !== undefined) {
-        parent.children.splice(place, 1, ruleLink(rule, text, noteOf(id), base) as RootContent);
+        parent.children.splice(place, 1, ruleLink(rule, text, noteOf(id)) as RootContent);
         return [SKIP, place + 1];
       }
       return undefined;
@@ -147,9 +145,9 @@ function shownOf({ id, value }: Rule, asked: (name: string) => string | undefine
 }
 
 /** A number stays with its unit on one line; the words of a choice may run over several. */
-const ruleLink = ({ id, title, value }: Rule, text: string, note: number, base: string): Link => ({
+const ruleLink = ({ id, title, value }: Rule, text: string, note: number): Link => ({
   type: 'link',
-  url: `${base}rules/${id}/`,
+  url: `/rules/${id}/`,
   title,
   children: [{ type: 'text', value: text }],
   data: {

@@ -4,8 +4,6 @@ import type { Term } from './terms.ts';
 
 export interface TermLinkOptions {
   readonly terms: readonly Term[];
-  /** Where the site stands: `/`, or a path that ends in a slash. */
-  readonly base: string;
 }
 
 /** Inside these a word is left alone: it is a link already, or a name and not a sentence. */
@@ -14,7 +12,7 @@ const left = new Set(['link', 'linkReference', 'heading', 'inlineCode', 'code'])
 const escaped = (text: string): string => text.replace(/[.*+?^${}()|[\]\\]/g, String.raw`\$&`);
 
 /** Links each term of the glossary where a page first uses it. Words inside links, headings and code are left alone. */
-export function termLinks({ terms, base }: TermLinkOptions) {
+export function termLinks({ terms }: TermLinkOptions) {
   const byForm = new Map<string, Term>();
   for (const term of terms)
     for (const form of [term.term, ...(term.also ?? [])]) byForm.set(form.toLowerCase(), term);
@@ -45,7 +43,7 @@ export function termLinks({ terms, base }: TermLinkOptions) {
         if (!term || used.has(term.id)) continue;
         used.add(term.id);
         if (index > from) pieces.push({ type: 'text', value: text.slice(from, index) });
-        pieces.push(termLink(term, form, base));
+        pieces.push(termLink(term, form));
         from = index + form.length;
       }
       if (from < text.length || pieces.length === 0) pieces.push({ type: 'text', value: text.slice(from) });
@@ -54,9 +52,9 @@ export function termLinks({ terms, base }: TermLinkOptions) {
   };
 }
 
-const termLink = ({ id, means }: Term, form: string, base: string): Link => ({
+const termLink = ({ id, means }: Term, form: string): Link => ({
   type: 'link',
-  url: `${base}terms/#${id}`,
+  url: `/terms/#${id}`,
   title: means,
   children: [{ type: 'text', value: form }],
   data: { hProperties: { className: ['term'] } },

@@ -17,7 +17,7 @@ export interface Page {
  * Puts the text of a page through what the site puts it through: the same processor, the same plugins, the head blanked out in front
  * of them. Only the last step, from tree to components, is left out.
  */
-export async function pageOf(text: string, data: RulebookData, base = '/', path = FILE): Promise<Page> {
+export async function pageOf(text: string, data: RulebookData, path = FILE): Promise<Page> {
   let html = '';
   let notes: readonly string[] = [];
   const keep = () => (tree: Nodes, file: { data: { astro?: { frontmatter?: Record<string, unknown> } } }) => {
@@ -26,7 +26,7 @@ export async function pageOf(text: string, data: RulebookData, base = '/', path 
   };
   const { frontmatter, content } = parseFrontmatter(text, { frontmatter: 'empty-with-spaces' });
   const processor = unified({
-    remarkPlugins: pagePlugins({ data, base }),
+    remarkPlugins: pagePlugins({ data }),
     rehypePlugins: [keep],
     smartypants: false,
   });
@@ -42,7 +42,7 @@ export const FILE = 'content/en/do/a-page.mdx';
 /** What stops a page, a line for each mistake; nothing if it goes through. */
 export async function stopped(text: string, data: RulebookData, path = FILE): Promise<string[]> {
   try {
-    await pageOf(text, data, '/', path);
+    await pageOf(text, data, path);
     return [];
   } catch (error) {
     if (!(error instanceof DataError)) throw error;

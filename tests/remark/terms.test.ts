@@ -16,7 +16,7 @@ const linked = (text: string): string =>
     unified()
       .use(remarkParse)
       .use(remarkMdx)
-      .use(termLinks, { terms: two, base: '/' })
+      .use(termLinks, { terms: two })
       .use(remarkStringify)
       .processSync(text),
   ).trim();

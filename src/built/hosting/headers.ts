@@ -1,0 +1,21 @@
+import { policyForHeader } from './policy.ts';
+
+/** What no page asks a browser for, and nothing that gets into a page may. */
+const unused: readonly string[] = ['camera', 'geolocation', 'microphone', 'payment', 'usb'];
+
+/** What a host sends with every answer, "no such page" among them. */
+export const headers: readonly (readonly [name: string, value: string])[] = [
+  ['Content-Security-Policy', policyForHeader],
+  ['X-Content-Type-Options', 'nosniff'],
+  ['Referrer-Policy', 'no-referrer'],
+  ['Permissions-Policy', unused.map((each) => `${each}=()`).join(', ')],
+  ['Cross-Origin-Opener-Policy', 'same-origin'],
+  ['Cross-Origin-Resource-Policy', 'same-origin'],
+];
+
+/** Files whose names hold a sum of what they hold, so that they never change: as a pattern, under whatever path the site stands. */
+export const NEVER_CHANGES = String.raw`/_astro/|/pagefind/(fragment|index|filter)/|\.pf_meta$`;
+
+/** How long a browser keeps them; and all else, which is asked for anew each time and not sent again while it is the same. */
+export const KEPT_FOR_GOOD = 'public, max-age=31536000, immutable';
+export const ASKED_ANEW = 'no-cache';

@@ -1,0 +1,33 @@
+import { readFileSync, statSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { filesIn } from '../built/files.ts';
+import { zipName, zipOf } from '../built/zip.ts';
+import { builtFolder } from './built-folder.ts';
+import { InputError, run } from './run.ts';
+
+const HOW = 'npm run --silent publish:zip [-- FOLDER], such as dist';
+
+/** When the site was built: what SOURCE_DATE_EPOCH says, in seconds, so that a build can be made again; else the date of its front page. */
+function builtOn(folder: string): Date {
+  const told = process.env.SOURCE_DATE_EPOCH;
+  if (told === undefined) return statSync(join(folder, 'index.html')).mtime;
+  const date = new Date(Number(told) * 1000);
+  if (!/^\d+$/.test(told) || !(date.getUTCFullYear() >= 1980 && date.getUTCFullYear() < 2100))
+    throw new InputError(
+      `found SOURCE_DATE_EPOCH "${told}", expected seconds since 1970, of a year from 1980 to 2099`,
+    );
+  return date;
+}
+
+await run(() => {
+  const folder = builtFolder(process.argv.slice(2), HOW);
+  const { version } = JSON.parse(readFileSync(join(folder, 'data/rulebook.json'), 'utf8'));
+  const files = new Map(filesIn(folder).map((file) => [file, readFileSync(join(folder, file))]));
+  const bytes = zipOf(files, builtOn(folder));
+  const name = zipName(version);
+  writeFileSync(name, bytes);
+  console.log(
+    `${name}: ${files.size} files, ${(bytes.length / 1e6).toFixed(1)} MB. Unpack it where the site is to stand.`,
+  );
+  return 0;
+});
