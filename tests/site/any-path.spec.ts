@@ -53,7 +53,7 @@ for (const under of ['/', '/a/b/', '/folder with a space/']) {
       await test.step('the planner leads from sheet to sheet with the job', async () => {
         await follow(doors.getByRole('link', { name: 'Plan a roof' }), 'plan/');
         await page.getByLabel('Length of the roof').first().fill('50 ft');
-        await expect(page).toHaveURL(/#.*50/);
+        await expect(page).toHaveURL(/#job=/);
         await page.locator('#job a.rule').locator('visible=true').first().click();
         // The page of the value lies deeper than this one: the card's own links must not be read from here.
         await expect(card).toBeVisible();
@@ -64,7 +64,7 @@ for (const under of ['/', '/a/b/', '/folder with a space/']) {
         for (const href of links) await there(href);
         await card.getByRole('button', { name: 'Close' }).click();
         await page.locator('nav.sheets a').nth(2).click();
-        await expect(page).toHaveURL(new RegExp(`^${site.at}plan/[^/]+/#.*50`));
+        await expect(page).toHaveURL(new RegExp(`^${site.at}plan/[^/]+/#job=`));
       });
       await test.step('a calculator works anew, and its values lead to their pages', async () => {
         await follow(doors.getByRole('link', { name: 'Calculators' }), 'calculators/');

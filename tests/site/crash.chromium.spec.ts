@@ -2,6 +2,7 @@ import { type ChildProcess, spawn } from 'node:child_process';
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { setTimeout } from 'node:timers/promises';
 import { chromium, expect, type Page, test } from '@playwright/test';
 import { findChromium } from './browsers.ts';
 
@@ -32,11 +33,16 @@ async function start(profile: string): Promise<{ readonly process: ChildProcess;
   return { process: child, page: context.pages()[0] ?? (await context.newPage()) };
 }
 
-const kill = (child: ChildProcess): Promise<void> =>
-  new Promise((gone) => {
+/** Half a second, a breath: a busy machine takes some of it to hand the last key to the disk. */
+const BREATH = 500;
+
+const kill = async (child: ChildProcess): Promise<void> => {
+  await setTimeout(BREATH);
+  await new Promise<void>((gone) => {
     child.once('exit', () => gone());
     child.kill('SIGKILL');
   });
+};
 
 test('what was typed a moment ago is there after the browser was killed', async ({ baseURL }) => {
   test.setTimeout(90_000);
