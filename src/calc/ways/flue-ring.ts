@@ -3,6 +3,7 @@ import { amountIn, compare, named, number, plus, type Quantity, times } from '..
 import type { Rulebook } from '../../rulebook/rulebook.ts';
 import { EntriesClash } from '../declare/calculation.ts';
 import { lengthField, listField, optional, type Values } from '../declare/field.ts';
+import { NOISE } from './reach.ts';
 
 /** Where a hot flue stands in the cavity, for ways of working that push a hose past it. */
 export const flueFields = {
@@ -102,7 +103,8 @@ export function runsInto(
   aside: number,
   radius: number,
 ): { readonly from: number; readonly to: number } | undefined {
-  if (!(Math.abs(aside) < radius)) return undefined;
+  // What touches the ring and no more passes it, whatever the unit: floating noise is let pass.
+  if (!(radius - Math.abs(aside) > NOISE * radius)) return undefined;
   const half = Math.sqrt(radius * radius - aside * aside);
   return ahead + half > 0 ? { from: ahead - half, to: ahead + half } : undefined;
 }

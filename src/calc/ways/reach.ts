@@ -10,7 +10,7 @@ export const reachOf = (typed: Quantity<'length'> | undefined, rules: Rulebook):
   typed ? { low: typed, high: typed } : rules.range('access.hose.reach');
 
 /** A billionth of floating noise is let pass, so that a push of 762 cm is one of 25 ft. */
-const NOISE = 1e-9;
+export const NOISE = 1e-9;
 
 /** Does a push of this length get there? @example reachWord(quantity(30, 'ft'), { low: quantity(25, 'ft'), high: quantity(35, 'ft') }) // => 'may not reach' */
 export function reachWord(push: Quantity<'length'>, reach: QuantityRange<'length'>): ReachWord {
