@@ -1,0 +1,167 @@
+import { readdirSync } from 'node:fs';
+import { join, relative } from 'node:path';
+import fc from 'fast-check';
+import { type Collected, collectFrom } from './collect.ts';
+import { importersOf, load, loadAfresh } from './modules.ts';
+import { isAsked, leftOutFiles, leftOutGroups, testFolders } from './tests.ts';
+
+/** What Stryker's instrumented code and its test runners share. */
+interface Shared {
+  activeMutant?: string | undefined;
+  currentTestId?: string | undefined;
+  hitCount?: number | undefined;
+  hitLimit?: number | undefined;
+  mutantCoverage?: Coverage;
+}
+type Hits = Record<string, number>;
+interface Coverage {
+  static: Hits;
+  perTest: Record<string, Hits>;
+}
+interface MutantRun {
+  readonly activeMutant: { readonly id: string };
+  readonly sandboxFileName: string;
+  readonly testFilter?: readonly string[];
+  readonly hitLimit?: number;
+  readonly mutantActivation: 'runtime' | 'static';
+}
+
+const shared: Shared = {};
+Object.assign(globalThis, { __stryker__: shared });
+
+/** A counterexample is enough: nobody reads the smallest one. The seed is fixed, so that two runs kill the same mutants. */
+fc.configureGlobal({ endOnFailure: true, seed: 20_260_101 });
+
+const filesBelow = (folder: string): string[] =>
+  readdirSync(folder, { recursive: true, encoding: 'utf8' }).map((name) => join(folder, name));
+
+const testFiles = testFolders
+  .flatMap((each) => (each.endsWith('.ts') ? [each] : filesBelow(each)))
+  .filter((name) => name.endsWith('.test.ts') && !leftOutFiles.some((way) => name.startsWith(way)));
+
+const collect = async (file: string): Promise<readonly Collected[]> =>
+  (await collectFrom(file, leftOutGroups, () => load(file))).filter(isAsked);
+
+const related = (file: string): string[] => {
+  const importers = importersOf(file);
+  return testFiles.filter((each) => importers.has(each));
+};
+
+/** Runs one test; what it throws, undefined where it holds. */
+async function failureOf(test: Collected): Promise<string | undefined> {
+  shared.currentTestId = test.id;
+  try {
+    await test.run();
+    return undefined;
+  } catch (error) {
+    return error instanceof Error ? error.message : String(error);
+  } finally {
+    shared.currentTestId = undefined;
+  }
+}
+
+export class Runner {
+  readonly #tests = new Map<string, Collected>();
+  readonly #took = new Map<string, number>();
+
+  /** All is loaded before any test runs, so that what a module does as it loads is never taken for a test's doing. */
+  async init(): Promise<void> {
+    shared.activeMutant = undefined;
+    for (const folder of ['src/quantity', 'src/calc'])
+      for (const file of filesBelow(folder)) if (/(?<!\.d)\.ts$/.test(file)) await load(file);
+    for (const file of testFiles) for (const test of await collect(file)) this.#tests.set(test.id, test);
+  }
+
+  async dryRun({ files = [] }: { readonly files?: readonly string[] }) {
+    const wanted = new Set(files.flatMap((file) => related(relative(process.cwd(), file))));
+    const tests = [];
+    for (const test of this.#tests.values()) {
+      if (!wanted.has(test.file)) continue;
+      const began = performance.now();
+      const failureMessage = await failureOf(test);
+      const timeSpentMs = performance.now() - began;
+      const { id, file: fileName, title: name } = test;
+      tests.push({
+        id,
+        name,
+        fileName,
+        timeSpentMs,
+        ...(failureMessage === undefined ? { status: 0 } : { status: 1, failureMessage }),
+      });
+    }
+    return { status: 'complete', tests, mutantCoverage: coverage() };
+  }
+
+  mutantRun(run: MutantRun) {
+    return run.mutantActivation === 'static' ? this.#loadedWith(run) : this.#switchedOn(run);
+  }
+
+  /** A mutant in what runs: all stays loaded, the quick tests first. */
+  async #switchedOn({ activeMutant, testFilter = [], hitLimit }: MutantRun) {
+    const tests = testFilter.flatMap((id) => this.#tests.get(id) ?? []);
+    tests.sort((a, b) => (this.#took.get(a.id) ?? 0) - (this.#took.get(b.id) ?? 0));
+    activate(activeMutant.id, hitLimit);
+    return this.#judged(tests);
+  }
+
+  /** A mutant in what a module does as it loads: its tests are loaded again with the mutant in place. */
+  async #loadedWith({ activeMutant, sandboxFileName, hitLimit }: MutantRun) {
+    const file = relative(process.cwd(), sandboxFileName);
+    loadAfresh(file.startsWith('src/calc/') ? ['src/quantity/', 'src/rulebook/'] : []);
+    activate(activeMutant.id, hitLimit);
+    const files = related(file);
+    let nrOfTests = 0;
+    for (const each of files) {
+      try {
+        const tests = await collect(each);
+        const result = await this.#judged(tests, nrOfTests, false);
+        if (result.status !== 'survived') return deactivated(result);
+        nrOfTests += tests.length;
+      } catch (error) {
+        const killedBy = [...this.#tests.values()].filter((test) => test.file === each).map(({ id }) => id);
+        return deactivated({
+          status: 'killed',
+          killedBy: killedBy.slice(0, 1),
+          failureMessage: String(error),
+          nrOfTests,
+        });
+      }
+    }
+    return deactivated({ status: 'survived', nrOfTests });
+  }
+
+  async #judged(tests: readonly Collected[], before = 0, last = true) {
+    let nrOfTests = before;
+    for (const test of tests) {
+      nrOfTests += 1;
+      const began = performance.now();
+      const failureMessage = await failureOf(test);
+      if (failureMessage === undefined) this.#took.set(test.id, performance.now() - began);
+      const tooOften = (shared.hitCount ?? 0) > (shared.hitLimit ?? Number.POSITIVE_INFINITY);
+      if (tooOften) return deactivated({ status: 'timeout', reason: 'it never ends' });
+      if (failureMessage !== undefined)
+        return deactivated({ status: 'killed', killedBy: [test.id], failureMessage, nrOfTests });
+    }
+    return last ? deactivated({ status: 'survived', nrOfTests }) : { status: 'survived', nrOfTests };
+  }
+}
+
+function activate(id: string, hitLimit: number | undefined): void {
+  shared.activeMutant = id;
+  shared.hitCount = 0;
+  shared.hitLimit = hitLimit;
+}
+
+function deactivated<Result>(result: Result): Result {
+  shared.activeMutant = undefined;
+  shared.hitCount = undefined;
+  shared.hitLimit = undefined;
+  return result;
+}
+
+/** What runs both while modules load and in tests is tried in the tests, with all that it touches still loaded. */
+function coverage(): Coverage {
+  const { static: loading = {}, perTest = {} } = shared.mutantCoverage ?? {};
+  const inTests = new Set(Object.values(perTest).flatMap((hits) => Object.keys(hits)));
+  return { static: Object.fromEntries(Object.entries(loading).filter(([id]) => !inTests.has(id))), perTest };
+}
