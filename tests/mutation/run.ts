@@ -36,17 +36,17 @@ function install(): void {
 
 /** The folders that mutants are made in, each by its name and what it holds. */
 const folders: Readonly<Record<string, string>> = {
-  quantity: 'src/quantity/**/*.ts',
+  quantity: 'src/quantity',
   ...Object.fromEntries(
     readdirSync('src/calc', { withFileTypes: true })
       .filter((each) => each.isDirectory())
-      .map(({ name }) => [name, `src/calc/${name}/**/*.ts`]),
+      .map(({ name }) => [name, `src/calc/${name}`]),
   ),
-  calc: 'src/calc/*.ts',
+  calc: 'src/calc',
 };
 
-const optionsFor = (mutate: string, report: string, temporary: string) => ({
-  mutate: [mutate, '!**/*.d.ts'],
+const optionsFor = (folder: string, report: string, temporary: string) => ({
+  mutate: [folder === 'src/calc' ? `${folder}/*.ts` : `${folder}/**/*.ts`, '!**/*.d.ts'],
   // Words that people read are proofread elsewhere; a changed word in a comparison is a changed comparison, which is tried.
   mutator: { excludedMutations: ['StringLiteral'] },
   testRunner: 'in-memory',
@@ -92,11 +92,12 @@ function mutantsOf(name: string): { readonly noticed: number; readonly all: numb
   const report = join(tools, 'reports', `${name}.json`);
   const temporary = mkdtempSync(join(tmpdir(), 'heel-to-ridge-mutants-'));
   const options = join(temporary, 'options.json');
-  writeFileSync(options, JSON.stringify(optionsFor(folders[name] ?? '', report, join(temporary, 'copy'))));
+  const folder = folders[name] ?? '';
+  writeFileSync(options, JSON.stringify(optionsFor(folder, report, join(temporary, 'copy'))));
   const program = join(tools, 'node_modules/@stryker-mutator/core/bin/stryker.js');
   const { status } = spawnSync(process.execPath, [program, 'run', options], {
     stdio: 'inherit',
-    env: { ...process.env, MUTATION_TOOLS: tools },
+    env: { ...process.env, MUTATION_TOOLS: tools, MUTATION_FOLDER: folder },
   });
   rmSync(temporary, { recursive: true, force: true });
   if (status !== 0) throw new Error(`the mutants of ${name} could not be tried`);

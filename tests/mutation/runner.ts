@@ -1,9 +1,9 @@
-import { readdirSync } from 'node:fs';
+import { readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join, relative } from 'node:path';
 import fc from 'fast-check';
 import { type Collected, collectFrom } from './collect.ts';
 import { importersOf, load, loadAfresh } from './modules.ts';
-import { isAsked, leftOutFiles, leftOutGroups, testFolders } from './tests.ts';
+import { isAsked, leftOutGroups, testsOf } from './tests.ts';
 
 /** What Stryker's instrumented code and its test runners share. */
 interface Shared {
@@ -35,12 +35,19 @@ fc.configureGlobal({ endOnFailure: true, seed: 20_260_101 });
 const filesBelow = (folder: string): string[] =>
   readdirSync(folder, { recursive: true, encoding: 'utf8' }).map((name) => join(folder, name));
 
-const testFiles = testFolders
-  .flatMap((each) => (each.endsWith('.ts') ? [each] : filesBelow(each)))
-  .filter((name) => name.endsWith('.test.ts') && !leftOutFiles.some((way) => name.startsWith(way)));
+const testFiles = testsOf(process.env.MUTATION_FOLDER ?? '');
 
 const collect = async (file: string): Promise<readonly Collected[]> =>
   (await collectFrom(file, leftOutGroups, () => load(file))).filter(isAsked);
+
+/** What was found where nothing was changed, for the processes that did not run the tests so. */
+interface Unchanged {
+  /** How long each test takes, in ms. */
+  readonly took: Readonly<Record<string, number>>;
+  /** The mutants that are met as the files load. */
+  readonly loading: readonly string[];
+}
+const unchangedFile = `${process.env.MUTATION_TOOLS}/unchanged.json`;
 
 const related = (file: string): string[] => {
   const importers = importersOf(file);
@@ -62,7 +69,7 @@ async function failureOf(test: Collected): Promise<string | undefined> {
 
 export class Runner {
   readonly #tests = new Map<string, Collected>();
-  readonly #took = new Map<string, number>();
+  #unchanged: Unchanged | undefined;
 
   /** All is loaded before any test runs, so that what a module does as it loads is never taken for a test's doing. */
   async init(): Promise<void> {
@@ -89,6 +96,9 @@ export class Runner {
         ...(failureMessage === undefined ? { status: 0 } : { status: 1, failureMessage }),
       });
     }
+    const took = Object.fromEntries(tests.map(({ id, timeSpentMs }) => [id, timeSpentMs]));
+    const loading = Object.keys(shared.mutantCoverage?.static ?? {});
+    writeFileSync(unchangedFile, JSON.stringify({ took, loading } satisfies Unchanged));
     return { status: 'complete', tests, mutantCoverage: coverage() };
   }
 
@@ -96,12 +106,17 @@ export class Runner {
     return run.mutantActivation === 'static' ? this.#loadedWith(run) : this.#switchedOn(run);
   }
 
-  /** A mutant in what runs: all stays loaded, the quick tests first. */
-  async #switchedOn({ activeMutant, testFilter = [], hitLimit }: MutantRun) {
-    const tests = testFilter.flatMap((id) => this.#tests.get(id) ?? []);
-    tests.sort((a, b) => (this.#took.get(a.id) ?? 0) - (this.#took.get(b.id) ?? 0));
-    activate(activeMutant.id, hitLimit);
-    return this.#judged(tests);
+  /** A mutant in what runs: all stays loaded, the quick tests first. Some tables of tests work out their rows as they load. */
+  async #switchedOn(run: MutantRun) {
+    this.#unchanged ??= JSON.parse(readFileSync(unchangedFile, 'utf8')) as Unchanged;
+    const { took, loading } = this.#unchanged;
+    const tests = (run.testFilter ?? []).flatMap((id) => this.#tests.get(id) ?? []);
+    tests.sort((a, b) => (took[a.id] ?? 0) - (took[b.id] ?? 0));
+    activate(run.activeMutant.id, run.hitLimit);
+    const result = await this.#judged(tests);
+    return result.status === 'survived' && loading.includes(run.activeMutant.id)
+      ? this.#loadedWith(run)
+      : result;
   }
 
   /** A mutant in what a module does as it loads: its tests are loaded again with the mutant in place. */
@@ -134,9 +149,7 @@ export class Runner {
     let nrOfTests = before;
     for (const test of tests) {
       nrOfTests += 1;
-      const began = performance.now();
       const failureMessage = await failureOf(test);
-      if (failureMessage === undefined) this.#took.set(test.id, performance.now() - began);
       const tooOften = (shared.hitCount ?? 0) > (shared.hitLimit ?? Number.POSITIVE_INFINITY);
       if (tooOften) return deactivated({ status: 'timeout', reason: 'it never ends' });
       if (failureMessage !== undefined)
@@ -159,7 +172,7 @@ function deactivated<Result>(result: Result): Result {
   return result;
 }
 
-/** What runs both while modules load and in tests is tried in the tests, with all that it touches still loaded. */
+/** What runs both while files load and in tests is tried in the tests first, with all still loaded. */
 function coverage(): Coverage {
   const { static: loading = {}, perTest = {} } = shared.mutantCoverage ?? {};
   const inTests = new Set(Object.values(perTest).flatMap((hits) => Object.keys(hits)));

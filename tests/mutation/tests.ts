@@ -1,14 +1,38 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
 import type { Collected } from './collect.ts';
 
-/** Where the tests stand that are run against each mutant. */
-export const testFolders = ['tests/quantity', 'tests/calc', 'tests/rulebook/examples.test.ts'];
-
 /** Files that are left out: they take minutes, or measure time. Mutants that only these would notice count as survivors. */
-export const leftOutFiles = ['tests/calc/every/', 'tests/calc/holes/speed.test.ts'];
+const leftOutFiles = ['tests/calc/every/', 'tests/calc/holes/speed.test.ts'];
 
 /** Groups that are left out, by title: every value of the rulebook is moved, which takes half a minute. */
 export const leftOutGroups: ReadonlySet<string> = new Set(['the checks bite']);
 
-/** The examples in docstrings are asked only where mutants are; others stand in files that want a browser's tools. */
+/** What is run whatever the folder: the published checks, the declared examples, and those of the docstrings. */
+const always = [
+  'tests/calc/checks.test.ts',
+  'tests/calc/declare/declarations.test.ts',
+  'tests/rulebook/examples.test.ts',
+];
+
+const testFilesBelow = (folder: string): string[] =>
+  readdirSync(folder, { recursive: true, encoding: 'utf8' })
+    .filter((name) => name.endsWith('.test.ts'))
+    .map((name) => join(folder, name));
+
+/**
+ * The test files that are run against the mutants of a folder of the source: those that import from it themselves, and those
+ * that are always run. Nearly all import from `src/quantity`, so of that only its own tests are asked.
+ */
+export function testsOf(folder: string): readonly string[] {
+  if (folder === 'src/quantity') return [...testFilesBelow('tests/quantity'), ...always];
+  const imports = new RegExp(folder === 'src/calc' ? /src\/calc\/[\w-]+\.ts/ : `${folder}/`);
+  const own = testFilesBelow('tests/calc').filter(
+    (file) => !leftOutFiles.some((way) => file.startsWith(way)) && imports.test(readFileSync(file, 'utf8')),
+  );
+  return [...new Set([...own, ...always])];
+}
+
+/** The examples in docstrings are asked only where mutants are; others stand in files that want a browser’s tools. */
 export const isAsked = ({ file, title }: Collected): boolean =>
   !file.endsWith('examples.test.ts') || /> src\/(calc|quantity)\//.test(title);
