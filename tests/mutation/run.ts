@@ -54,13 +54,14 @@ const optionsFor = (folder: string, report: string, temporary: string) => ({
   coverageAnalysis: 'perTest',
   concurrency: Number(process.env.MUTATION_AT_ONCE ?? 1),
   maxTestRunnerReuse: 400,
-  timeoutMS: 10_000,
+  // A mutant that never ends is mostly stopped by the count of its hits; this is for the rest, on a busy machine.
+  timeoutMS: 30_000,
   dryRunTimeoutMinutes: 15,
   ignorePatterns: ['dist', '.astro', 'test-results', 'tests/site', 'tests/mutation', '.ci'],
   // Not below node_modules: node strips types only elsewhere.
   tempDirName: temporary,
   cleanTempDir: 'always',
-  reporters: ['json'],
+  reporters: ['json', process.stdout.isTTY ? 'progress' : 'progress-append-only'],
   jsonReporter: { fileName: report },
   allowConsoleColors: false,
   checkers: [],

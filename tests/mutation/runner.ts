@@ -35,7 +35,8 @@ fc.configureGlobal({ endOnFailure: true, seed: 20_260_101 });
 const filesBelow = (folder: string): string[] =>
   readdirSync(folder, { recursive: true, encoding: 'utf8' }).map((name) => join(folder, name));
 
-const testFiles = testsOf(process.env.MUTATION_FOLDER ?? '');
+const mutated = process.env.MUTATION_FOLDER ?? '';
+const testFiles = testsOf(mutated);
 
 const collect = async (file: string): Promise<readonly Collected[]> =>
   (await collectFrom(file, leftOutGroups, () => load(file))).filter(isAsked);
@@ -74,8 +75,7 @@ export class Runner {
   /** All is loaded before any test runs, so that what a module does as it loads is never taken for a test's doing. */
   async init(): Promise<void> {
     shared.activeMutant = undefined;
-    for (const folder of ['src/quantity', 'src/calc'])
-      for (const file of filesBelow(folder)) if (/(?<!\.d)\.ts$/.test(file)) await load(file);
+    for (const file of filesBelow(mutated)) if (/(?<!\.d)\.ts$/.test(file)) await load(file);
     for (const file of testFiles) for (const test of await collect(file)) this.#tests.set(test.id, test);
   }
 

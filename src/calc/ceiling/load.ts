@@ -66,7 +66,7 @@ export function ceilingLoad(
       cautions: ['caution.ceiling.unrated'],
     };
   }
-  const passes = compare(total, limit) <= NOISE * limit.amount;
+  const passes = compare(total, limit) <= 0;
   const left = named(oldLoad ? minus(limit, oldLoad) : limit, 'ql', 'Weight left for new fill');
   const room = left.amount > 0 && 'depth' in fill;
   return {
