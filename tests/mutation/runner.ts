@@ -48,7 +48,7 @@ interface Unchanged {
   /** The mutants that are met as the files load. */
   readonly loading: readonly string[];
 }
-const unchangedFile = `${process.env.MUTATION_TOOLS}/unchanged.json`;
+const unchangedFile = `${process.env.MUTATION_TOOLS}/unchanged-${mutated.replaceAll('/', '-')}.json`;
 
 const related = (file: string): string[] => {
   const importers = importersOf(file);
