@@ -21,7 +21,7 @@ const rule = (id: string, more: Partial<Rule>): Rule => ({
 const caution = (id: string, more: object) =>
   ({ id, level: 'note', says: 'Mind.', do: 'Look.', file: 'c.yaml', line: 1, ...more }) as const;
 
-const formula = (of: string) => ({ add: [of, 1] }) as never;
+const formula = (of: string) => ({ add: [{ rule: of }, 1] }) as never;
 const invented = {
   version: '2026.1',
   documents: {},
