@@ -89,7 +89,14 @@ function replaced(source: string, { start, end }: Mutant['location']): string {
     .join('\n');
 }
 
-function mutantsOf(name: string): { readonly noticed: number; readonly all: number } {
+interface Counted {
+  readonly noticed: number;
+  /** Of those noticed, the ones that never ended. */
+  readonly endless: number;
+  readonly all: number;
+}
+
+function mutantsOf(name: string): Counted {
   const report = join(tools, 'reports', `${name}.json`);
   const temporary = mkdtempSync(join(tmpdir(), 'heel-to-ridge-mutants-'));
   const options = join(temporary, 'options.json');
@@ -103,10 +110,10 @@ function mutantsOf(name: string): { readonly noticed: number; readonly all: numb
   rmSync(temporary, { recursive: true, force: true });
   if (status !== 0) throw new Error(`the mutants of ${name} could not be tried`);
   const { files } = JSON.parse(readFileSync(report, 'utf8')) as Report;
-  let noticed = 0;
-  let all = 0;
+  let [noticed, endless, all] = [0, 0, 0];
   for (const [file, { source, mutants }] of Object.entries(files))
     for (const mutant of mutants) {
+      if (mutant.status === 'Timeout') endless += 1;
       if (['Killed', 'Timeout'].includes(mutant.status)) noticed += 1;
       else if (!['Survived', 'NoCoverage'].includes(mutant.status)) continue;
       else {
@@ -118,24 +125,25 @@ function mutantsOf(name: string): { readonly noticed: number; readonly all: numb
       }
       all += 1;
     }
-  return { noticed, all };
+  return { noticed, endless, all };
 }
 
-const told = (name: string, noticed: number, all: number): string =>
-  `${name}: ${noticed} of ${all} noticed, ${all === 0 ? 100 : ((100 * noticed) / all).toFixed(1)} %`;
+const told = (name: string, { noticed, endless, all }: Counted): string =>
+  `${name}: ${noticed} of ${all} noticed, ${all === 0 ? 100 : ((100 * noticed) / all).toFixed(1)} %; ${endless} of them never ended`;
 
 const asked = process.argv.slice(2);
 const unknown = asked.find((name) => !(name in folders));
 if (unknown !== undefined)
   throw new Error(`found ${unknown}, expected one of ${Object.keys(folders).join(', ')}`);
 install();
-const sum = { noticed: 0, all: 0 };
+const sum = { noticed: 0, endless: 0, all: 0 };
 for (const name of asked.length > 0 ? asked : Object.keys(folders)) {
   const began = performance.now();
-  const { noticed, all } = mutantsOf(name);
-  sum.noticed += noticed;
-  sum.all += all;
-  console.log(`${told(name, noticed, all)}, in ${Math.round((performance.now() - began) / 1000)} s`);
+  const found = mutantsOf(name);
+  sum.noticed += found.noticed;
+  sum.endless += found.endless;
+  sum.all += found.all;
+  console.log(`${told(name, found)}; in ${Math.round((performance.now() - began) / 1000)} s`);
 }
-console.log(`${told('in all', sum.noticed, sum.all)} (${100 * LEAST_NOTICED} % asked)`);
+console.log(`${told('in all', sum)} (${100 * LEAST_NOTICED} % asked)`);
 process.exitCode = sum.noticed >= LEAST_NOTICED * sum.all ? 0 : 1;

@@ -20,16 +20,27 @@ const testFilesBelow = (folder: string): string[] =>
     .filter((name) => name.endsWith('.test.ts'))
     .map((name) => join(folder, name));
 
+const folders = readdirSync('src/calc', { withFileTypes: true })
+  .filter((each) => each.isDirectory())
+  .map(({ name }) => name);
+
+/** The folder that a test file of the calculations is named for, by the beginning of its own name; none where it serves several. */
+const namedFor = (file: string): string | undefined =>
+  folders.find((name) => file.startsWith(`tests/calc/${name}`));
+
 /**
- * The test files that are run against the mutants of a folder of the source: those that import from it themselves, and those
- * that are always run. Nearly all import from `src/quantity`, so of that only its own tests are asked.
+ * The test files that are run against the mutants of a folder of the source: those named for it, those named for none that import from
+ * it, and those that are always run. What only the tests of another folder would notice counts as a survivor: a fault should be
+ * noticed where it is made, and the run would take a day.
  */
 export function testsOf(folder: string): readonly string[] {
   if (folder === 'src/quantity') return [...testFilesBelow('tests/quantity'), ...always];
-  const imports = new RegExp(folder === 'src/calc' ? /src\/calc\/[\w-]+\.ts/ : `${folder}/`);
-  const own = testFilesBelow('tests/calc').filter(
-    (file) => !leftOutFiles.some((way) => file.startsWith(way)) && imports.test(readFileSync(file, 'utf8')),
-  );
+  const imports = folder === 'src/calc' ? /src\/calc\/[\w-]+\.ts/ : new RegExp(`${folder}/`);
+  const own = testFilesBelow('tests/calc').filter((file) => {
+    if (leftOutFiles.some((way) => file.startsWith(way))) return false;
+    const name = namedFor(file);
+    return name === undefined ? imports.test(readFileSync(file, 'utf8')) : folder === `src/calc/${name}`;
+  });
   return [...new Set([...own, ...always])];
 }
 
