@@ -44,12 +44,11 @@ export function formatNumber(amount: number, figures = 4, round?: FormatOptions[
   if (amount === 0) return '0';
   const sign = amount < 0 ? MINUS : '';
   const size = Math.abs(amount);
-  // Whole digits left of the point are all kept: 12,345 bags to four figures would mislead.
-  if (size >= 10 ** figures) return sign + String(whole(size, round));
   if (size < SMALLEST_PLAIN) {
     const [digits, exponent] = size.toExponential(figures - 1).split('e');
     return `${sign}${Number(digits)} × 10^${exponent}`;
   }
+  // Whole digits left of the point are all kept: 12,345 bags to four figures would mislead.
   const decimals = Math.min(20, Math.max(0, figures - 1 - Math.floor(Math.log10(size))));
   const scale = 10 ** decimals;
   const fixed = (round === 'down' ? whole(size * scale, round) / scale : size).toFixed(decimals);
@@ -68,7 +67,7 @@ export function formatTape(
 ): string {
   const inches = amountIn(length, 'in');
   const marks = whole(Math.abs(inches) * mark, round);
-  if (marks === 0) return inches === 0 ? '0 in' : `${formatNumber(inches, 2, round)} in`;
+  if (marks === 0) return `${formatNumber(inches, 2, round)} in`;
   const feet = Math.floor(marks / (12 * mark));
   const ofInches = Math.floor((marks % (12 * mark)) / mark);
   const rest = marks % mark;
@@ -76,7 +75,7 @@ export function formatTape(
   const inchText = [ofInches === 0 && fraction !== '' ? '' : String(ofInches), fraction]
     .filter(Boolean)
     .join(' ');
-  const parts = [feet > 0 ? `${feet} ft` : '', feet > 0 && inchText === '0' ? '' : `${inchText} in`];
+  const parts = [feet > 0 ? `${feet} ft` : '', inchText === '0' ? '' : `${inchText} in`];
   return (inches < 0 ? MINUS : '') + parts.filter(Boolean).join(' ');
 }
 
@@ -118,7 +117,6 @@ const money = (amount: number): string => `${amount < 0 ? MINUS : ''}${Math.abs(
 export function withSign(digits: string, unit: UnitName): string {
   const { sign } = units[unit];
   if (sign === '') return digits;
-  if (sign === '%') return `${digits} %`;
   const { one } = units[unit] as { readonly one?: string };
   if (digits === '1' && one) return `1 ${one}`;
   if (sign.startsWith('$'))

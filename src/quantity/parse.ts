@@ -40,12 +40,12 @@ const feetAndInches = new RegExp(`^(${NUMBER})\\s*${FEET}\\s*[-,]?\\s*(${NUMBER}
 const numberAndUnit = new RegExp(`^(${NUMBER})\\s*(.*)$`);
 const groupedByComma = /\d,\d/;
 
-/** The value of an unsigned number as matched by NUMBER; undefined where a fraction has no size (1/0). */
-function amountOf(text: string): number | undefined {
+/** The value of an unsigned number as matched by NUMBER; not finite where a fraction has no size (1/0, 0/0). */
+function amountOf(text: string): number {
   const fraction = /^(?:(\d+)[ -]+)?(\d+)\/(\d+)$/.exec(text);
   if (!fraction) return Number(text);
   const [, whole = '0', over, under] = fraction;
-  return Number(under) === 0 ? undefined : Number(whole) + Number(over) / Number(under);
+  return Number(whole) + Number(over) / Number(under);
 }
 
 const MOST_CHARACTERS = 60;
@@ -63,7 +63,7 @@ export function parseQuantity<D extends Dimension>(written: string, asked: Asked
   const text = [...written]
     .map((character) => (vulgarFractions[character] ? ` ${vulgarFractions[character]}` : character))
     .join('')
-    .replace(/[\s\u00a0\u202f]+/g, ' ')
+    .replace(/\s+/g, ' ')
     .trim();
   if (text === '') throw new ParseError('nothing', expected);
   if (text.length > MOST_CHARACTERS) throw new ParseError(`${text.length} characters`, expected);
@@ -84,15 +84,15 @@ export function parseQuantity<D extends Dimension>(written: string, asked: Asked
   if (tape && asked.dimension === 'length') {
     const feet = amountOf(tape[1] ?? '');
     const inches = amountOf(tape[2] ?? '');
-    if (feet === undefined || inches === undefined) return refuse();
+    if (!Number.isFinite(feet) || !Number.isFinite(inches)) return refuse();
     if (inches >= 12) throw new ParseError(`"${written.trim()}"`, 'less than 12 in after the feet');
     return made(sign * (feet * 12 + inches), 'in', asked);
   }
 
   const [, digits, after] = numberAndUnit.exec(unsigned) ?? refuse();
   const amount = amountOf(digits ?? '');
-  if (amount === undefined || !Number.isFinite(amount)) return refuse();
-  const unitText = (after ?? '').trim();
+  if (!Number.isFinite(amount)) return refuse();
+  const unitText = after ?? '';
   if (unitText === '') {
     const unit = asked.assume ?? (asked.dimension === 'number' ? '1' : undefined);
     if (!unit) throw new ParseError(`"${written.trim()}", a number with no unit`, expected);

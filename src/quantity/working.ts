@@ -59,15 +59,16 @@ export function rulesBehind(...quantities: readonly Quantity[]): string[] {
   return [...new Set(ids)];
 }
 
-const tightness: Readonly<Record<Operator, number>> = {
-  '+': 1,
-  '−': 1,
-  '×': 2,
-  '÷': 2,
-  'smaller of': 3,
-  'larger of': 3,
-  'rounded up': 0,
-  ln: 3,
+/** How tightly each operator holds together inside another, and what it asks of those inside it: what is looser gets brackets. */
+const tightness: Readonly<Record<Operator, { readonly own: number; readonly asked: number }>> = {
+  '+': { own: 1, asked: 1 },
+  '−': { own: 1, asked: 1 },
+  '×': { own: 2, asked: 2 },
+  '÷': { own: 2, asked: 2 },
+  'smaller of': { own: 0, asked: 1 },
+  'larger of': { own: 0, asked: 1 },
+  'rounded up': { own: 0, asked: 0 },
+  ln: { own: 3, asked: 0 },
 };
 
 type Leaf = (q: Quantity) => string;
@@ -82,11 +83,12 @@ function written(q: Quantity, leaf: Leaf, top: boolean): string {
     const text = written(operand, leaf, false);
     const nested =
       !hasOwnLine(operand) && operand.origin.from === 'operation' ? operand.origin.operator : undefined;
-    if (nested === undefined || operator === 'smaller of' || operator === 'larger of' || operator === 'ln')
-      return text;
-    const looser = tightness[nested] < tightness[operator];
+    if (nested === undefined) return text;
+    const looser = tightness[nested].own < tightness[operator].asked;
     const rightOfInverse =
-      place > 0 && (operator === '−' || operator === '÷') && tightness[nested] === tightness[operator];
+      place > 0 &&
+      (operator === '−' || operator === '÷') &&
+      tightness[nested].own === tightness[operator].own;
     return looser || rightOfInverse ? `(${text})` : text;
   });
   switch (operator) {

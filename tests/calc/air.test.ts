@@ -11,6 +11,7 @@ import { sentence } from '../../src/calc/declare/read-fields.ts';
 import { amountIn, inUnit, number, type Quantity, quantity } from '../../src/quantity/quantity.ts';
 import { loadProject } from '../../src/rulebook/project.ts';
 import { openRulebook } from '../../src/rulebook/rulebook.ts';
+import { complaints, printed } from './told.ts';
 
 const { data } = loadProject();
 const rules = openRulebook(data);
@@ -367,4 +368,149 @@ test('rooms, ways of running and kinds of duct are those of the rulebook', () =>
   expect(table('ventilation.duct.length').columns.flatMap(({ key, name }) => (key ? [] : [name]))).toEqual([
     ...ductKinds,
   ]);
+});
+
+describe('what is printed of the fresh air', () => {
+  const rooms = [
+    { name: 'kitchen', room: 'kitchen', flow: '60 cfm', window: 'opens' },
+    { room: 'bath' },
+    { name: 'small bath', room: 'bath', flow: '20 cfm', runs: 'all the time' },
+  ];
+  const home = { floor: '924 ft2', bedrooms: '3', rooms };
+
+  test('each figure, and a row a room', () => {
+    // 0.03 x 924 + 7.5 x 4 = 57.72. The kitchen lacks 100 - 60 - 20 for its window, the bath all 50, the small bath none of the
+    // 20 asked all the time: 70. A quarter is 17.5; 57.72 + 17.5 = 75.22. The factory rule, 0.035 x 924 = 32.34, asks 50 at least.
+    const { figures, tables, remarks } = printed(freshAirCalculation, home);
+    expect(figures).toEqual({
+      to_install: '75.2 cfm',
+      whole_house: '57.7 cfm',
+      shortfall: '70 cfm',
+      made_up: '17.5 cfm',
+      total: '75.2 cfm',
+      factory: '50 cfm',
+    });
+    expect(tables.rooms).toEqual([
+      'kitchen | 100 cfm | on demand | 60 cfm | opens | 20 cfm | 100 cfm',
+      'bath 2 | 50 cfm | on demand | none | none that opens | 50 cfm | 50 cfm',
+      'small bath | 20 cfm | all the time | 20 cfm | none that opens | 0 cfm | 50 cfm',
+    ]);
+    expect(remarks).toEqual([
+      expect.stringMatching('asked less than the standard asks now'),
+      expect.stringMatching('a fan that does what is asked in each room'),
+    ]);
+  });
+
+  test('a shortfall is printed to three figures', () => {
+    const [row] =
+      printed(freshAirCalculation, {
+        ...home,
+        rooms: [{ room: 'bath', flow: '37.654 cfm' }],
+      }).tables.rooms ?? [];
+    // 50 - 37.654 = 12.346.
+    expect(row).toBe('bath 1 | 50 cfm | on demand | 37.65 cfm | none that opens | 12.3 cfm | 50 cfm');
+  });
+
+  test('without rooms nothing is said of them', () => {
+    const { figures, tables, cautions, remarks } = printed(freshAirCalculation, { ...home, rooms: [] });
+    expect(figures).toEqual({ to_install: '57.7 cfm', whole_house: '57.7 cfm', factory: '50 cfm' });
+    expect(tables).toEqual({});
+    expect(cautions).toEqual(['caution.air.outdoors', 'caution.air.backdraft', 'caution.air.adopted']);
+    expect(remarks).toHaveLength(1);
+  });
+
+  /** 0.03 a square foot and 7.5 a person against 0.035 and no less than 50: by hand. */
+  const compared: readonly [
+    what: string,
+    more: Readonly<Record<string, unknown>>,
+    says: readonly string[],
+  ][] = [
+    [
+      '320 ft2 without bedrooms need 17.1 cfm',
+      { floor: '320 ft2', bedrooms: '0', rooms: [] },
+      ['asked no less'],
+    ],
+    ['500 ft2 with 3 bedrooms need 45 cfm', { floor: '500 ft2', rooms: [] }, ['asked no less']],
+    // 0.03 x 2000/3 is 20, and 7.5 x 4 is 30.
+    ['a rate alike is no less', { floor: '666.6666666666666 ft2', rooms: [] }, ['asked no less']],
+    [
+      'a fan that does more than all of it leaves nothing to add',
+      { rooms: [], existing: '60 cfm' },
+      ['asked less', 'nothing is to be added'],
+    ],
+    [
+      'rooms that lack nothing have no other way',
+      { rooms: [{ room: 'bath', flow: '50 cfm' }] },
+      ['asked less'],
+    ],
+    [
+      'one room of two that lacks some has it',
+      { rooms: [{ room: 'bath', flow: '50 cfm' }, { room: 'bath' }] },
+      ['asked less', 'the other way'],
+    ],
+    [
+      'a kitchen fan that runs all the time is held against the rate on demand, and its name is told',
+      { rooms: [{ room: 'kitchen', name: 'galley', flow: '100 cfm', runs: 'all the time' }] },
+      ['asked less', 'fan of the galley that runs all the time: it is held against 100 cfm'],
+    ],
+  ];
+  test.each(compared)('%s', (_, more, says) => {
+    expect(printed(freshAirCalculation, { ...home, ...more }).remarks).toEqual(
+      says.map((words) => expect.stringMatching(new RegExp(words, 'i'))),
+    );
+  });
+
+  test('a fan that is there is named in what is still to install: 57.72 - 50.5 = 7.22 cfm', () => {
+    const { figures, labels } = printed(freshAirCalculation, { ...home, rooms: [], existing: '50.5 cfm' });
+    expect(figures.to_install).toBe('7.22 cfm');
+    expect(labels.to_install).toMatch(/^Still to install/);
+  });
+
+  test('the working of a room carries its number', () => {
+    const { rooms: found } = freshAir(
+      {
+        floor: ft2(924),
+        bedrooms: number(3),
+        rooms: [1, 2].map((at) => ({
+          name: `bath ${at}`,
+          room: 'bath',
+          flow: undefined,
+          runs: 'on demand',
+          windowOpens: false,
+        })),
+        existing: undefined,
+      },
+      rules,
+    );
+    expect(found.map(({ shortfall }) => shortfall.symbol)).toEqual(['qs1', 'qs2']);
+  });
+});
+
+describe('what is said of an exhaust duct', () => {
+  const duct = (more: Readonly<Record<string, unknown>>) =>
+    printed(exhaustDuctCalculation, { flow: '80 cfm', size: '4 in', kind: 'smooth', elbows: '1', ...more });
+
+  test('nothing where it may have a length', () => {
+    expect(duct({}).remarks).toEqual([]);
+  });
+  test('elbows that use up all of it are told', () => {
+    expect(duct({ elbows: '20' })).toMatchObject({
+      figures: { allowed: '0 ft' },
+      remarks: [expect.stringMatching('use up all the length')],
+    });
+  });
+  test.each([
+    ['more elbows than a run of duct has', { elbows: '21' }],
+    ['a duct wider than two feet', { size: '25 in' }],
+  ])('%s are refused', (_, more) => {
+    expect(
+      complaints(exhaustDuctCalculation, {
+        flow: '80 cfm',
+        size: '4 in',
+        kind: 'smooth',
+        elbows: '1',
+        ...more,
+      }),
+    ).toHaveLength(1);
+  });
 });

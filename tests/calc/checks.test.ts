@@ -239,6 +239,10 @@ const allowed: readonly [tolerance: string | undefined, expected: string, holds:
   ['0 lb', '195 lb', true],
   [undefined, '195 lb', true],
   [undefined, '195.0001 lb', false],
+  [' 2.5 % ', '200 lb', true],
+  ['2.5   %', '200 lb', true],
+  ['2.5%', '200 lb', true],
+  ['2.5 % or so', '200 lb', false],
 ];
 
 describe('a tolerance is an amount or a share of what is expected', () => {

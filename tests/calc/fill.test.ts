@@ -191,6 +191,21 @@ describe('what is said beside a fill', () => {
     expect(said('glass fibre', 1.5, 3.6).cautions).toEqual(['caution.fill.maker-governs']);
   });
 
+  /** The table of the rule has cellulose from 1.2 to 1.6 lb/ft3, and no glass fibre between 0.6 and 1.8. */
+  const silent: readonly [what: string, Material, number, label?: number][] = [
+    ['a usual density whose R per inch the label gives', 'glass fibre', 1.5, 3.6],
+    ['a density whose R per inch is published', 'cellulose', 1.5],
+  ];
+  test.each(silent)('nothing is remarked at %s', (_, material, density, label) => {
+    expect(said(material, density, label).remarks).toEqual([]);
+  });
+
+  test('an estimate says whether anything is published at its density', () => {
+    expect(said('glass fibre', 1.5).remarks).toEqual([
+      'At this density nothing is published for glass fibre: the estimate runs between the densities that are.',
+    ]);
+  });
+
   /** The rule has 1.25 to 1.75 lb/ft3, for glass fibre. */
   const unusual: readonly [Material, number, boolean][] = [
     ['glass fibre', 1.24, true],

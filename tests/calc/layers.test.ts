@@ -4,8 +4,10 @@ import { answer } from '../../src/calc/declare/calculation.ts';
 import { sentence } from '../../src/calc/declare/read-fields.ts';
 import { layers } from '../../src/calc/layers/declaration.ts';
 import { amountIn, type Quantity } from '../../src/quantity/quantity.ts';
+import { working } from '../../src/quantity/working.ts';
 import { loadProject } from '../../src/rulebook/project.ts';
 import { openRulebook } from '../../src/rulebook/rulebook.ts';
+import { printed, worked } from './told.ts';
 
 const rules = openRulebook(loadProject().data);
 
@@ -85,5 +87,76 @@ describe('two paths', () => {
         return Math.abs(metric - Number(a)) <= 1e-9 * Number(a);
       }),
     );
+  });
+});
+
+describe('what is printed of layers', () => {
+  const two = {
+    layers: [{ resistance: '1.2345 R' }, { what: 'fill', thickness: '10 in', per_inch: '3 R per in' }],
+  };
+
+  test('a row a layer, to three figures, those without a name numbered', () => {
+    const { tables, labels, remarks } = printed(layers, two);
+    expect(tables).toEqual({ layers: ['layer 1 | R-1.23', 'fill | R-30'] });
+    expect(labels).toEqual({ resistance: 'R of the layers', transmittance: 'U of the layers' });
+    expect(remarks).toEqual([]);
+  });
+
+  test('the working numbers the layers, and tells the path', () => {
+    const lines = (entries: Entries) =>
+      working(worked(layers, entries).figures.transmittance?.value as Quantity).map(
+        ({ symbol, label }) => `${symbol}: ${label}`,
+      );
+    expect(
+      lines({
+        layers: [
+          { thickness: '1 in', per_inch: '1 R per in' },
+          { thickness: '2 in', per_inch: '3 R per in' },
+        ],
+      }),
+    ).toEqual(['R1: R of layer 1', 'R2: R of layer 2', 'R: R, the layers', 'U: U, the layers']);
+    const both = lines({
+      layers: [{ what: 'fill', thickness: '1 in', per_inch: '1 R per in' }, { resistance: '1 R' }],
+      second: [{ thickness: '1 in', per_inch: '2 R per in' }, { resistance: '1 R' }],
+      second_share: '10 %',
+    });
+    expect(both).toEqual(
+      expect.arrayContaining([
+        'R1: fill',
+        'R: R, first path',
+        'U: U, first path',
+        'Rf1: R of layer 1',
+        'Rf: R, second path',
+        'Uf: U, second path',
+      ]),
+    );
+  });
+
+  const pair = (first: string, second: string, share = '10 %') =>
+    printed(layers, {
+      layers: [{ resistance: first }],
+      second: [{ resistance: second }],
+      second_share: share,
+    });
+
+  test.each([
+    ['2 R', '1 R', '10 %', ['The second path lets through more than its share of the heat.']],
+    ['1 R', '2 R', '10 %', ['The first path lets through more than its share of the heat.']],
+    ['1 R', '1 R', '10 %', []],
+    ['2 R', '1 R', '0 %', []],
+  ])('%s beside %s on %s of the area', (first, second, share, remarks) => {
+    expect(pair(first, second, share).remarks).toEqual(remarks);
+  });
+
+  test('two paths have two tables', () => {
+    const { tables } = pair('2 R', '1 R');
+    expect(tables).toEqual({ layers: ['layer 1 | R-2'], second: ['layer 1 | R-1'] });
+    const { tables: titled } = worked(layers, {
+      layers: [{ resistance: '2 R' }],
+      second: [{ resistance: '1 R' }],
+      second_share: '10 %',
+    });
+    expect(titled?.layers?.title).toBe('Layers of the first path');
+    expect(worked(layers, { layers: [{ resistance: '2 R' }] }).tables?.layers?.title).toBe('Layers');
   });
 });

@@ -6,6 +6,7 @@ import { inQuarters, openingSoFar, openingStates } from '../../src/calc/log/open
 import { amountIn, inUnit, quantity } from '../../src/quantity/quantity.ts';
 import { loadProject } from '../../src/rulebook/project.ts';
 import { openRulebook } from '../../src/rulebook/rulebook.ts';
+import { printed } from './told.ts';
 
 const rules = openRulebook(loadProject().data);
 
@@ -117,5 +118,50 @@ describe('whatever the plan', () => {
         expect(metric.planned.amount / here.planned.amount).toBeCloseTo(1, 9);
       }),
     );
+  });
+});
+
+describe('what is printed of an opening', () => {
+  const given = {
+    volume: '130 ft3',
+    density: '1.5 lb/ft3',
+    bag_weight: '35 lb/bag',
+    bags: '5.5 bags',
+    state: 'full',
+  };
+
+  test('bags and density to three figures', () => {
+    // 130 x 1.5 / 35 = 5.5714 bags planned, 0.0714 left; 5.5 x 35 / 130 = 1.4808 lb/ft3.
+    const { figures, cautions } = printed(openingLog, given);
+    expect(figures).toEqual({
+      verdict: 'full, as planned',
+      density: '1.48 lb/ft³',
+      planned: '5.57 bags',
+      left: '0.0714 bags',
+      weight: '192.5 lb',
+    });
+    expect(cautions).toEqual([]);
+  });
+
+  /** Near enough is a tenth: of 6.5 bags, 130 ft3 at 1.5 lb/ft3 in bags of 30 lb, from 5.85 to 7.15. */
+  const bounds: readonly [bags: string, state: string, verdict: string, cautions: readonly string[]][] = [
+    ['0 bags', 'filling', 'not begun', []],
+    ['7 bags', 'filling', 'filling', []],
+    ['7.25 bags', 'filling', 'over the plan and not full', ['caution.log.over-plan']],
+    ['5.75 bags', 'full', 'full, light', ['caution.log.light']],
+    ['6 bags', 'full', 'full, as planned', []],
+    ['7 bags', 'full', 'full, as planned', []],
+    ['7.25 bags', 'full', 'full, heavy', ['caution.log.heavy']],
+  ];
+  test.each(bounds)('%s, %s: %s', (bags, state, verdict, cautions) => {
+    const found = printed(openingLog, { ...given, bag_weight: '30 lb/bag', bags, state });
+    expect([found.figures.verdict, found.cautions]).toEqual([verdict, cautions]);
+  });
+
+  test('a tenth more than 5 bags is near enough to the last bit', () => {
+    // 100 ft3 at 1.5 lb/ft3 in bags of 30 lb are 5 bags; 5.5 are a tenth more, 4.5 a tenth less.
+    const near = { ...given, volume: '100 ft3', bag_weight: '30 lb/bag' };
+    for (const bags of ['5.5 bags', '4.5 bags'])
+      expect(printed(openingLog, { ...near, bags }).figures.verdict).toBe('full, as planned');
   });
 });

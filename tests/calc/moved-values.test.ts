@@ -95,6 +95,56 @@ describe('every number of a rule is moved by a tenth either way', () => {
   });
 });
 
+describe('how a value is moved', () => {
+  const ways = (value: RuleValue) =>
+    movableValues(rule(value)).flatMap(({ moves }) => moves.map(({ how }) => how));
+  test.each<[what: string, value: RuleValue, how: readonly string[]]>([
+    ['one value', { kind: 'exact', number: 2, unit: 'in' }, ['10 % more', '10 % less']],
+    ['no number', { kind: 'exact', unit: 'in', formula: { add: [1, 3] } }, []],
+    [
+      'a range',
+      { kind: 'between', low: 1, high: 2, unit: 'in' },
+      ['10 % more', '10 % less', 'ends swapped', '10 % more', '10 % less', 'ends swapped'],
+    ],
+    [
+      'a range of one length, which can’t be turned',
+      { kind: 'between', low: 2, high: 2, unit: 'in' },
+      ['10 % more', '10 % less', '10 % more', '10 % less'],
+    ],
+  ])('%s', (_, value, how) => expect(ways(value)).toEqual(how));
+
+  test('one cell of a table at a time, the rest as it was', () => {
+    const table: RuleValue = {
+      kind: 'table',
+      columns: [
+        { name: 'what', title: 'What', key: 'word' },
+        { name: 'load', title: 'Load', unit: 'lb/ft2' },
+      ],
+      rows: [
+        ['a', 10],
+        ['b', [20, 30]],
+      ],
+    };
+    const rows = movableValues(rule(table)).map(({ moves: [more] }) =>
+      more?.value.kind === 'table' ? more.value.rows : [],
+    );
+    expect(rows).toEqual([
+      [
+        ['a', expect.closeTo(11, 9)],
+        ['b', [20, 30]],
+      ],
+      [
+        ['a', 10],
+        ['b', [expect.closeTo(22, 9), 30]],
+      ],
+      [
+        ['a', 10],
+        ['b', [20, expect.closeTo(33, 9)]],
+      ],
+    ]);
+  });
+});
+
 function between(ends: { low: number; high: number }): unknown {
   return {
     kind: 'between',
@@ -138,6 +188,21 @@ describe('moving every value', () => {
     const none = moveEveryValue(data, []).filter(({ rule: id }) => id === limit);
     expect(none.length).toBeGreaterThan(0);
     expect(none.every(({ unnoticed }) => unnoticed.length > 0)).toBe(true);
+  });
+
+  test('is told of each move, and whether the value is published', () => {
+    const bags = checks.filter(({ calculation }) => calculation === 'fill').slice(0, 1);
+    const one = (id: string) => moveEveryValue(data, bags).find((each) => each.rule === id);
+    // The spread of bags is common practice, the table of R per inch a handbook's.
+    expect(one('fill.bag.near-enough')?.published).toBe(
+      data.rules['fill.bag.near-enough']?.source.kind === 'document',
+    );
+    expect(one('thermal.loose-fill.conductance')?.published).toBe(true);
+    // With no checks at all no move of any value is noticed.
+    for (const { unnoticed } of moveEveryValue(data, []).filter(
+      ({ rule: id }) => id === 'fill.bag.near-enough',
+    ))
+      expect(unnoticed).toEqual(['10 % more', '10 % less']);
   });
 
   test('stops where a check fails before anything is moved', () => {
@@ -201,6 +266,11 @@ describe('why a value is not guarded', () => {
     expect(needless([value])).toBe(0);
     expect(needless([{ ...value, unnoticed: [] }])).toBe(1);
     expect(needless([{ ...value, part: 'high' }])).toBe(1);
+  });
+
+  test('three of four guarded are three quarters', () => {
+    const [kept, missed] = [{ unnoticed: [] }, { unnoticed: ['10 % more'] }];
+    expect(shareGuarded([kept, missed, kept, kept])).toEqual({ guarded: 3, share: 0.75 });
   });
 
   test('a share of no values is refused', () => {

@@ -1,5 +1,6 @@
 import { type Answer, type AnyCalculation, answer } from '../../src/calc/declare/calculation.ts';
 import { sentence } from '../../src/calc/declare/read-fields.ts';
+import { type FormatOptions, format } from '../../src/quantity/format.ts';
 import { amountIn, type Quantity } from '../../src/quantity/quantity.ts';
 import type { UnitName } from '../../src/quantity/units.ts';
 import { loadProject } from '../../src/rulebook/project.ts';
@@ -28,6 +29,31 @@ export function figure(one: AnyCalculation, entries: Entries, name: string, unit
 export function complaints(one: AnyCalculation, entries: Entries): string[] {
   const read = answer(one, entries, rules);
   return read.ok ? [] : read.problems.map(sentence);
+}
+
+/** What an answer says on paper: each figure, each row of a table with its cells between bars, cautions and remarks. */
+export function printed(one: AnyCalculation, entries: Entries) {
+  const { figures, tables = {}, cautions, remarks } = worked(one, entries);
+  const text = (value: Quantity | string | undefined, options?: FormatOptions): string =>
+    typeof value === 'object' ? format(value, options) : (value ?? '');
+  return {
+    figures: Object.fromEntries(
+      Object.entries(figures).map(([name, each]) => [name, text(each.value, each.format)]),
+    ),
+    labels: Object.fromEntries(Object.entries(figures).map(([name, { label }]) => [name, label])),
+    tables: Object.fromEntries(
+      Object.entries(tables).map(([name, { columns, rows, format: formats }]) => [
+        name,
+        rows.map((row) =>
+          Object.keys(columns)
+            .map((column) => text(row[column], formats?.[column]))
+            .join(' | '),
+        ),
+      ]),
+    ),
+    cautions,
+    remarks,
+  };
 }
 
 export const within = (share: number, found: number, expected: number): boolean =>

@@ -4,6 +4,7 @@ import {
   amountIn,
   byMethod,
   compare,
+  excess,
   input,
   inUnit,
   larger,
@@ -19,6 +20,7 @@ import {
   smaller,
   times,
   total,
+  warmerBy,
 } from '../../src/quantity/quantity.ts';
 
 /** By hand, from 12 in to the foot and 1728 in3 to the cubic foot. */
@@ -44,6 +46,19 @@ const byHand: readonly [what: string, got: Quantity, amount: number, unit: strin
   ['the larger of 1 ft and 30 in is 2.5 ft', larger(quantity(1, 'ft'), quantity(30, 'in')), 2.5, 'ft'],
   ['6.2 bags rounded up are 7', roundedUp(quantity(6.2, 'bag'), quantity(1, 'bag')), 7, 'bag'],
   ['7 bags and a trillionth stay 7', roundedUp(quantity(7 + 1e-12, 'bag'), quantity(1, 'bag')), 7, 'bag'],
+  ['7 bags and a ten-billionth stay 7', roundedUp(quantity(7 + 1e-10, 'bag'), quantity(1, 'bag')), 7, 'bag'],
+  ['7 bags and a millionth are 8', roundedUp(quantity(7 + 1e-6, 'bag'), quantity(1, 'bag')), 8, 'bag'],
+  [
+    'of a million bags the half of a millionth is let pass',
+    roundedUp(quantity(1e6 + 5e-7, 'bag'), quantity(1, 'bag')),
+    1e6,
+    'bag',
+  ],
+  ['5 bags by fours are 8', roundedUp(quantity(5, 'bag'), quantity(4, 'bag')), 8, 'bag'],
+  ['14.5 in by whole feet are 24 in', roundedUp(quantity(14.5, 'in'), quantity(1, 'ft')), 24, 'in'],
+  ['1 ft more than 6 in is 0.5 ft', excess(quantity(1, 'ft'), quantity(6, 'in')), 0.5, 'ft'],
+  ['6 in is no more than 1 ft', excess(quantity(6, 'in'), quantity(1, 'ft')), 0, 'in'],
+  ['68 F is as warm as 20 C', warmerBy(quantity(68, 'F'), quantity(20, 'C')), 0, 'F difference'],
   ['0 bags stay 0', roundedUp(quantity(0, 'bag'), quantity(1, 'bag')), 0, 'bag'],
   [
     '1 ft, 6 in and 1 ft make 2.5 ft',
@@ -77,8 +92,62 @@ describe('arithmetic carries the unit', () => {
   test('an eighth of an inch is exact in feet and back, for every mark of a 200 ft tape', () => {
     for (let mark = 0; mark <= 200 * 12 * 8; mark++) {
       const inches = mark / 8;
-      expect(amountIn(plus(quantity(0, 'in'), quantity(inches, 'in')), 'in')).toBe(inches);
+      expect(amountIn(inUnit(quantity(inches, 'in'), 'ft'), 'in')).toBe(inches);
     }
+  });
+
+  test('a reading in its own unit is what was read, to the last bit', () => {
+    for (let tenth = 0; tenth <= 1000; tenth++)
+      expect(amountIn(quantity(tenth / 10, 'C'), 'C')).toBe(tenth / 10);
+  });
+
+  test('amounts that only floating noise sets apart compare as equal, others do not', () => {
+    // In binary 0.1 + 0.2 is a hair more than 0.3.
+    const noisy = plus(quantity(0.1, 'ft'), quantity(0.2, 'ft'));
+    expect(noisy.amount).not.toBe(0.3);
+    expect(compare(noisy, quantity(0.3, 'ft'))).toBe(0);
+    expect(compare(quantity(0.300001, 'ft'), quantity(0.3, 'ft'))).toBeGreaterThan(0);
+    expect(excess(noisy, quantity(0.3, 'ft')).amount).toBe(0);
+  });
+
+  test('a little below nought rounds up to 0, not to −0', () => {
+    expect(roundedUp(quantity(-0.5, 'bag'), quantity(1, 'bag')).amount).toBe(0);
+  });
+
+  test('one alone added up is itself', () => {
+    const one = quantity(1, 'ft');
+    expect(total([one])).toBe(one);
+  });
+
+  test('what is made without an origin is a constant', () => {
+    expect(quantity(1, 'ft').origin).toEqual({ from: 'constant' });
+    expect(number(1).origin).toEqual({ from: 'constant' });
+  });
+});
+
+const [foot, inch, two, half] = [quantity(1, 'ft'), quantity(1, 'in'), number(2), number(0.5)];
+const [warm, cool] = [quantity(70, 'F'), quantity(20, 'C')];
+const remembered: readonly [operator: string, got: Quantity, operands: readonly Quantity[]][] = [
+  ['+', plus(foot, inch), [foot, inch]],
+  ['−', minus(foot, inch), [foot, inch]],
+  ['−', excess(foot, inch), [foot, inch]],
+  ['−', excess(inch, foot), [inch, foot]],
+  ['−', warmerBy(warm, cool), [warm, cool]],
+  ['+', total([foot, inch, foot]), [foot, inch, foot]],
+  ['×', times(foot, inch), [foot, inch]],
+  ['×', times(foot, two), [foot, two]],
+  ['×', times(two, foot), [two, foot]],
+  ['÷', over(foot, inch), [foot, inch]],
+  ['÷', over(foot, two), [foot, two]],
+  ['smaller of', smaller(foot, inch), [foot, inch]],
+  ['larger of', larger(foot, inch), [foot, inch]],
+  ['ln', logarithm(half), [half]],
+  ['rounded up', roundedUp(foot, inch), [foot, inch]],
+];
+
+describe('a result remembers what it was worked from', () => {
+  test.each(remembered)('%s', (operator, got, operands) => {
+    expect(got.origin).toEqual({ from: 'operation', operator, operands });
   });
 });
 
@@ -110,6 +179,31 @@ describe('dimensions are checked', () => {
       'multiplying pounds by pounds is measured by nothing',
       () => times(quantity(1, 'lb'), quantity(2, 'lb')),
       /nothing here is measured that way/,
+    ],
+    [
+      'subtracting pounds from feet names both',
+      () => minus(quantity(1, 'ft') as Quantity, quantity(2, 'lb') as Quantity),
+      /^can't subtract 1 ft \(length\) and 2 lb \(weight\)/,
+    ],
+    [
+      'adding up feet and pounds names both',
+      () => total([quantity(1, 'ft') as Quantity, quantity(2, 'lb') as Quantity]),
+      /^can't add 1 ft \(length\) and 2 lb \(weight\)/,
+    ],
+    [
+      'rounding feet to pounds names both',
+      () => roundedUp(quantity(1, 'ft') as Quantity, quantity(2, 'lb') as Quantity),
+      /^can't round 1 ft \(length\) and 2 lb \(weight\)/,
+    ],
+    [
+      'readings are not added up',
+      () => total([quantity(1, 'F'), quantity(2, 'F')]),
+      /^can't add 1 F, which is a reading/,
+    ],
+    [
+      'a voltage is only read, never doubled',
+      () => times(quantity(2, 'kV'), number(2)),
+      /^can't multiply 2 kV \(voltage\) and 2 1 \(number\): nothing here is measured that way/,
     ],
     ['dividing by nought is refused', () => over(quantity(1, 'lb'), quantity(0, 'lb/bag')), /other than 0/],
     ['NaN is no amount', () => quantity(Number.NaN, 'ft'), /finite/],

@@ -18,6 +18,7 @@ const tapes: readonly [inches: number, mark: 8 | 16, printed: string][] = [
   [-3.5, 8, '−3 1/2 in'],
   [0.03, 8, '0.03 in'],
   [-0.01, 16, '−0.01 in'],
+  [24, 8, '2 ft'],
 ];
 
 describe('a length is printed to the tape', () => {
@@ -32,6 +33,10 @@ const numbers: readonly [amount: number, figures: number, printed: string][] = [
   [12345, 4, '12345'],
   [0.00012349, 4, '0.0001235'],
   [1e-9, 4, '1 × 10^-9'],
+  [1.23456e-9, 4, '1.235 × 10^-9'],
+  [1e-6, 4, '0.000001'],
+  [12345.6, 4, '12346'],
+  [10000, 4, '10000'],
   [-2.5, 4, '−2.5'],
   [2.34567, 3, '2.35'],
   [100, 2, '100'],
@@ -72,6 +77,8 @@ const down: readonly [printed: string, expected: string][] = [
   [formatTape(quantity(0.1, 'in'), 8, 'down'), '0.1 in'],
   [format(quantity(1.9799, 'lb/ft3'), { figures: 3, round: 'down' }), '1.97 lb/ft³'],
   [format(quantity(13.99, 'in'), { tape: 8, round: 'down' }), '1 ft 1 7/8 in'],
+  // 13.96 in is 13 and 7.68 eighths; in metres it is 0.354584.
+  [format(quantity(13.96, 'in'), { tape: 8, round: 'down', metric: true }), '1 ft 1 7/8 in (0.3545 m)'],
 ];
 
 describe('a greatest value is printed no greater than it is', () => {
@@ -89,10 +96,37 @@ const printed: readonly [string, string][] = [
   [format(quantity(10, 'percent')), '10 %'],
   [format(quantity(166, 'in'), { tape: 8, metric: true }), '13 ft 10 in (4.216 m)'],
   [format(quantity(66, 'ft'), { metric: true }), '66 ft (20.12 m)'],
+  [format(quantity(66, 'ft'), { metric: true, figures: 3 }), '66 ft (20.1 m)'],
+  [format(quantity(2, 'm'), { metric: true }), '2 m'],
+  [format(quantity(2, 'ft2'), { tape: 8 }), '2 ft²'],
+  [format(quantity(2, 'ft'), { unit: 'in' }), '24 in'],
 ];
 
 describe('a quantity is printed with its unit', () => {
   test.each(printed)('%s', (got, expected) => {
+    expect(got).toBe(expected);
+  });
+});
+
+/** As prices are written: the sign before the number, a minus before the sign, cents below a hundred dollars. */
+const prices: readonly [string, string][] = [
+  [format(quantity(5, '$')), '$5.00'],
+  [format(quantity(-5.5, '$')), '−$5.50'],
+  [format(quantity(99.994, '$')), '$99.99'],
+  [format(quantity(100, '$')), '$100'],
+  [format(quantity(1234.4, '$')), '$1234'],
+  [format(quantity(0, '$')), '$0'],
+  [format(quantity(0.01, '$')), '$0.01'],
+  [format(quantity(0.004, '$')), '$0.004'],
+  [format(quantity(5.25, '$'), { figures: 2 }), '$5.3'],
+  [format(quantity(12.5, '$/year')), '$12.50 a year'],
+  [format(quantity(-12.5, '$/year')), '−$12.50 a year'],
+  [format(quantity(0.125, '$/kWh')), '$0.125 per kWh'],
+  [format(quantity(12.5, '$/ft2')), '$12.5 per ft²'],
+];
+
+describe('money is printed as a price is written', () => {
+  test.each(prices)('%s', (got, expected) => {
     expect(got).toBe(expected);
   });
 });

@@ -26,6 +26,11 @@ const lengths: readonly [written: string, inches: number][] = [
   ['  7   in ', 7],
   ['25.4 mm', 1],
   ['2.54 cm', 1],
+  ['10 - 1/2 in', 10.5],
+  ['+3 in', 3],
+  [`2${' '.repeat(70)}ft`, 24],
+  // Sixty characters, the most that are read.
+  [`2.${'0'.repeat(55)} in`, 2],
 ];
 
 describe('a length is read as people write it', () => {
@@ -52,6 +57,10 @@ const refused: readonly [written: string, message: RegExp][] = [
   ['--3 in', /found/],
   ['<script>alert(1)</script>', /found/],
   [`${'9'.repeat(70)} in`, /73 characters/],
+  [`2.${'0'.repeat(56)} in`, /61 characters/],
+  ['0/0 in', /found "0\/0 in"/],
+  ['1/0 ft 3 in', /found "1\/0 ft 3 in", expected a length/],
+  ['13 ft 1/0 in', /found "13 ft 1\/0 in", expected a length/],
 ];
 
 describe('what could be mistaken is refused, with what was found and what is expected', () => {
@@ -59,6 +68,33 @@ describe('what could be mistaken is refused, with what was found and what is exp
     const attempt = () => parseQuantity(written, { dimension: 'length', example: '13 ft 10 in' });
     expect(attempt).toThrow(ParseError);
     expect(attempt).toThrow(message);
+  });
+
+  test.each([
+    ['  13 lb ', '"13 lb" (weight)'],
+    [' 1,5 in ', '"1,5 in", which could mean two things'],
+    [' 2.5 ', '"2.5", a number with no unit'],
+    [' 13 furlongs ', '"13 furlongs" with the unknown unit "furlongs"'],
+    [' 13 ft 12 in ', '"13 ft 12 in"'],
+    [' ft ', '"ft"'],
+  ])('"%s" is told without the spaces around it', (written, found) => {
+    expect(() => parseQuantity(written, { dimension: 'length' })).toThrow(
+      expect.objectContaining({ found, name: 'ParseError' }),
+    );
+  });
+
+  test.each([
+    ['pieces', 'a count'],
+    ['area', 'an area'],
+    ['length', 'a length'],
+  ] as const)('of %s is expected %s', (dimension, expected) => {
+    expect(() => parseQuantity('', { dimension })).toThrow(expect.objectContaining({ expected }));
+  });
+
+  test('a unit that measures something else is not assumed', () => {
+    expect(() => parseQuantity('2', { dimension: 'length', assume: 'lb' as 'in' })).toThrow(
+      'found 2 lb, expected a length',
+    );
   });
 
   test('a number without a unit is read where the field states one', () => {

@@ -95,6 +95,8 @@ describe('a thermometer’s reading is turned from scale to scale, its 0 with it
       () => times(reading, number(2)),
     ])
       expect(slip).toThrow(/is a reading of a scale/);
+    const loud = quantity(85, 'dBA');
+    expect(() => plus(loud, loud)).toThrow(/is a reading of a scale/);
     expect(warmerBy(quantity(70, 'F'), quantity(10, 'F')).dimension).toBe('temperature');
   });
 });
@@ -110,6 +112,8 @@ describe('a unit is known by what people write', () => {
     ['lb/ft³', 'lb/ft3'],
     ['psf', 'lb/ft2'],
     ['%', 'percent'],
+    ['  Feet ', 'ft'],
+    ['Btu  in/(h  ft2  F)', 'Btu in/(h ft2 F)'],
     ['furlong', undefined],
     ['', undefined],
   ];

@@ -2,13 +2,17 @@ import { describe, expect, test } from 'vitest';
 import {
   byMethod,
   input,
+  larger,
+  logarithm,
   minus,
   named,
   number,
   over,
   plus,
+  type Quantity,
   quantity,
   roundedUp,
+  smaller,
   times,
 } from '../../src/quantity/quantity.ts';
 import { rulesBehind, working } from '../../src/quantity/working.ts';
@@ -76,6 +80,50 @@ describe('a working shows what was computed', () => {
     expect(working(area)[0]).toMatchObject({ symbols: 'π r²', numbers: 'r = 2 in', result: '12.57 in²' });
   });
 
+  test('a method without a name still has a line of its own, and its result stands in the next', () => {
+    const circle = byMethod('π r²', [input(2, 'in', 'r', { symbol: 'r' }), number(7)], 12.5, 'in2');
+    const pipe = named(times(circle, input(2, 'in', 'h', { symbol: 'h' })), 'V', 'Volume');
+    expect(
+      working(pipe).map(({ symbol, label, symbols, numbers }) => [symbol, label, symbols, numbers]),
+    ).toEqual([
+      ['', '', 'π r²', 'r = 2 in, 7'],
+      ['V', 'Volume', '12.5 in² × h', '12.5 in² × 2 in'],
+    ]);
+  });
+
+  test('only the last line is printed as asked; the steps before keep their figures', () => {
+    // 100 x 1.2346 = 123.46; over 40, 3.0865.
+    const step = named(times(volume, quantity(1.2346, 'lb/ft3')), 'w', 'Weight');
+    expect(working(over(step, bag), { figures: 2 }).map(({ result }) => result)).toEqual([
+      '123.5 lb',
+      '3.1 bags',
+    ]);
+  });
+
+  test('a plain number keeps six figures, whatever is measured keeps four', () => {
+    const shown = (q: Quantity) => working(times(q, bag))[0]?.numbers;
+    expect(shown(number(Math.PI))).toBe('3.14159 × 40 lb a bag');
+    expect(shown(input(Math.PI, '1', 'x'))).toBe('3.142 × 40 lb a bag');
+    expect(shown(quantity(Math.PI, 'bag'))).toBe('3.142 bags × 40 lb a bag');
+  });
+
+  test('arithmetic without a name is written out, and what went into it is told; plain numbers are not', () => {
+    const [line] = working(over(times(volume, plus(density, quantity(1, 'lb/ft3'))), bag));
+    expect(line?.symbols).toBe('V × (ρ + 1 lb/ft³) ÷ wb');
+    expect(line?.inputs.map(({ symbol }) => symbol)).toEqual(['V', 'ρ', 'wb']);
+  });
+
+  test('a rule of one value has no part', () => {
+    const whole = quantity(2, 'in', { from: 'rule', rule: 'a.b' });
+    expect(working(plus(whole, whole))[0]?.inputs[0]).toStrictEqual({
+      symbol: '',
+      label: '',
+      text: '2 in',
+      whose: 'rule',
+      rule: 'a.b',
+    });
+  });
+
   test('the rules behind a figure come out in the order of their use, each once', () => {
     expect(rulesBehind(whole, weight)).toEqual(['fill.density.usual']);
   });
@@ -91,6 +139,19 @@ const brackets: readonly [string, string][] = [
   [working(minus(minus(a, b), c))[0]?.symbols ?? '', 'a − b − c'],
   [working(over(a, times(b, c)))[0]?.symbols ?? '', 'a ÷ (b × c)'],
   [working(over(times(a, b), c))[0]?.symbols ?? '', 'a × b ÷ c'],
+  [working(plus(a, plus(b, c)))[0]?.symbols ?? '', 'a + b + c'],
+  [working(times(a, times(b, c)))[0]?.symbols ?? '', 'a × b × c'],
+  [working(minus(a, times(b, c)))[0]?.symbols ?? '', 'a − b × c'],
+  [working(minus(a, plus(b, c)))[0]?.symbols ?? '', 'a − (b + c)'],
+  [working(over(a, named(times(b, c), 'd', 'D'))).at(-1)?.symbols ?? '', 'a ÷ d'],
+  [working(larger(plus(a, b), c))[0]?.symbols ?? '', 'larger of a + b and c'],
+  [working(times(smaller(a, b), c))[0]?.symbols ?? '', '(smaller of a and b) × c'],
+  [working(minus(a, larger(b, c)))[0]?.symbols ?? '', 'a − (larger of b and c)'],
+  [working(smaller(larger(a, b), c))[0]?.symbols ?? '', 'smaller of (larger of a and b) and c'],
+  [working(logarithm(plus(a, b)))[0]?.symbols ?? '', 'ln(a + b)'],
+  [working(logarithm(smaller(a, b)))[0]?.symbols ?? '', 'ln(smaller of a and b)'],
+  [working(times(a, logarithm(b)))[0]?.symbols ?? '', 'a × ln(b)'],
+  [working(roundedUp(plus(a, b), c))[0]?.symbols ?? '', 'a + b, rounded up to the next c'],
 ];
 
 describe('brackets stand where they are needed and nowhere else', () => {

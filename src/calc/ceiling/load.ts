@@ -23,9 +23,6 @@ export interface CeilingLoad {
 /** How the most that passes is printed: never rounded up, or what is printed would not pass. */
 export const mostThatPasses = { figures: 3, round: 'down' } as const satisfies FormatOptions;
 
-/** A load this much over its limit, as a share, is a rounding error. */
-const NOISE = 1e-9;
-
 /** New fill by its depth and density, or by the weight per area on its label. */
 export type NewFill =
   | { readonly depth: Quantity<'length'>; readonly density: Quantity<'density'> }
@@ -66,7 +63,7 @@ export function ceilingLoad(
       cautions: ['caution.ceiling.unrated'],
     };
   }
-  const passes = compare(total, limit) <= NOISE * limit.amount;
+  const passes = compare(total, limit) <= 0;
   const left = named(oldLoad ? minus(limit, oldLoad) : limit, 'ql', 'Weight left for new fill');
   const room = left.amount > 0 && 'depth' in fill;
   return {

@@ -51,11 +51,9 @@ export function restrictedPart(
 ): RestrictedPart | undefined {
   const { profile } = section;
   const height = amountIn(nominal, 'in');
-  const leastDepth = Math.min(...profile.corners.map((across) => profile.depthAt(across)));
-  const below = height * (1 - NOISE);
-  if (!(leastDepth < below)) return undefined;
-  const part = meanAcross(profile, section.shape !== 'bowed', layering, below);
+  const part = meanAcross(profile, section.shape !== 'bowed', layering, height * (1 - NOISE));
   if (!part) return undefined;
+  const leastDepth = Math.min(...profile.corners.map((across) => profile.depthAt(across)));
   const least = named(
     byMethod('least depth of the section', [section.width, section.deepest], leastDepth, 'in'),
     'dl',

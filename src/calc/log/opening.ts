@@ -122,13 +122,13 @@ function verdictOf(
   most: Quantity<'pieces'>,
   state: OpeningState,
 ): OpeningVerdict {
-  const overPlan = compare(bags, most) > NOISE * most.amount;
+  const overPlan = compare(bags, most) > 0;
   if (state === 'filling') {
     if (overPlan) return 'over the plan and not full';
     return bags.amount === 0 ? 'not begun' : 'filling';
   }
   if (overPlan) return 'full, heavy';
-  return compare(bags, least) < -NOISE * least.amount ? 'full, light' : 'full, as planned';
+  return compare(bags, least) < 0 ? 'full, light' : 'full, as planned';
 }
 
 const cautionsOf: Readonly<Record<OpeningVerdict, readonly CautionId[]>> = {

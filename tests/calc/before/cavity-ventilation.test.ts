@@ -7,6 +7,7 @@ import { sentence } from '../../../src/calc/declare/read-fields.ts';
 import { amountIn, quantity } from '../../../src/quantity/quantity.ts';
 import { loadProject } from '../../../src/rulebook/project.ts';
 import { openRulebook } from '../../../src/rulebook/rulebook.ts';
+import { complaints, printed } from '../told.ts';
 
 const rules = openRulebook(loadProject().data);
 
@@ -124,5 +125,42 @@ describe('bad entries come back as sentences', () => {
   test.each(bad)('%s', (_, more, says) => {
     const read = answer(cavityVentilation, { ...given, ...more }, rules);
     expect(read.ok ? [] : read.problems.map(sentence)).toEqual([expect.stringMatching(says)]);
+  });
+});
+
+describe('what is remarked of the ventilation', () => {
+  const free = 'Free area is the open area';
+  const passage = 'has no 1 in of clear passage';
+  const cases: readonly [what: string, more: Readonly<Record<string, unknown>>, says: readonly string[]][] = [
+    ['asked for, the clear height told', { clear_above: '2 in' }, [free]],
+    ['asked for, the clear height not told', {}, [free, passage]],
+    ['not asked for', { bare_metal: 'yes' }, []],
+    [
+      'leaks open under bare metal',
+      { bare_metal: 'yes', sealed: 'no' },
+      ['Once the ceiling leaks', free, passage],
+    ],
+    ['leaks open under a sheathed roof', { sealed: 'no' }, [free, passage]],
+    ['leaks open in a double home', { sections: 'double', bare_metal: 'yes', sealed: 'no' }, [free, passage]],
+    [
+      'not known',
+      { bare_metal: 'yes', sealed: 'not known' },
+      ['What is not known decides it', free, passage],
+    ],
+  ];
+  test.each(cases)('%s', (_, more, says) => {
+    expect(printed(cavityVentilation, { ...given, ...more }).remarks).toEqual(
+      says.map((words) => expect.stringMatching(words)),
+    );
+  });
+
+  test.each([
+    ['an area beside a length', { length: '66 ft' }],
+    ['an area beside a width', { width: '14 ft' }],
+    ['a length alone', { area: '', length: '66 ft' }],
+    ['a width alone', { area: '', width: '14 ft' }],
+    ['a width of more than 100 ft', { area: '', length: '66 ft', width: '101 ft' }],
+  ])('%s is refused', (_, more) => {
+    expect(complaints(cavityVentilation, { ...given, ...more })).toHaveLength(1);
   });
 });

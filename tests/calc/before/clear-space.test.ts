@@ -7,8 +7,10 @@ import { answer } from '../../../src/calc/declare/calculation.ts';
 import { sentence } from '../../../src/calc/declare/read-fields.ts';
 import { type Material, materials } from '../../../src/calc/fill/resistance.ts';
 import { amountIn, type Quantity, quantity } from '../../../src/quantity/quantity.ts';
+import { working } from '../../../src/quantity/working.ts';
 import { loadProject } from '../../../src/rulebook/project.ts';
 import { openRulebook } from '../../../src/rulebook/rulebook.ts';
+import { complaints, printed } from '../told.ts';
 
 const { data } = loadProject();
 const rules = openRulebook(data);
@@ -299,5 +301,162 @@ describe('bad entries come back as sentences', () => {
   test.each(bad)('%s', (_, given, says) => {
     const read = answer(clearSpaces, { material: 'glass fibre', ...given }, rules);
     expect(read.ok ? [] : read.problems.map(sentence)).toEqual([expect.stringMatching(says)]);
+  });
+});
+
+describe('what is printed of the clear spaces', () => {
+  test('a row each, numbered, with the shield or that it runs to the roof', () => {
+    // Vent: 2 in all round; 6 + 4 = 10 in across. The shield, 2 in above 8 in of fill, reaches the 10 in of the cavity. Of the 8 in, 2 are old:
+    // pi/4 x 10 x 10 x 6 / 1728 = 0.27271 ft3. Light: 3 in; 7 + 6 = 13 in; pi/4 x 13 x 13 x 9 / 1728 = 0.69131 ft3.
+    const { figures, tables, remarks } = printed(clearSpaces, {
+      material: 'glass fibre',
+      things: [
+        {
+          kind: 'listed double-wall vent or chimney',
+          across: '6 in',
+          depth: '8 in',
+          old_depth: '2 in',
+          cavity: '10 in',
+        },
+        { kind: 'light, not rated for contact', across: '7 in', depth: '9 in' },
+        { kind: 'light, rated for contact and airtight', across: '7 in', depth: '9 in' },
+      ],
+    });
+    expect(tables.spaces).toEqual([
+      '1: listed double-wall vent or chimney | 2 in | the federal work specifications | 10 in | to the roof | none | 0.273 ft³',
+      '2: light, not rated for contact | 3 in | the electrical code | 13 in | 11 in | none | 0.691 ft³',
+      '3: light, rated for contact and airtight | 0 in | nothing; the fill may touch it | none | none | may lie | 0 ft³',
+    ]);
+    expect(figures).toMatchObject({ widest_ring: '3 in', highest_shield: '11 in' });
+    expect(remarks).toEqual([
+      expect.stringMatching('gauge sheet or heavier'),
+      expect.stringMatching('runs up to the roof'),
+      expect.stringMatching('None may lie above the light'),
+      expect.stringMatching('its label says it leaks'),
+    ]);
+  });
+
+  test('the cautions of all of them, each once', () => {
+    const flue = { kind: 'connector, oil', across: '6 in', depth: '8 in' };
+    expect(
+      printed(clearSpaces, {
+        material: 'glass fibre',
+        things: [
+          flue,
+          flue,
+          { kind: 'light, rated for contact, leakage not known', across: '6 in', depth: '8 in' },
+        ],
+      }).cautions,
+    ).toEqual(['caution.flue.connector', 'caution.flue.keep-clear', 'caution.before.seal-first']);
+  });
+
+  test.each([
+    [
+      'old insulation deeper than all of it',
+      { old_depth: '9 in' },
+      /^Of it, old insulation \(things.1.old_depth\): found 9 in of 8 in; expected no more than all of it/,
+    ],
+    [
+      'fill deeper than the cavity',
+      { cavity: '7 in' },
+      /^Depth of the fill there \(things.1.depth\): found 8 in in a cavity of 7 in/,
+    ],
+  ])('%s is refused', (_, more, says) => {
+    const flue = { kind: 'masonry chimney', across: '16 in', depth: '8 in' };
+    expect(
+      complaints(clearSpaces, { material: 'glass fibre', things: [flue, { ...flue, ...more }] }),
+    ).toEqual([expect.stringMatching(says)]);
+  });
+
+  test('old insulation as deep as all of it leaves nothing to take off', () => {
+    const all = { kind: 'masonry chimney', across: '16 in', depth: '8 in', old_depth: '8 in' };
+    expect(printed(clearSpaces, { material: 'glass fibre', things: [all] }).figures.taken_off).toBe('0 ft³');
+  });
+});
+
+describe('what a flue or light alone is told', () => {
+  const remarks = (of: Partial<Measured> & Pick<Measured, 'kind'>, material?: Material) =>
+    space({ across: 6, depth: 10, ...of }, material).remarks;
+  const gauge = 'gauge sheet or heavier';
+  const vent = 'listed double-wall vent or chimney';
+  const cases: readonly [
+    what: string,
+    of: Partial<Measured> & Pick<Measured, 'kind'>,
+    material: Material,
+    says: readonly string[],
+  ][] = [
+    ['a vent by its published distance', { kind: vent }, 'glass fibre', [gauge]],
+    [
+      'a listing that gives less',
+      { kind: vent, listed: 1 },
+      'glass fibre',
+      [gauge, 'less than the published distance'],
+    ],
+    ['a listing that gives as much', { kind: vent, listed: 2 }, 'glass fibre', [gauge]],
+    ['a vent in cellulose', { kind: vent }, 'cellulose', [gauge, 'label of cellulose gives no distance']],
+    [
+      'a masonry chimney',
+      { kind: 'masonry chimney' },
+      'glass fibre',
+      [gauge, 'air space about a masonry chimney'],
+    ],
+    [
+      'a masonry chimney whose paper says less',
+      { kind: 'masonry chimney', listed: 1 },
+      'glass fibre',
+      [gauge, 'no listing that makes it less', 'air space about a masonry chimney'],
+    ],
+    [
+      'a light that may leak',
+      { kind: 'light, rated for contact, leakage not known' },
+      'glass fibre',
+      ['may leak air'],
+    ],
+    [
+      'a light that is kept clear',
+      { kind: 'light, not rated for contact' },
+      'glass fibre',
+      ['None may lie above'],
+    ],
+    ['a vent in a cavity with room to spare', { kind: vent, cavity: 70 }, 'glass fibre', [gauge]],
+    [
+      'a vent in a cavity of just the height of its shield',
+      { kind: vent, depth: 8, cavity: 10 },
+      'glass fibre',
+      [gauge, 'runs up to the roof'],
+    ],
+  ];
+  test.each(cases)('%s', (_, of, material, says) => {
+    expect(remarks(of, material)).toEqual(says.map((words) => expect.stringMatching(words)));
+  });
+});
+
+describe('the working of a clear space', () => {
+  const letters = (place?: number, more: Partial<Measured> = {}) => {
+    const found = clearSpace(
+      thing({ kind: 'masonry chimney', across: 16, other: 12, depth: 8, old: 2, ...more }),
+      'glass fibre',
+      rules,
+      place,
+    );
+    return working(found.ringVolume);
+  };
+  test('of one alone has plain letters, and of the second in a list those with its number', () => {
+    expect(letters().map(({ symbol }) => symbol)).toEqual(['Dk', 'dn', 'Vk', 'Vf', 'Vr']);
+    expect(letters(1).map(({ symbol }) => symbol)).toEqual(['Dk2', 'dn2', 'Vk2', 'Vf2', 'Vr2']);
+  });
+
+  test('tells the column of a rectangular thing, and that of a round one, with all that went in', () => {
+    // The masonry chimney keeps 2 in: 16 + 2 x 2 = 20 in.
+    const told = (found: ReturnType<typeof letters>, symbol: string) => {
+      const line = found.find((each) => each.symbol === symbol);
+      return [line?.symbols, line?.numbers];
+    };
+    const chimney = letters();
+    expect(told(chimney, 'Vk')).toEqual(['Dk · (Do + 2 · c) · dn', 'Dk = 20 in, 12 in, c = 2 in, dn = 6 in']);
+    expect(told(chimney, 'Vf')).toEqual(['D · Do · dn', '16 in, 12 in, dn = 6 in']);
+    const round = letters(undefined, { other: undefined, old: undefined });
+    expect(told(round, 'Vk')).toEqual(['π/4 · Dk² · d', 'Dk = 20 in, 8 in']);
+    expect(told(round, 'Vf')).toEqual(['π/4 · D² · d', '16 in, 8 in']);
   });
 });

@@ -13,6 +13,7 @@ import { answer } from '../../../src/calc/declare/calculation.ts';
 import { readFields, sentence } from '../../../src/calc/declare/read-fields.ts';
 import { loadProject } from '../../../src/rulebook/project.ts';
 import { openRulebook } from '../../../src/rulebook/rulebook.ts';
+import { printed } from '../told.ts';
 
 const { data } = loadProject();
 const rules = openRulebook(data);
@@ -193,5 +194,44 @@ describe('bad entries come back as sentences', () => {
 
   test('every field may be left out of a job file', () => {
     expect(readFields(readinessFields, {}).ok).toBe(true);
+  });
+});
+
+describe('what is printed of the readiness', () => {
+  test('a row a condition: what, found, state, what it means', () => {
+    const { figures, tables, remarks } = printed(readinessCheck, { ...sound, built: '1995' });
+    expect(figures).toEqual({ verdict: 'ready', stops: '0', warnings: '0', unseen: '0' });
+    expect(tables.conditions).toHaveLength(names.length + 2);
+    expect(tables.conditions?.[0]).toBe(`Ceiling | sound | clear | ${meanings.ceiling.sound.means}`);
+    expect(tables.conditions?.slice(-2)).toEqual([
+      'Paint | built 1995 | clear | It is newer than the paint that is taken to hold lead.',
+      'Asbestos | built 1995 | clear | None is presumed from the year alone.',
+    ]);
+    expect(remarks).toEqual([]);
+  });
+
+  test('an old home is told of its paint and its asbestos', () => {
+    const { figures, tables } = printed(readinessCheck, { ...sound, built: '1970' });
+    expect(Object.keys(figures)).toEqual([
+      'verdict',
+      'stops',
+      'warnings',
+      'unseen',
+      'paint_indoors',
+      'paint_outdoors',
+    ]);
+    expect(tables.conditions?.slice(-2)).toEqual([
+      'Paint | built 1970 | warn | It is taken to hold lead unless a test says otherwise.',
+      'Asbestos | built 1970 | warn | Pipe and duct wrapping and ceiling texture are presumed to hold it.',
+    ]);
+  });
+
+  test('what was not looked at is listed, and has its row', () => {
+    const { pests: _, ...rest } = sound;
+    const { tables, remarks } = printed(readinessCheck, { ...rest, built: '1995' });
+    expect(tables.conditions?.[names.indexOf('pests')]).toBe(
+      'Pests | not looked at | not looked at | It is not known to be sound.',
+    );
+    expect(remarks).toEqual(['Not looked at: pests.']);
   });
 });

@@ -4,10 +4,11 @@ import { answer } from '../../../src/calc/declare/calculation.ts';
 import type { Field, Fields } from '../../../src/calc/declare/field.ts';
 import { readFields, sentence } from '../../../src/calc/declare/read-fields.ts';
 import { jobFields } from '../../../src/job/job-fields.ts';
+import type { Quantity } from '../../../src/quantity/quantity.ts';
 import { loadProject } from '../../../src/rulebook/project.ts';
 import { openRulebook } from '../../../src/rulebook/rulebook.ts';
 
-const { data } = loadProject();
+const { data, files } = loadProject();
 const rules = openRulebook(data);
 
 /** Every field below some fields, with the way to it. */
@@ -43,6 +44,48 @@ describe('every calculation', () => {
     for (const each of calculations) {
       expect(answer(each, each.example, rules)).toEqual(answer(each, each.example, rules));
     }
+  });
+});
+
+/** Entries that are answered: each calculation's own example, and what the published checks give. */
+const answered = [
+  ...calculations.map((each) => ({ name: each.name, what: 'its example', given: each.example })),
+  ...files.checks
+    .filter(({ entry }) => entry.refuses === undefined)
+    .map(({ id, entry }) => ({ name: entry.calculation, what: id, given: entry.given })),
+];
+
+/** A sentence ends; it may begin with what somebody typed. */
+const SENTENCE = /^\S.*\.$/s;
+/** Words, which may be none, or a quantity. */
+const isCell = (value: unknown): boolean =>
+  typeof value === 'string' || Number.isFinite((value as Quantity | undefined)?.amount);
+
+describe('every answer is whole', () => {
+  test.each(answered)('$name: $what', ({ name, given }) => {
+    const one = calculationNamed(name);
+    if (!one) throw new Error(`found no calculation ${name}`);
+    const read = answer(one, given, rules);
+    if (!read.ok) throw new Error(read.problems.map(sentence).join(' '));
+    const { figures, tables = {}, cautions, remarks } = read.value;
+    expect(Object.keys(figures)).not.toEqual([]);
+    for (const [key, { label, value }] of Object.entries(figures)) {
+      expect(label.trim(), key).not.toBe('');
+      expect(isCell(value) && value !== '', key).toBe(true);
+    }
+    for (const [key, table] of Object.entries(tables)) {
+      const columns = Object.keys(table.columns);
+      expect(table.title, key).not.toBe('');
+      expect(table.rows, key).not.toEqual([]);
+      for (const row of table.rows) {
+        expect(Object.keys(row).sort(), key).toEqual([...columns].sort());
+        for (const column of columns) expect(isCell(row[column]), `${key}, ${column}`).toBe(true);
+      }
+      expect(columns).toEqual(expect.arrayContaining(Object.keys(table.format ?? {})));
+    }
+    expect(new Set(cautions).size).toBe(cautions.length);
+    for (const id of cautions) expect(data.cautions[id], id).toBeDefined();
+    for (const remark of remarks) expect(remark).toMatch(SENTENCE);
   });
 });
 

@@ -128,6 +128,39 @@ describe('the whole roof', () => {
     );
   });
 
+  /** By the working: R-0.6 or so of films and board, and 3.5 an inch of 9 in on the mean, is far above the 1/0.079 of the limit. */
+  test.each([
+    ['a deep roof', {}, 'below'],
+    ['a roof of an inch', { eave: '1 in', ridge: '1 in' }, 'above'],
+  ])('%s lies on its side of the limit', (_, more, side) => {
+    expect(answered({ ...slopes, energy_zone: 'zone 3', ...more }).remarks.at(-1)).toMatch(
+      `, lies ${side} it;`,
+    );
+  });
+
+  /**
+   * The federal table leaves blown fill a share of its nominal R, and the films and the ceiling add theirs. By hand, a roof of 3.5 in to 14 in
+   * and a nominal 10 in: 35 % of depth at the edge, for which the table has 62 %. Nominal R: 3.5 x 10; with 2 in of old at 3 an inch 3 x 2 + 3.5 x 8; with old
+   * insulation as deep as that or deeper 3 x 10.
+   */
+  const restrictions: readonly [what: string, more: Entries, nominal: number][] = [
+    ['without old insulation', {}, 35],
+    ['with 2 in of it', { old_depth: '2 in', old_r_per_inch: '3 R per in' }, 34],
+    ['with 10 in of it', { old_depth: '10 in', old_r_per_inch: '3 R per in' }, 30],
+    ['with 12 in of it', { old_depth: '12 in', old_r_per_inch: '3 R per in' }, 30],
+  ];
+  test.each(restrictions)('the restricted part by the federal table, %s', (_, more, nominal) => {
+    const entries = { ...slopes, eave: '3.5 in', ridge: '14 in', nominal_depth: '10 in', ...more };
+    const films = amountIn(uniformResistance('gypsum 1/2 in', undefined, rules).total, 'h ft2 F/Btu');
+    expect(resistance(entries, 'restricted_by_table')).toBeCloseTo(films + 0.62 * nominal, 9);
+    // From 3.5 in to 10 in is 6.5 in of the 10.5 in that each slope rises.
+    expect(amountIn(figure(entries, 'restricted_share') as Quantity<'number'>, '1')).toBeCloseTo(
+      6.5 / 10.5,
+      8,
+    );
+    expect(amountIn(figure(entries, 'restricted_ratio') as Quantity<'number'>, '1')).toBeCloseTo(0.35, 12);
+  });
+
   test('a level roof at its nominal depth is restricted nowhere', () => {
     const { figures } = answered({ ...slopes, shape: 'level', eave: '9 in' });
     expect(Object.keys(figures).filter((name) => name.startsWith('restricted'))).toEqual([]);

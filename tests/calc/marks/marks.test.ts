@@ -5,7 +5,7 @@ import { FEWEST, MOST } from '../../../src/calc/marks/directions.ts';
 import { type HoseMark, hoseMarks, type Opening } from '../../../src/calc/marks/marks.ts';
 import type { Ring } from '../../../src/calc/ways/flue-ring.ts';
 import { amountIn, type Quantity, quantity } from '../../../src/quantity/quantity.ts';
-import { complaints, type Entries, figure, rules, worked } from '../told.ts';
+import { complaints, type Entries, figure, printed, rules, worked } from '../told.ts';
 import { type Box, edgeFrom, type Push, places, round, turnsOf, worst } from './brute-force.ts';
 
 const inches = (amount: number) => quantity(amount, 'in');
@@ -244,6 +244,56 @@ describe('what is said of a push', () => {
     expect(figure(hoseMarkings, entries, 'missed', 'in')).toBeGreaterThan(0);
   });
 
+  /** A stream of 5 ft 4 in; the marks of a zone 10 ft long lie within any reach. */
+  const near: Entries = { ...home, from: '25 ft', to: '35 ft' };
+  const said = (more: Entries) => printed(hoseMarkings, { ...near, ...more }).remarks;
+  const last = expect.stringMatching(/^Tape the hose before it is fed/);
+
+  test('nothing but how to tape the hose where all is within reach', () => {
+    expect(said({})).toEqual([last]);
+  });
+
+  test('a push that crosses trusses is told of, one that meets none is not', () => {
+    expect(said({ truss_spacing: '24 in', first_truss: '0 in' })).toEqual([
+      expect.stringMatching(/^A push that crosses trusses/),
+      last,
+    ]);
+    // Trusses at 12, 20, 28 and 36 ft... from the opening at 24 ft the zone from 21 to 27 ft meets none.
+    expect(
+      said({ along: '24 ft', from: '21 ft', to: '27 ft', truss_spacing: '8 ft', first_truss: '12 ft' }),
+    ).toEqual([last]);
+  });
+
+  test('a reach of one length is told as one', () => {
+    expect(said({ ...home, reach: '20 ft' })[0]).toMatch(
+      /^4 of the pushes may not get there: the hose reaches 20 ft\. /,
+    );
+  });
+
+  test('what a ring leaves out of reach is told, and cautioned of', () => {
+    const flues = [{ along: '30 ft', at: '9 ft', across: '6 in' }];
+    const { remarks, cautions, figures } = printed(hoseMarkings, { ...near, stream_reach: '2 ft', flues });
+    expect(figures.stopped).not.toBe('0 pushes');
+    expect(remarks[0]).toMatch(/^Behind the ring .* of the zone’s edge stay out of the stream’s reach/);
+    expect(cautions).toEqual([
+      'caution.hose.flue-ahead',
+      'caution.layout.framing',
+      'caution.hose.blind',
+      'caution.ceiling.trapped-air',
+      'caution.before.wear',
+    ]);
+  });
+
+  test('a flue that no push meets is kept clear of, and leaves nothing out of reach', () => {
+    // The flue stands far outside the zone.
+    const { remarks, cautions } = printed(hoseMarkings, {
+      ...near,
+      flues: [{ along: '60 ft', at: '9 ft', across: '6 in' }],
+    });
+    expect(remarks).toEqual([last]);
+    expect(cautions[0]).toBe('caution.flue.keep-clear');
+  });
+
   test('a flue ahead is cautioned of first of all', () => {
     const flues = (at: string) => [{ along: '30 ft', at, across: '6 in' }];
     expect(worked(hoseMarkings, { ...home, flues: flues('8 ft') }).cautions[0]).toBe(
@@ -258,6 +308,16 @@ const bad: readonly [title: string, more: Entries, says: RegExp][] = [
     'a zone that ends before it begins',
     { from: '40 ft', to: '20 ft' },
     /^Zone to \(to\): found 20 ft; expected a place beyond the other end of the zone at 40 ft\.$/,
+  ],
+  [
+    'a zone of no length',
+    { from: '30 ft', to: '30 ft' },
+    /^Zone to \(to\): found 30 ft; expected a place beyond the other end of the zone at 30 ft\.$/,
+  ],
+  [
+    'an opening beyond its zone',
+    { to: '29 ft' },
+    /^Place of the opening \(along\): found 30 ft; expected a place in its zone, 0 in to 29 ft\.$/,
   ],
   [
     'an opening outside its zone',
