@@ -1,19 +1,8 @@
+import { commentsOf } from './comments.ts';
 import type { Agency } from './schema.ts';
 
 /** A text in YAML's double quotes, whatever stands in it. */
 const quoted = (text: string): string => JSON.stringify(text);
-
-/** The doc comments of the fields of one schema, by field, out of the text of the file it stands in. */
-function commentsOf(schemaText: string, schema: string): ReadonlyMap<string, string> {
-  const from = schemaText.indexOf(`export const ${schema} =`);
-  const block = schemaText.slice(from, schemaText.indexOf('\n});', from));
-  return new Map(
-    [...block.matchAll(/\/\*\* (.*?) \*\/\n\s+(\w+)[:,]/g)].map(([, comment = '', field = '']) => [
-      field,
-      comment,
-    ]),
-  );
-}
 
 /** Some lines as comments. */
 const remark = (...lines: readonly string[]): string => lines.map((line) => `# ${line}`.trimEnd()).join('\n');
