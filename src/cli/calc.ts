@@ -2,6 +2,7 @@ import { calculationNamed, calculations } from '../calc/calculations.ts';
 import { type AnyCalculation, answer } from '../calc/declare/calculation.ts';
 import type { Field, Fields } from '../calc/declare/field.ts';
 import { sentence } from '../calc/declare/read-fields.ts';
+import { remarkText } from '../calc/declare/remark.ts';
 import { nearest } from '../rulebook/nearest.ts';
 import { loadProject } from '../rulebook/project.ts';
 import { openRulebook } from '../rulebook/rulebook.ts';
@@ -45,7 +46,7 @@ await run(() => {
         figures: figuresJson(figures),
         ...(tables ? { tables: tablesJson(tables) } : {}),
         cautions,
-        remarks,
+        remarks: remarks.map(remarkText),
       },
       null,
       2,

@@ -1,4 +1,5 @@
 import { mostThatPasses } from '../calc/ceiling/load.ts';
+import { remarkText } from '../calc/declare/remark.ts';
 import { heldBy } from '../job/cautions.ts';
 import type { PartOutcome } from '../job/parts/part.ts';
 import { workParts } from '../job/parts/parts.ts';
@@ -21,7 +22,7 @@ const outcomeJson = (outcome: PartOutcome) => {
         figures: figuresJson(figures),
         tables: tablesJson(tables),
         cautions,
-        remarks,
+        remarks: remarks.map(remarkText),
       };
     }
     case 'waiting':
@@ -90,5 +91,5 @@ export const plannedJson = (plan: WorkedJob, rules: Rulebook) => ({
   }),
   parts: workParts(plan, rules).map(outcomeJson),
   cautions: plan.cautions,
-  remarks: plan.remarks,
+  remarks: plan.remarks.map(remarkText),
 });

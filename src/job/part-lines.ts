@@ -1,5 +1,6 @@
 import type { AnswerTable, Figure } from '../calc/declare/calculation.ts';
 import { sentence } from '../calc/declare/read-fields.ts';
+import { remarkText } from '../calc/declare/remark.ts';
 import { format } from '../quantity/format.ts';
 import type { CautionWords, Rulebook } from '../rulebook/rulebook.ts';
 import { cautionSentence } from './caution-words.ts';
@@ -26,7 +27,7 @@ export function partLines(outcome: PartOutcome, cautions: Cautions, rules: Ruleb
         ...said(stops),
         ...Object.values(figures).map((figure) => `  ${figure.label}: ${shown(figure)}`),
         ...Object.values(tables).flatMap(tableLines),
-        ...remarks.map((remark) => `  ${remark}`),
+        ...remarks.map((remark) => `  ${remarkText(remark)}`),
         ...said(ids.filter((id) => !stops.includes(id))),
       ];
     }

@@ -1,6 +1,7 @@
 import type { Readiness } from '../calc/before/readiness.ts';
 import type { FreeSection, Section } from '../calc/cavity/section.ts';
 import type { CeilingLoad } from '../calc/ceiling/load.ts';
+import type { Remark } from '../calc/declare/remark.ts';
 import type { ResistancePerInch } from '../calc/fill/resistance.ts';
 import type { Departure, RuleName } from '../calc/holes/search.ts';
 import type { CautionId } from '../generated/rule-types.ts';
@@ -66,5 +67,5 @@ export interface WorkedJob {
   readonly hot: readonly HotPlace[];
   readonly log: FillLog;
   readonly cautions: readonly PlacedCaution[];
-  readonly remarks: readonly string[];
+  readonly remarks: readonly Remark[];
 }

@@ -1,4 +1,5 @@
 import { mostThatPasses } from '../calc/ceiling/load.ts';
+import { remarkText } from '../calc/declare/remark.ts';
 import { clashSentence, departureSentence } from '../calc/holes/words.ts';
 import { format } from '../quantity/format.ts';
 import type { CautionWords, Rulebook } from '../rulebook/rulebook.ts';
@@ -67,7 +68,7 @@ function planLines(
           `  ${format(plan.resistance.value, { figures: 3 })}, between ${format(plan.resistance.low, { figures: 3 })} and ${format(plan.resistance.high, { figures: 3 })}, from ${plan.resistance.from}`,
         ]
       : []),
-    ...plan.remarks.map((remark) => `  ${remark}`),
+    ...plan.remarks.map((remark) => `  ${remarkText(remark)}`),
     ...logLines(plan, cautions, rules),
     ...workParts(plan, rules).flatMap((outcome) => partLines(outcome, cautions, rules)),
   ];

@@ -8,6 +8,7 @@ import { type Room, roomExhaust } from '../../src/calc/air/rooms.ts';
 import { factoryRate, wholeHouseRate } from '../../src/calc/air/whole-house.ts';
 import { type Answer, answer } from '../../src/calc/declare/calculation.ts';
 import { sentence } from '../../src/calc/declare/read-fields.ts';
+import { remarkText } from '../../src/calc/declare/remark.ts';
 import { amountIn, inUnit, number, type Quantity, quantity } from '../../src/quantity/quantity.ts';
 import { loadProject } from '../../src/rulebook/project.ts';
 import { openRulebook } from '../../src/rulebook/rulebook.ts';
@@ -126,7 +127,7 @@ describe('the answer', () => {
   test('a fan that is there and does enough leaves nothing to install, not less than nothing', () => {
     const { figures, remarks } = worked({ floor: '1000 ft2', bedrooms: '2', existing: '80 cfm' });
     expect(figures.to_install).toMatchObject({ value: { amount: 0 } });
-    expect(remarks.join(' ')).toContain('nothing is to be added');
+    expect(remarks.map(remarkText).join(' ')).toContain('nothing is to be added');
   });
 
   test('rooms without a name are told apart by their number', () => {
@@ -144,7 +145,7 @@ describe('the answer', () => {
       bedrooms: '2',
       rooms: [{ room: 'kitchen', runs: 'all the time', flow: '40 cfm' }],
     });
-    expect(remarks.join(' ')).toContain('100 cfm on demand');
+    expect(remarks.map(remarkText).join(' ')).toContain('100 cfm on demand');
   });
 });
 
@@ -311,7 +312,7 @@ describe('the length of a duct', () => {
     );
     if (!read.ok) throw new Error('found a problem, expected an answer in words');
     expect(read.value.figures.verdict?.value).toBe('none is published here');
-    expect(read.value.remarks.join(' ')).toContain('80 cfm through 3 in');
+    expect(read.value.remarks.map(remarkText).join(' ')).toContain('80 cfm through 3 in');
     expect(read.value.cautions).toContain('caution.air.outdoors');
   });
 
@@ -321,7 +322,7 @@ describe('the length of a duct', () => {
       { flow: '80 cfm', size: '4 in', kind: 'flexible', elbows: '1' },
       rules,
     );
-    expect(read.ok && read.value.remarks.join(' ')).toContain('use up all the length');
+    expect(read.ok && read.value.remarks.map(remarkText).join(' ')).toContain('use up all the length');
   });
 
   test('is never below 0, never longer for one elbow or a stronger fan more, and the same in metric', () => {

@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { remarkText } from '../../src/calc/declare/remark.ts';
 import { bagsFor, bagsToLoad } from '../../src/calc/fill/bags.ts';
 import { fillWords } from '../../src/calc/fill/cautions.ts';
 import { type Material, resistancePerInch } from '../../src/calc/fill/resistance.ts';
@@ -151,7 +152,9 @@ describe('R per inch', () => {
     (material, density) => {
       expect(perInch(material, density)).toBeUndefined();
       const { remarks } = fillWords(material, quantity(density, 'lb/ft3'), undefined, rules);
-      expect(remarks.join(' ')).toContain(`No R per inch is published for ${material} at ${density} lb/ft³`);
+      expect(remarks.map(remarkText).join(' ')).toContain(
+        `No R per inch is published for ${material} at ${density} lb/ft³`,
+      );
     },
   );
 
@@ -201,7 +204,7 @@ describe('what is said beside a fill', () => {
   });
 
   test('an estimate says whether anything is published at its density', () => {
-    expect(said('glass fibre', 1.5).remarks).toEqual([
+    expect(said('glass fibre', 1.5).remarks.map(remarkText)).toEqual([
       'At this density nothing is published for glass fibre: the estimate runs between the densities that are.',
     ]);
   });
@@ -215,6 +218,10 @@ describe('what is said beside a fill', () => {
     ['cellulose', 3.5, false],
   ];
   test.each(unusual)('%s at %d lb/ft3 is out of the usual: %s', (material, density, out) => {
-    expect(said(material, density).remarks.some((remark) => remark.includes('outside the usual'))).toBe(out);
+    expect(
+      said(material, density)
+        .remarks.map(remarkText)
+        .some((remark) => remark.includes('outside the usual')),
+    ).toBe(out);
   });
 });

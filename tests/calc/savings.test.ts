@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { type AnyCalculation, answer, type Figure } from '../../src/calc/declare/calculation.ts';
 import { sentence } from '../../src/calc/declare/read-fields.ts';
+import { remarkText } from '../../src/calc/declare/remark.ts';
 import { fuelCost, presentWorth, savings } from '../../src/calc/savings/declaration.ts';
 import { fuels } from '../../src/calc/savings/fuel.ts';
 import { singlePresentWorth, uniformPresentWorth } from '../../src/calc/savings/worth.ts';
@@ -143,12 +144,12 @@ describe('the saving', () => {
       price_of_heat: '0.15 $/kWh',
     });
     expect(figures.carbon).toBeUndefined();
-    expect(remarks.join()).toMatch(/No carbon dioxide is given for electricity/);
+    expect(remarks.map(remarkText).join()).toMatch(/No carbon dioxide is given for electricity/);
   });
 
   test('says which figures are from memory where none were entered', () => {
     const { life: _, discount_rate: __, ...rest } = home;
-    expect(answered(savings, rest).remarks[0]).toMatch(
+    expect(answered(savings, rest).remarks.map(remarkText)[0]).toMatch(
       /from memory.*life of 20 years and a real discount rate of 3 %/,
     );
     expect(answered(savings, home).remarks).toEqual([]);

@@ -1,5 +1,6 @@
 import { type Answer, type AnyCalculation, answer } from '../../src/calc/declare/calculation.ts';
 import { sentence } from '../../src/calc/declare/read-fields.ts';
+import { remarkText } from '../../src/calc/declare/remark.ts';
 import { type FormatOptions, format } from '../../src/quantity/format.ts';
 import { amountIn, type Quantity } from '../../src/quantity/quantity.ts';
 import type { UnitName } from '../../src/quantity/units.ts';
@@ -52,7 +53,7 @@ export function printed(one: AnyCalculation, entries: Entries) {
       ]),
     ),
     cautions,
-    remarks,
+    remarks: remarks.map(remarkText),
   };
 }
 

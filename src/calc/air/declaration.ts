@@ -1,8 +1,8 @@
-import { format } from '../../quantity/format.ts';
 import { compare, input } from '../../quantity/quantity.ts';
 import { calculation, type Figure } from '../declare/calculation.ts';
 import type { Values } from '../declare/field.ts';
 import { choiceField, countField, lengthField, quantityField } from '../declare/field.ts';
+import { type Remark, said } from '../declare/remark.ts';
 import { ductKinds, exhaustDuct } from './duct.ts';
 import { existingField, homeFields, roomsField } from './fields.ts';
 import { type FreshAir, freshAir } from './fresh-air.ts';
@@ -90,8 +90,8 @@ function roomTable(rooms: readonly RoomExhaust[]) {
   };
 }
 
-function remarksOn({ rooms, toInstall, factory, wholeHouse }: FreshAir): string[] {
-  const remarks = [
+function remarksOn({ rooms, toInstall, factory, wholeHouse }: FreshAir): Remark[] {
+  const remarks: Remark[] = [
     compare(wholeHouse, factory) > 0
       ? 'The factory rule asked less than the standard asks now: the home’s own fan may not be enough.'
       : 'The factory rule asked no less than the standard asks now: measure what the home’s own fan still moves.',
@@ -105,7 +105,7 @@ function remarksOn({ rooms, toInstall, factory, wholeHouse }: FreshAir): string[
   for (const { name, runs, askedRuns, asked } of rooms) {
     if (runs !== askedRuns)
       remarks.push(
-        `No rate is entered here for a fan of the ${name} that runs all the time: it is held against ${format(asked)} on demand.`,
+        said`No rate is entered here for a fan of the ${name} that runs all the time: it is held against ${asked} on demand.`,
       );
   }
   return remarks;
@@ -141,7 +141,7 @@ export const exhaustDuctCalculation = calculation({
         figures: { verdict: { label: 'Length allowed', value: 'none is published here' } },
         cautions: duct.cautions,
         remarks: [
-          `The table as entered here has no row for ${format(flow)} through ${format(size)} duct: go by the fan maker’s own duct table, or measure the flow when the duct is in.`,
+          said`The table as entered here has no row for ${flow} through ${size} duct: go by the fan maker’s own duct table, or measure the flow when the duct is in.`,
         ],
       };
     const figures: Record<string, Figure> = {

@@ -1,8 +1,8 @@
 import type { CautionId } from '../../generated/rule-types.ts';
-import { format } from '../../quantity/format.ts';
 import { compare, inUnit, named, type Quantity, times } from '../../quantity/quantity.ts';
 import { calculation, EntriesClash, type Figure } from '../declare/calculation.ts';
 import { choiceField, lengthField, optional, quantityField } from '../declare/field.ts';
+import { type Remark, said } from '../declare/remark.ts';
 import { cavityVents, known, ventilationAsked } from './cavity-vents.ts';
 
 export const cavityVentilation = calculation({
@@ -99,8 +99,8 @@ function remarksOf(
   clear: Quantity<'length'> | undefined,
   clearAsked: Quantity<'length'>,
   verdict: string,
-): string[] {
-  const remarks: string[] = [];
+): Remark[] {
+  const remarks: Remark[] = [];
   if (sections === 'single' && bareMetal === 'yes' && sealed === 'no')
     remarks.push('Once the ceiling leaks are sealed, the paragraph asks for no ventilation here.');
   if (verdict === 'not known')
@@ -111,7 +111,7 @@ function remarksOf(
     );
     if (clear === undefined)
       remarks.push(
-        `A cavity filled up to the roof has no ${format(clearAsked)} of clear passage: then what the section says and what is planned do not agree, and the local building authority decides.`,
+        said`A cavity filled up to the roof has no ${clearAsked} of clear passage: then what the section says and what is planned do not agree, and the local building authority decides.`,
       );
   }
   return remarks;

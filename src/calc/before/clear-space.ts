@@ -17,6 +17,7 @@ import {
 } from '../../quantity/quantity.ts';
 import type { Rulebook } from '../../rulebook/rulebook.ts';
 import { EntriesClash } from '../declare/calculation.ts';
+import { type Remark, said } from '../declare/remark.ts';
 import type { Material } from '../fill/resistance.ts';
 import type { FlueKind, HotThing, HotThingKind } from './hot-things.ts';
 
@@ -38,7 +39,7 @@ export interface ClearSpace {
   readonly takenOff: Quantity<'volume'>;
   readonly mayLieAbove: boolean;
   readonly cautions: readonly CautionId[];
-  readonly remarks: readonly string[];
+  readonly remarks: readonly Remark[];
 }
 
 /** The connectors, by the appliance they serve as the table names it. */
@@ -237,17 +238,17 @@ function remarksOf(
   toTheRoof: boolean,
   material: Material,
   rules: Rulebook,
-): readonly string[] {
-  const remarks: string[] = [];
-  const gauge = format(rules.value('clearance.flue.shield-gauge'));
+): readonly Remark[] {
+  const remarks: Remark[] = [];
+  const gauge = rules.value('clearance.flue.shield-gauge');
   if (!isLight(kind)) {
     remarks.push(
-      `The shield is of ${gauge}-gauge sheet or heavier and ends ${format(rules.value('clearance.flue.shield-above'))} or more above the fill; both are recalled, of gas vents, so go by the instructions of this one.`,
+      said`The shield is of ${gauge}-gauge sheet or heavier and ends ${rules.value('clearance.flue.shield-above')} or more above the fill; both are recalled, of gas vents, so go by the instructions of this one.`,
     );
     if (listed && compare(listed, publishedRing(kind, rules).ring) < 0)
       remarks.push(
         kind === 'masonry chimney'
-          ? `The ${kind} keeps the published ${format(ring)}; a masonry chimney has no listing that makes it less.`
+          ? said`The ${kind} keeps the published ${ring}; a masonry chimney has no listing that makes it less.`
           : `The listing of the ${kind} gives less than the published distance: keep a copy of it with the job.`,
       );
     if (kind === 'masonry chimney')
@@ -258,15 +259,15 @@ function remarksOf(
       );
   } else if (ring.amount > 0) {
     remarks.push(
-      `None may lie above the light. Anything that burns stays ${format(rules.value('clearance.light.to-combustibles'))} or more from its recessed parts. No height is published for its barrier; the one for vents stands in.`,
+      said`None may lie above the light. Anything that burns stays ${rules.value('clearance.light.to-combustibles')} or more from its recessed parts. No height is published for its barrier; the one for vents stands in.`,
     );
   } else {
     const { leak, pressure } = airtight(rules);
-    const limit = `${format(leak)} or less at ${format(pressure)} (ASTM E283)`;
+    const limit = said`${leak} or less at ${pressure} (ASTM E283)`;
     remarks.push(
       kind === 'light, rated for contact and airtight'
-        ? `Airtight means that its label says it leaks ${limit}.`
-        : `The light may leak air: its label says whether it leaks ${limit}. If not, it is sealed or changed first.`,
+        ? said`Airtight means that its label says it leaks ${limit}.`
+        : said`The light may leak air: its label says whether it leaks ${limit}. If not, it is sealed or changed first.`,
     );
   }
   if (toTheRoof)

@@ -1,6 +1,7 @@
 import { inUnit, larger, named, type Quantity, total } from '../../quantity/quantity.ts';
 import { calculation, EntriesClash, type Figure } from '../declare/calculation.ts';
 import { choiceField, listField } from '../declare/field.ts';
+import { remarkText } from '../declare/remark.ts';
 import { materials } from '../fill/resistance.ts';
 import { clearSpace } from './clear-space.ts';
 import { hotThingFields } from './hot-things.ts';
@@ -81,7 +82,12 @@ export const clearSpaces = calculation({
         },
       },
       cautions: [...new Set(spaces.flatMap(({ cautions }) => cautions))],
-      remarks: [...new Set(spaces.flatMap(({ remarks }) => remarks))],
+      // What holds for several is said once.
+      remarks: [
+        ...new Map(
+          spaces.flatMap(({ remarks }) => remarks).map((remark) => [remarkText(remark), remark]),
+        ).values(),
+      ],
     };
   },
 });

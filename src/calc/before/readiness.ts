@@ -1,6 +1,6 @@
 import type { CautionId } from '../../generated/rule-types.ts';
-import { format } from '../../quantity/format.ts';
 import type { Rulebook } from '../../rulebook/rulebook.ts';
+import { type Remark, said } from '../declare/remark.ts';
 import { type Meaning, meanings } from './meanings.ts';
 import { type LookedAt, notLookedAt, readinessFields, type Survey } from './readiness-fields.ts';
 
@@ -26,7 +26,7 @@ export interface Readiness {
   readonly openStops: readonly Condition[];
   /** Each once: the stops, then the warnings, then the notes. */
   readonly cautions: readonly CautionId[];
-  readonly remarks: readonly string[];
+  readonly remarks: readonly Remark[];
 }
 
 /**
@@ -127,15 +127,15 @@ function remarksOf(
   conditions: readonly Condition[],
   left: readonly Condition[],
   rules: Rulebook,
-): readonly string[] {
-  const remarks: string[] = [];
+): readonly Remark[] {
+  const remarks: Remark[] = [];
   if (left.length > 0)
     remarks.push(`Not looked at: ${left.map(({ label }) => label.toLowerCase()).join(', ')}.`);
   if (conditions.some(({ name, state }) => name === 'paint' && state === 'warn')) {
     const { indoors, outdoors } = smallPaintJob(rules);
-    const within = format(rules.value('safety.paint.same-job-within'));
+    const within = rules.value('safety.paint.same-job-within');
     remarks.push(
-      `The lead-safe rules leave out a job that disturbs ${format(indoors)} of paint or less in a room, and ${format(outdoors)} or less outdoors; jobs in the same room within ${within} add up.`,
+      said`The lead-safe rules leave out a job that disturbs ${indoors} of paint or less in a room, and ${outdoors} or less outdoors; jobs in the same room within ${within} add up.`,
     );
   }
   return remarks;

@@ -1,8 +1,8 @@
-import { format } from '../../quantity/format.ts';
 import type { Quantity } from '../../quantity/quantity.ts';
 import type { Rulebook } from '../../rulebook/rulebook.ts';
 import { calculation, EntriesClash, type Figure } from '../declare/calculation.ts';
 import { lengthField, optional, quantityField } from '../declare/field.ts';
+import { type Remark, said } from '../declare/remark.ts';
 import { ceilingFields } from './fields.ts';
 import { ceilingLoad, mostThatPasses, type NewFill } from './load.ts';
 
@@ -110,9 +110,9 @@ export const ceiling = calculation({
 });
 
 /** Why the old insulation weighs what it does, where nobody weighed it. */
-function oldDensityTaken(rules: Rulebook): string {
+function oldDensityTaken(rules: Rulebook): Remark {
   const { low, high } = rules.range('thermal.batt.light-density');
-  return `The old insulation is taken at ${format(high)}, the heavier end of the lightest published batts, ${format(low)} to ${format(high)}; wet or dirty it weighs more.`;
+  return said`The old insulation is taken at ${high}, the heavier end of the lightest published batts, ${low} to ${high}; wet or dirty it weighs more.`;
 }
 
 function newFill({ depth, density, weight }: Given): NewFill {

@@ -8,6 +8,7 @@ import type { Check } from '../../rulebook/schema.ts';
 import { calculationNamed, calculations } from '../calculations.ts';
 import { type Answer, answer, type Figure } from '../declare/calculation.ts';
 import { sentence } from '../declare/read-fields.ts';
+import { remarkText } from '../declare/remark.ts';
 
 /** One figure of a check, held against what was computed. */
 export interface Held {
@@ -119,8 +120,9 @@ function cellAt(way: string, { tables = {} }: Answer): Pick<Figure, 'value'> | u
 
 /** Does a remark of the answer say these words? */
 function holdWords(words: string, { remarks }: Answer): Held {
-  const holds = remarks.some((remark) => remark.includes(words));
-  return { figure: 'remarks', expected: words, found: holds ? words : remarks.join(' '), holds };
+  const told = remarks.map(remarkText);
+  const holds = told.some((remark) => remark.includes(words));
+  return { figure: 'remarks', expected: words, found: holds ? words : told.join(' '), holds };
 }
 
 /** Does a caution stand with the answer, or not, as it is expected to? */

@@ -4,6 +4,7 @@ import type { Quantity } from '../../quantity/quantity.ts';
 import type { Rulebook } from '../../rulebook/rulebook.ts';
 import type { Fields, Values } from './field.ts';
 import { type FieldProblem, type Read, readFields } from './read-fields.ts';
+import type { Remark } from './remark.ts';
 
 /** One figure that comes out: its value, and how it is printed. */
 export interface Figure {
@@ -30,7 +31,7 @@ export interface Answer {
   /** Cautions that this answer trips, the gravest first. */
   readonly cautions: readonly CautionId[];
   /** Sentences about this answer that no figure says. */
-  readonly remarks: readonly string[];
+  readonly remarks: readonly Remark[];
 }
 
 /** Entries that read well one by one but can't be true together. */

@@ -5,6 +5,7 @@ import type { Rulebook } from '../../rulebook/rulebook.ts';
 import { cavitySection } from '../cavity/section.ts';
 import { type AnswerTable, calculation, EntriesClash, type Figure } from '../declare/calculation.ts';
 import type { Values } from '../declare/field.ts';
+import { type Remark, said } from '../declare/remark.ts';
 import { fillWords } from '../fill/cautions.ts';
 import { type Material, type ResistancePerInch, resistancePerInch } from '../fill/resistance.ts';
 import { heatFields } from './fields.ts';
@@ -219,5 +220,5 @@ function tablesOf({
 const besideWholeHome = (
   { after }: { readonly after: RoofState },
   limit: Quantity<'thermal transmittance'>,
-): string =>
-  `The federal limit of ${format(limit)} is on the mean of the whole envelope of a new home, not on its ceiling. This ceiling alone, at ${format(after.transmittance)}, lies ${compare(after.transmittance, limit) <= 0 ? 'below' : 'above'} it; that says nothing of the whole home, whose walls, floor and windows let more through.`;
+): Remark =>
+  said`The federal limit of ${limit} is on the mean of the whole envelope of a new home, not on its ceiling. This ceiling alone, at ${after.transmittance}, lies ${compare(after.transmittance, limit) <= 0 ? 'below' : 'above'} it; that says nothing of the whole home, whose walls, floor and windows let more through.`;

@@ -12,6 +12,7 @@ import {
 import type { Rulebook } from '../../rulebook/rulebook.ts';
 import type { Section } from '../cavity/section.ts';
 import { EntriesClash } from '../declare/calculation.ts';
+import { printed, type Remark, said } from '../declare/remark.ts';
 import { inParallel, resistanceOf } from '../layers/layers.ts';
 import { type Layering, meanAcross, meanThicknesses } from './across.ts';
 import {
@@ -74,7 +75,7 @@ export interface RoofHeat {
     readonly high: Quantity<'thermal resistance'>;
   };
   readonly restricted: RestrictedPart | undefined;
-  readonly remarks: readonly string[];
+  readonly remarks: readonly Remark[];
 }
 
 const inches = (q: Quantity<'length'>): number => amountIn(q, 'in');
@@ -290,21 +291,21 @@ function naive(
   return named(claim, 'Rm', 'R of the mean depth');
 }
 
-const whyTheyDiffer = ({ naive: claimed, cavityResistance, resistance }: RoofState): string =>
-  `The mean depth would claim ${format(claimed, three)}. Heat takes the thin places by preference, so the section gives ${format(cavityResistance, three)}; with the framing beside it the roof has ${format(resistance, three)}.`;
+const whyTheyDiffer = ({ naive: claimed, cavityResistance, resistance }: RoofState): Remark =>
+  said`The mean depth would claim ${printed(claimed, three)}. Heat takes the thin places by preference, so the section gives ${printed(cavityResistance, three)}; with the framing beside it the roof has ${printed(resistance, three)}.`;
 
 /** What an inch of the old insulation is taken for, where its label is gone. */
-const oldTaken = ({ before }: OldInsulation, rules: Rulebook): string => {
+const oldTaken = ({ before }: OldInsulation, rules: Rulebook): Remark => {
   const { low, high } = rules.range('thermal.batt.light-r');
-  return `The old insulation is taken at ${format(before.perInch, three)}, half-way between the ${format(low)} and ${format(high)} of the lightest published batts; wet, pressed or torn it has less.`;
+  return said`The old insulation is taken at ${printed(before.perInch, three)}, half-way between the ${low} and ${high} of the lightest published batts; wet, pressed or torn it has less.`;
 };
 
-const woodTaken = (rules: Rulebook): string => {
+const woodTaken = (rules: Rulebook): Remark => {
   const { low, high } = rules.range('thermal.wood.softwood-r');
-  return `The wood of the trusses is taken at ${format(low)}, the lower end of the published ${format(low)} to ${format(high)}.`;
+  return said`The wood of the trusses is taken at ${low}, the lower end of the published ${low} to ${high}.`;
 };
 
-const stillAir = (rules: Rulebook): string => {
+const stillAir = (rules: Rulebook): Remark => {
   const { low, high } = rules.range('thermal.air-space.heat-up');
-  return `Before, the air above the old insulation gets no R, since such a space leaks. Were it sealed and still it would add ${format(low)} to ${format(high)} there, and the fill would add that much less.`;
+  return said`Before, the air above the old insulation gets no R, since such a space leaks. Were it sealed and still it would add ${low} to ${high} there, and the fill would add that much less.`;
 };

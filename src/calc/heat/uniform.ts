@@ -3,6 +3,7 @@ import { inUnit, named, plus, type Quantity, quantity, times } from '../../quant
 import type { Rulebook } from '../../rulebook/rulebook.ts';
 import type { boards } from '../ceiling/fields.ts';
 import { EntriesClash } from '../declare/calculation.ts';
+import type { Remark } from '../declare/remark.ts';
 import { layerResistance } from '../layers/layers.ts';
 
 export type Board = (typeof boards)[number];
@@ -13,7 +14,7 @@ export interface Uniform {
   readonly board: Quantity<'thermal resistance'>;
   readonly outdoor: Quantity<'thermal resistance'>;
   readonly total: Quantity<'thermal resistance'>;
-  readonly remarks: readonly string[];
+  readonly remarks: readonly Remark[];
 }
 
 /**
@@ -43,7 +44,7 @@ function boardResistance(
   board: Board,
   thickness: Quantity<'length'> | undefined,
   rules: Rulebook,
-): { readonly resistance: Quantity<'thermal resistance'>; readonly remarks: readonly string[] } {
+): { readonly resistance: Quantity<'thermal resistance'>; readonly remarks: readonly Remark[] } {
   const nothing = (why: string) => ({
     resistance: quantity(0, 'h ft2 F/Btu'),
     remarks: [`The ceiling board gets no R, on the safe side: ${why}.`],

@@ -4,6 +4,7 @@ import { byMethod, named, quantity, total } from '../../quantity/quantity.ts';
 import type { Rulebook } from '../../rulebook/rulebook.ts';
 import { calculation, type Figure } from '../declare/calculation.ts';
 import { choiceField, lengthField, optional, type Values } from '../declare/field.ts';
+import { type Remark, said } from '../declare/remark.ts';
 import { trussPlaces } from '../holes/roof.ts';
 import { fluesField, ringsAbout } from '../ways/flue-ring.ts';
 import { inCavityFields } from '../ways/lanes-declaration.ts';
@@ -198,13 +199,13 @@ function table({ marks, opening }: HoseMarks) {
 }
 
 /** What the table does not say, in sentences. */
-export function remarksOn({ marks, covers, missed, opening, reach, rings }: HoseMarks): string[] {
+export function remarksOn({ marks, covers, missed, opening, reach, rings }: HoseMarks): Remark[] {
   const beyond = marks.filter(({ word }) => word !== 'reaches').length;
   return [
     ...(covers
       ? []
       : [
-          `Even ${MOST} directions leave a part of the zone farther than ${format(opening.streamReach)} from every push. Make the zone shorter, or the stream reach farther.`,
+          said`Even ${MOST} directions leave a part of the zone farther than ${opening.streamReach} from every push. Make the zone shorter, or the stream reach farther.`,
         ]),
     ...(covers && rings.length > 0 && missed.amount > 0
       ? [
@@ -213,7 +214,7 @@ export function remarksOn({ marks, covers, missed, opening, reach, rings }: Hose
       : []),
     ...(beyond > 0
       ? [
-          `${beyond} of the pushes may not get there: the hose reaches ${format(reach.low)}${reach.low === reach.high ? '' : ` to ${format(reach.high)}`}. What it doesn’t reach is left over, so shorten the zone or use a stiffer tube.`,
+          said`${beyond} of the pushes may not get there: the hose reaches ${reach.low}${reach.low === reach.high ? '' : said` to ${reach.high}`}. What it doesn’t reach is left over, so shorten the zone or use a stiffer tube.`,
         ]
       : []),
     ...(opening.trusses && marks.some(({ trussesCrossed = 0 }) => trussesCrossed > 0)

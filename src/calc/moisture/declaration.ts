@@ -4,6 +4,7 @@ import { compare, type Quantity, quantity } from '../../quantity/quantity.ts';
 import type { Rulebook } from '../../rulebook/rulebook.ts';
 import { type AnswerTable, calculation, EntriesClash, type Figure } from '../declare/calculation.ts';
 import type { Values } from '../declare/field.ts';
+import { printed, type Remark, said } from '../declare/remark.ts';
 import { celsiusOf, dewPointOf, vapourPressure } from './air.ts';
 import { moistureFields } from './fields.ts';
 import { NothingHoldsBack } from './profile.ts';
@@ -220,8 +221,8 @@ function remarksOn(
   { coldest, dewPoint, gatherings, flowIn, permeanceIn }: MoistureScreen,
   { indoor_humidity, layers }: MoistureValues,
   rules: Rulebook,
-): string[] {
-  const remarks: string[] = [];
+): Remark[] {
+  const remarks: Remark[] = [];
   const [cold, dew] = [format(coldest.temperature, three), dewPoint ? format(dewPoint, three) : 'none'];
   if (dewPoint && compare(coldest.temperature, dewPoint) < 0)
     remarks.push(
@@ -235,19 +236,19 @@ function remarksOn(
   const retarder = rules.value('moisture.retarder.ceiling');
   if (gatherings.length > 0 && permeanceIn && compare(permeanceIn, retarder) > 0)
     remarks.push(
-      `From the room as far as there the layers let through ${format(permeanceIn, three)}; a ceiling built with a vapour retarder lets through ${format(retarder)} or less.`,
+      said`From the room as far as there the layers let through ${printed(permeanceIn, three)}; a ceiling built with a vapour retarder lets through ${retarder} or less.`,
     );
   for (const material of new Set(layers.flatMap((each) => each.material ?? []))) {
     const published = rules.find('moisture.permeance.materials', { material }, 'permeance');
     if (published && compare(published.low, published.high) < 0)
       remarks.push(
-        `For ${material} ${format(published.low)} to ${format(published.high)} is published; the more open end is taken. Outside of the place where water gathers the tighter end would leave more of it.`,
+        said`For ${material} ${published.low} to ${published.high} is published; the more open end is taken. Outside of the place where water gathers the tighter end would leave more of it.`,
       );
   }
   const usual = rules.range('moisture.indoor.usual');
   if (compare(indoor_humidity, usual.low) < 0 || compare(indoor_humidity, usual.high) > 0)
     remarks.push(
-      `The usual humidity indoors in the heating season lies between ${format(usual.low)} and ${format(usual.high)}; look again at what was measured.`,
+      said`The usual humidity indoors in the heating season lies between ${usual.low} and ${usual.high}; look again at what was measured.`,
     );
   return remarks;
 }

@@ -3,6 +3,7 @@ import { format } from '../../quantity/format.ts';
 import { inUnit, type Quantity } from '../../quantity/quantity.ts';
 import { type AnswerTable, calculation, type Figure } from '../declare/calculation.ts';
 import { countField, lengthField, optional, quantityField } from '../declare/field.ts';
+import { printed, said } from '../declare/remark.ts';
 import { beadFields, holeField } from './fields.ts';
 import { type PatchKit, patchKit } from './kit.ts';
 import { patchCautions } from './layers-declaration.ts';
@@ -86,7 +87,7 @@ export const patchKitCalculation = calculation({
       cautions: [...patchCautions, ...(lapped ? (['caution.patch.strips'] satisfies CautionId[]) : [])],
       remarks: lapped
         ? [
-            `The roll is narrower than the square, so each square is laid in ${kit.membrane.strips.amount} strips that lap by ${format(kit.layers.overlap, cut)} or more, as a patch layer overlaps. A wider roll needs no lap.`,
+            said`The roll is narrower than the square, so each square is laid in ${kit.membrane.strips.amount} strips that lap by ${printed(kit.layers.overlap, cut)} or more, as a patch layer overlaps. A wider roll needs no lap.`,
           ]
         : [],
     };

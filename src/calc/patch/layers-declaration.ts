@@ -3,6 +3,7 @@ import { format } from '../../quantity/format.ts';
 import { compare } from '../../quantity/quantity.ts';
 import type { Rulebook } from '../../rulebook/rulebook.ts';
 import { type AnswerTable, calculation } from '../declare/calculation.ts';
+import { printed, type Remark, said } from '../declare/remark.ts';
 import { holeField } from './fields.ts';
 import { type PatchLayers, patchLayers } from './layers.ts';
 
@@ -57,16 +58,16 @@ export const patchLayersCalculation = calculation({
         ...(compare(layers.cap, usualCap) === 0
           ? []
           : [
-              `The usual cap is ${format(usualCap, cut)} across: see that one of ${format(layers.cap, cut)} is to be had before you cut.`,
+              said`The usual cap is ${printed(usualCap, cut)} across: see that one of ${printed(layers.cap, cut)} is to be had before you cut.`,
             ]),
       ],
     };
   },
 });
 
-function beadPlace(rules: Rulebook): string {
+function beadPlace(rules: Rulebook): Remark {
   const { low, high } = rules.range('patch.sealant.under-metal');
-  return `The bead under the metal lies between ${format(low, tape)} and ${format(high, tape)} from the edge of the metal, and the screws go through its middle.`;
+  return said`The bead under the metal lies between ${printed(low, tape)} and ${printed(high, tape)} from the edge of the metal, and the screws go through its middle.`;
 }
 
 function layersTable({ cap, metal, membrane, overlap, beads }: PatchLayers): AnswerTable {

@@ -1,8 +1,9 @@
-import { format, formatNumber } from '../../quantity/format.ts';
+import { formatNumber } from '../../quantity/format.ts';
 import { compare } from '../../quantity/quantity.ts';
 import type { Rulebook } from '../../rulebook/rulebook.ts';
 import { calculation, type Figure } from '../declare/calculation.ts';
 import { lengthField, optional } from '../declare/field.ts';
+import { type Remark, said } from '../declare/remark.ts';
 import { beadFields } from './fields.ts';
 import {
   beadFromCartridge,
@@ -15,17 +16,17 @@ import {
 const three = { figures: 3 } as const;
 
 /** What is not the same on every label, and which end of it was taken. */
-function usualCartridge(size: (typeof cartridgeSizes)[number], rules: Rulebook): string[] {
+function usualCartridge(size: (typeof cartridgeSizes)[number], rules: Rulebook): Remark[] {
   const usual = rules.find('patch.sealant.cartridge', { size }, 'holds');
   if (!usual || compare(usual.low, usual.high) === 0) return [];
   return [
-    `Labels of a ${size} one differ, from ${formatNumber(usual.low.amount)} to ${format(usual.high)}; the lesser is taken.`,
+    said`Labels of a ${size} one differ, from ${formatNumber(usual.low.amount)} to ${usual.high}; the lesser is taken.`,
   ];
 }
 
-function usuallyLost(rules: Rulebook): string {
+function usuallyLost(rules: Rulebook): Remark {
   const { low, high } = rules.range('patch.sealant.lost');
-  return `Of a cartridge ${format(low)} to ${format(high)} is usually lost; the higher end is taken, so that the truck is not short.`;
+  return said`Of a cartridge ${low} to ${high} is usually lost; the higher end is taken, so that the truck is not short.`;
 }
 
 export const sealantCalculation = calculation({

@@ -3,6 +3,7 @@ import { amountIn, type Quantity } from '../../quantity/quantity.ts';
 import type { Rulebook } from '../../rulebook/rulebook.ts';
 import { EntriesClash } from '../declare/calculation.ts';
 import { optional, quantityField, type Values } from '../declare/field.ts';
+import { joined, type Remark, said } from '../declare/remark.ts';
 import type { Worth } from './worth.ts';
 
 /** How many years savings are counted, and what later ones are worth. */
@@ -81,14 +82,14 @@ export function assumed(
     discount_rate,
   }: { readonly life?: Quantity | undefined; readonly discount_rate?: Quantity | undefined },
   { years, rate }: Worth,
-): string[] {
+): Remark[] {
   const taken = [
-    ...(life ? [] : [`a life of ${format(years)}`]),
-    ...(discount_rate ? [] : [`a real discount rate of ${format(rate)}`]),
+    ...(life ? [] : [said`a life of ${years}`]),
+    ...(discount_rate ? [] : [said`a real discount rate of ${rate}`]),
   ];
   return taken.length === 0
     ? []
     : [
-        `Taken from memory, since none was entered: ${taken.join(' and ')}. A programme’s own figures govern.`,
+        said`Taken from memory, since none was entered: ${joined(taken, ' and ')}. A programme’s own figures govern.`,
       ];
 }

@@ -10,6 +10,7 @@ import type { SheetViewProps } from '../job/JobSheet.tsx';
 import { PartView } from '../parts/PartsView.tsx';
 import { TableView } from '../results/AnswerView.tsx';
 import { Cautions } from '../results/Caution.tsx';
+import { Remarks } from '../results/Remarks.tsx';
 import { Sheet } from '../results/Sheet.tsx';
 import { rules } from '../rules.ts';
 
@@ -89,9 +90,7 @@ function HoleCard({
           <TableView key={key} {...table} />
         ))}
       </details>
-      {answer.remarks.map((remark) => (
-        <p key={remark}>{remark}</p>
-      ))}
+      <Remarks of={answer.remarks} />
     </section>
   );
 }

@@ -13,6 +13,7 @@ import type { Quantity } from '../../quantity/quantity.ts';
 import { rulesBehind } from '../../quantity/working.ts';
 import type { SheetViewProps } from '../job/JobSheet.tsx';
 import { Cautions } from '../results/Caution.tsx';
+import { Remarks } from '../results/Remarks.tsx';
 import { RuleLinks } from '../results/RuleLinks.tsx';
 import { Sheet } from '../results/Sheet.tsx';
 import { Working } from '../results/Working.tsx';
@@ -85,9 +86,7 @@ export function PlanView({ plan }: Pick<SheetViewProps, 'plan'>): JSX.Element {
           </div>
         ) : null}
       </dl>
-      {plan.remarks.map((remark) => (
-        <p key={remark}>{remark}</p>
-      ))}
+      <Remarks of={plan.remarks} />
       <Details title="How the bags are worked out">
         <Working of={plan.bagsToLoad} />
       </Details>

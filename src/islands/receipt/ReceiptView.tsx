@@ -1,4 +1,5 @@
 import type { JSX } from 'preact';
+import { remarkText } from '../../calc/declare/remark.ts';
 import { receiptSheet, type SheetRow } from '../../calc/receipt/sheet.ts';
 import { workPart } from '../../job/parts/part.ts';
 import { receiptPart, receiptValues } from '../../job/parts/receipt.ts';
@@ -7,6 +8,7 @@ import { format } from '../../quantity/format.ts';
 import { ProblemSummary } from '../form/ProblemSummary.tsx';
 import type { SheetViewProps } from '../job/JobSheet.tsx';
 import { Cautions } from '../results/Caution.tsx';
+import { Remarks } from '../results/Remarks.tsx';
 import { rules } from '../rules.ts';
 
 /** Is the paper ready, and if not, how much is missing? In a line. */
@@ -45,11 +47,9 @@ export function ReceiptView({ plan, elsewhere }: SheetViewProps): JSX.Element {
         maker’s paper for the settled thickness, since an estimate for a tapered cavity is not what the label
         was tested for, and the rule on receipts asks for the maker’s figure.
       </p>
-      {answer?.remarks
-        .filter((remark) => !paper.statements.includes(remark))
-        .map((remark) => (
-          <p key={remark}>{remark}</p>
-        ))}
+      <Remarks
+        of={(answer?.remarks ?? []).filter((remark) => !paper.statements.includes(remarkText(remark)))}
+      />
       <Paper {...paper} />
     </>
   );

@@ -7,6 +7,7 @@ import type { Quantity } from '../../quantity/quantity.ts';
 import type { DrawnAnswer } from '../calculator/drawings.ts';
 import { cautions as allCautions } from '../rules.ts';
 import { Cautions } from './Caution.tsx';
+import { Remarks } from './Remarks.tsx';
 import { RuleLinks } from './RuleLinks.tsx';
 import { Sheet } from './Sheet.tsx';
 import { Working } from './Working.tsx';
@@ -114,9 +115,7 @@ export function AnswerView({
           </div>
         ))}
       </dl>
-      {remarks.map((remark) => (
-        <p key={remark}>{remark}</p>
-      ))}
+      <Remarks of={remarks} />
       <Cautions ids={at('warn')} />
       {drawings.map((each, place) => (
         <Sheet key={each.wide.title} name={`${name}-${place + 1}`} {...each} />

@@ -4,6 +4,7 @@ import { cavityVentilation } from '../../../src/calc/before/cavity-ventilation-d
 import { cavityVents, type Known, known, ventilationAsked } from '../../../src/calc/before/cavity-vents.ts';
 import { answer } from '../../../src/calc/declare/calculation.ts';
 import { sentence } from '../../../src/calc/declare/read-fields.ts';
+import { remarkText } from '../../../src/calc/declare/remark.ts';
 import { amountIn, quantity } from '../../../src/quantity/quantity.ts';
 import { loadProject } from '../../../src/rulebook/project.ts';
 import { openRulebook } from '../../../src/rulebook/rulebook.ts';
@@ -96,7 +97,7 @@ describe('a filled cavity', () => {
   });
 
   test('whose clear height is not told is told what the section says', () => {
-    expect(answered().remarks.join(' ')).toMatch(
+    expect(answered().remarks.map(remarkText).join(' ')).toMatch(
       /has no 1 in of clear passage.*local building authority decides/,
     );
   });

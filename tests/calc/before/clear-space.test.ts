@@ -5,6 +5,7 @@ import { clearSpaces } from '../../../src/calc/before/clear-spaces-declaration.t
 import { type HotThing, type HotThingKind, hotThings } from '../../../src/calc/before/hot-things.ts';
 import { answer } from '../../../src/calc/declare/calculation.ts';
 import { sentence } from '../../../src/calc/declare/read-fields.ts';
+import { remarkText } from '../../../src/calc/declare/remark.ts';
 import { type Material, materials } from '../../../src/calc/fill/resistance.ts';
 import { amountIn, type Quantity, quantity } from '../../../src/quantity/quantity.ts';
 import { working } from '../../../src/quantity/working.ts';
@@ -188,7 +189,7 @@ describe('what is said', () => {
     ['a low cavity', { kind: 'masonry chimney', across: 6, depth: 10, cavity: 10 }, /runs up to the roof/],
   ];
   test.each(remarked)('%s has its remark', (_, of, says) => {
-    expect(space(of).remarks.join(' ')).toMatch(says);
+    expect(space(of).remarks.map(remarkText).join(' ')).toMatch(says);
   });
 });
 
@@ -376,7 +377,7 @@ describe('what is printed of the clear spaces', () => {
 
 describe('what a flue or light alone is told', () => {
   const remarks = (of: Partial<Measured> & Pick<Measured, 'kind'>, material?: Material) =>
-    space({ across: 6, depth: 10, ...of }, material).remarks;
+    space({ across: 6, depth: 10, ...of }, material).remarks.map(remarkText);
   const gauge = 'gauge sheet or heavier';
   const vent = 'listed double-wall vent or chimney';
   const cases: readonly [

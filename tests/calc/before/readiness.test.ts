@@ -11,6 +11,7 @@ import {
 } from '../../../src/calc/before/readiness-fields.ts';
 import { answer } from '../../../src/calc/declare/calculation.ts';
 import { readFields, sentence } from '../../../src/calc/declare/read-fields.ts';
+import { remarkText } from '../../../src/calc/declare/remark.ts';
 import { loadProject } from '../../../src/rulebook/project.ts';
 import { openRulebook } from '../../../src/rulebook/rulebook.ts';
 import { printed } from '../told.ts';
@@ -105,15 +106,15 @@ describe('the year', () => {
     const read = readiness(sound, built, rules);
     expect(read.cautions).toEqual(cautions);
     expect(read.verdict).toBe('ready');
-    expect(read.remarks.some((remark) => remark.includes('6 ft² of paint or less in a room'))).toBe(
-      built < 1978,
-    );
+    expect(
+      read.remarks.map(remarkText).some((remark) => remark.includes('6 ft² of paint or less in a room')),
+    ).toBe(built < 1978);
   });
 
   test('left out, leaves paint and asbestos not looked at', () => {
     const read = readiness(sound, undefined, rules);
     expect(read.verdict).toBe('not looked at everywhere');
-    expect(read.remarks).toEqual(['Not looked at: paint, asbestos.']);
+    expect(read.remarks.map(remarkText)).toEqual(['Not looked at: paint, asbestos.']);
     expect(read.cautions).toEqual(['caution.before.not-looked']);
   });
 });

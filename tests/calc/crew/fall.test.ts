@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { fall } from '../../../src/calc/crew/fall/declaration.ts';
+import { remarkText } from '../../../src/calc/declare/remark.ts';
 import { complaints, type Entries, figure, worked } from '../told.ts';
 
 const roof: Entries = { height: '9 ft', rise: '3 in', width: '13 ft 10 in', roofing_work: 'no or not sure' };
@@ -98,7 +99,7 @@ describe('an anchor', () => {
 test('a fall is cautioned of below the height too', () => {
   const { cautions, remarks } = worked(fall, { ...roof, height: '5 ft' });
   expect(cautions).toContain('caution.roof.falls');
-  expect(remarks.join(' ')).toMatch(/A lower fall can still cripple/);
+  expect(remarks.map(remarkText).join(' ')).toMatch(/A lower fall can still cripple/);
 });
 
 const bad: readonly [title: string, more: Entries, says: RegExp][] = [

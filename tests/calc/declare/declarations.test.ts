@@ -3,6 +3,7 @@ import { calculationNamed, calculations } from '../../../src/calc/calculations.t
 import { answer } from '../../../src/calc/declare/calculation.ts';
 import type { Field, Fields } from '../../../src/calc/declare/field.ts';
 import { readFields, sentence } from '../../../src/calc/declare/read-fields.ts';
+import { remarkText } from '../../../src/calc/declare/remark.ts';
 import { jobFields } from '../../../src/job/job-fields.ts';
 import type { Quantity } from '../../../src/quantity/quantity.ts';
 import { loadProject } from '../../../src/rulebook/project.ts';
@@ -85,7 +86,7 @@ describe('every answer is whole', () => {
     }
     expect(new Set(cautions).size).toBe(cautions.length);
     for (const id of cautions) expect(data.cautions[id], id).toBeDefined();
-    for (const remark of remarks) expect(remark).toMatch(SENTENCE);
+    for (const remark of remarks) expect(remarkText(remark)).toMatch(SENTENCE);
   });
 });
 

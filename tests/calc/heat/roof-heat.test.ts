@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { boards } from '../../../src/calc/ceiling/fields.ts';
 import { answer, type Figure } from '../../../src/calc/declare/calculation.ts';
 import { sentence } from '../../../src/calc/declare/read-fields.ts';
+import { remarkText } from '../../../src/calc/declare/remark.ts';
 import { heat } from '../../../src/calc/heat/declaration.ts';
 import { uniformResistance } from '../../../src/calc/heat/uniform.ts';
 import { format } from '../../../src/quantity/format.ts';
@@ -69,7 +70,7 @@ describe('the ceiling board', () => {
     (board) => {
       const { board: found, remarks } = uniformResistance(board, undefined, rules);
       expect(found.amount).toBe(0);
-      expect(remarks).toEqual([expect.stringMatching(/gets no R, on the safe side/)]);
+      expect(remarks.map(remarkText)).toEqual([expect.stringMatching(/gets no R, on the safe side/)]);
     },
   );
 });
@@ -95,10 +96,10 @@ describe('the whole roof', () => {
 
   test('says why its R is less than the mean depth claims, and what a still air space would add', () => {
     const { remarks } = answered(slopes);
-    expect(remarks[0]).toMatch(
+    expect(remarks.map(remarkText)[0]).toMatch(
       /mean depth would claim R-32\.7\. .* section gives R-27\.6; .* roof has R-26\.\d/,
     );
-    expect(remarks[1]).toMatch(/leaks.*R-0\.85 to R-0\.91/);
+    expect(remarks.map(remarkText)[1]).toMatch(/leaks.*R-0\.85 to R-0\.91/);
   });
 
   test('never shows its R without the caution that it is not the R of a receipt', () => {
@@ -123,7 +124,7 @@ describe('the whole roof', () => {
   ])('the limit of %s stands beside it as a yardstick only', (energy_zone, limit) => {
     const { remarks, figures } = answered({ ...slopes, energy_zone });
     expect(format(figures.whole_home_limit?.value as Quantity)).toBe(limit);
-    expect(remarks.at(-1)).toMatch(
+    expect(remarks.map(remarkText).at(-1)).toMatch(
       /whole envelope of a new home, not on its ceiling.*says nothing of the whole home/,
     );
   });
@@ -133,9 +134,11 @@ describe('the whole roof', () => {
     ['a deep roof', {}, 'below'],
     ['a roof of an inch', { eave: '1 in', ridge: '1 in' }, 'above'],
   ])('%s lies on its side of the limit', (_, more, side) => {
-    expect(answered({ ...slopes, energy_zone: 'zone 3', ...more }).remarks.at(-1)).toMatch(
-      `, lies ${side} it;`,
-    );
+    expect(
+      answered({ ...slopes, energy_zone: 'zone 3', ...more })
+        .remarks.map(remarkText)
+        .at(-1),
+    ).toMatch(`, lies ${side} it;`);
   });
 
   /**

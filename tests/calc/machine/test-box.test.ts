@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { remarkText } from '../../../src/calc/declare/remark.ts';
 import { boxVolume, testBox } from '../../../src/calc/machine/test-box/box.ts';
 import { testBoxCheck } from '../../../src/calc/machine/test-box/declaration.ts';
 import { amountIn, QuantityError, quantity } from '../../../src/quantity/quantity.ts';
@@ -119,7 +120,9 @@ describe('a box that is filled and weighed', () => {
   test('fewer than three fills are cautioned of, three are not', () => {
     expect(run([600, 610], 4, 1.5).cautions).toContain('caution.machine.few-fills');
     expect(run([600, 610, 605], 4, 1.5).cautions).not.toContain('caution.machine.few-fills');
-    expect(worked(testBoxCheck, { ...box, fills: [{ gross: '16 lb', tare: '10 lb' }] }).remarks).toEqual([
+    expect(
+      worked(testBoxCheck, { ...box, fills: [{ gross: '16 lb', tare: '10 lb' }] }).remarks.map(remarkText),
+    ).toEqual([
       'One fill has no spread: fill and weigh the box again.',
       'Of the 3 fills that are asked for, one was weighed.',
     ]);

@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { remarkText } from '../../../src/calc/declare/remark.ts';
 import { hoseMarkings } from '../../../src/calc/marks/declaration.ts';
 import { FEWEST, MOST } from '../../../src/calc/marks/directions.ts';
 import { type HoseMark, hoseMarks, type Opening } from '../../../src/calc/marks/marks.ts';
@@ -223,7 +224,7 @@ describe('what is said of a push', () => {
         .slice(3, 5),
     ).toEqual(['beyond reach', 'reaches']);
     expect(rows({ reach: '31 ft' }).every(({ reach }) => reach === 'reaches')).toBe(true);
-    expect(worked(hoseMarkings, home).remarks.join(' ')).toMatch(
+    expect(worked(hoseMarkings, home).remarks.map(remarkText).join(' ')).toMatch(
       /^4 of the pushes may not get there: the hose reaches 25 ft to 35 ft/,
     );
   });
@@ -238,7 +239,7 @@ describe('what is said of a push', () => {
   test('more than the most directions can’t fill is told', () => {
     const entries = { ...home, stream_reach: '1 ft' };
     const { remarks } = worked(hoseMarkings, entries);
-    expect(remarks[0]).toMatch(
+    expect(remarks.map(remarkText)[0]).toMatch(
       /^Even 36 directions leave a part of the zone farther than 1 ft from every push\./,
     );
     expect(figure(hoseMarkings, entries, 'missed', 'in')).toBeGreaterThan(0);

@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { answer } from '../../../src/calc/declare/calculation.ts';
 import { sentence } from '../../../src/calc/declare/read-fields.ts';
+import { remarkText } from '../../../src/calc/declare/remark.ts';
 import { type PatchSupplies, patchKit } from '../../../src/calc/patch/kit.ts';
 import { patchKitCalculation } from '../../../src/calc/patch/kit-declaration.ts';
 import { amountIn, quantity } from '../../../src/quantity/quantity.ts';
@@ -244,7 +245,9 @@ describe('what can’t be cut is refused in a sentence that names the field', ()
   test('strips are told, with how to lay them', () => {
     const read = answer(patchKitCalculation, { ...given, membrane_width: '9 in' }, rules);
     expect(read.ok && read.value.cautions).toContain('caution.patch.strips');
-    expect(read.ok && read.value.remarks.join(' ')).toContain('2 strips that lap by 2 in or more');
+    expect(read.ok && read.value.remarks.map(remarkText).join(' ')).toContain(
+      '2 strips that lap by 2 in or more',
+    );
     const whole = answer(patchKitCalculation, given, rules);
     expect(whole.ok && whole.value.cautions).not.toContain('caution.patch.strips');
   });

@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { answer } from '../../../src/calc/declare/calculation.ts';
 import { sentence } from '../../../src/calc/declare/read-fields.ts';
+import { remarkText } from '../../../src/calc/declare/remark.ts';
 import { patchLayers } from '../../../src/calc/patch/layers.ts';
 import { patchLayersCalculation } from '../../../src/calc/patch/layers-declaration.ts';
 import { amountIn, type Quantity, quantity } from '../../../src/quantity/quantity.ts';
@@ -95,9 +96,11 @@ const worked = (given: Readonly<Record<string, unknown>>) => {
 
 describe('the answer about a patch', () => {
   test('says it where the cap is not the usual one, and only there', () => {
-    expect(worked({ diameter: '8 in' }).remarks.join(' ')).toContain('The usual cap is 6 in across');
-    expect(worked({ diameter: '6 in' }).remarks.join(' ')).not.toContain('usual cap');
-    expect(worked({}).remarks.join(' ')).not.toContain('usual cap');
+    expect(worked({ diameter: '8 in' }).remarks.map(remarkText).join(' ')).toContain(
+      'The usual cap is 6 in across',
+    );
+    expect(worked({ diameter: '6 in' }).remarks.map(remarkText).join(' ')).not.toContain('usual cap');
+    expect(worked({}).remarks.map(remarkText).join(' ')).not.toContain('usual cap');
   });
 
   test('tells the driving order in words, run by run', () => {

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { cavitySection } from '../../../src/calc/cavity/section.ts';
+import { remarkText } from '../../../src/calc/declare/remark.ts';
 import { edgeBays, stretches } from '../../../src/calc/ways/bays.ts';
 import { bays } from '../../../src/calc/ways/bays-declaration.ts';
 import type { Ring } from '../../../src/calc/ways/flue-ring.ts';
@@ -294,7 +295,7 @@ describe('whether a tube reaches', () => {
       ridge: '15 in',
       old_depth: '2 in',
     });
-    expect(remarks[0]).toBe(
+    expect(remarks.map(remarkText)[0]).toBe(
       'At the back eave 1 in are free, and the tube is 2 in wide: it does not go in there. The cavity is deep enough for it from 7 in in.',
     );
   });

@@ -2,6 +2,7 @@ import { format } from '../../../quantity/format.ts';
 import { amountIn, compare, inUnit, quantity, total } from '../../../quantity/quantity.ts';
 import { calculation, EntriesClash, type Figure } from '../../declare/calculation.ts';
 import { listField, optional, quantityField } from '../../declare/field.ts';
+import { said } from '../../declare/remark.ts';
 import { type JudgedPeriod, noiseDose, timeLeft } from './dose.ts';
 
 const levelField = (symbol: string, label: string, hint: string, example: string) =>
@@ -103,7 +104,7 @@ export const noise = calculation({
       remarks: judged.flatMap(({ level, allowed }, at) =>
         allowed === 'none'
           ? [
-              `Number ${at + 1}, at ${format(level)}, is louder than the ${format(rules.value('safety.noise.loudest'))} at which the table ends.`,
+              said`Number ${at + 1}, at ${level}, is louder than the ${rules.value('safety.noise.loudest')} at which the table ends.`,
             ]
           : [],
       ),

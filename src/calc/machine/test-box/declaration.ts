@@ -2,6 +2,7 @@ import { format } from '../../../quantity/format.ts';
 import { compare } from '../../../quantity/quantity.ts';
 import { calculation, EntriesClash, type Figure } from '../../declare/calculation.ts';
 import { lengthField, listField, optional, quantityField } from '../../declare/field.ts';
+import { said } from '../../declare/remark.ts';
 import { materialFields } from '../../fill/fields.ts';
 import { weightField } from '../fields.ts';
 import { boxVolume, testBox } from './box.ts';
@@ -125,7 +126,7 @@ export const testBoxCheck = calculation({
         ...(box.spread ? [] : ['One fill has no spread: fill and weigh the box again.']),
         ...(box.cautions.includes('caution.machine.few-fills')
           ? [
-              `Of the ${format(rules.value('fill.test-box.fills'))} fills that are asked for, ${box.fills.length === 1 ? 'one was' : `${box.fills.length} were`} weighed.`,
+              said`Of the ${rules.value('fill.test-box.fills')} fills that are asked for, ${box.fills.length === 1 ? 'one was' : `${box.fills.length} were`} weighed.`,
             ]
           : []),
       ],
