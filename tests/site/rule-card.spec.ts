@@ -53,6 +53,12 @@ test('a number of a result opens its card, and the entries stay', async ({ page 
   await expect(page.getByLabel('Holes')).toHaveValue('7');
 });
 
+test('a number in a remark beside a result opens its card', async ({ page }) => {
+  await page.goto('/calculators/ceiling-load/');
+  await page.getByText('The old insulation is taken at').locator('a.rule').first().click();
+  await expect(card(page)).toContainText('thermal.batt.light-density');
+});
+
 test('where the card can’t be had the link goes to the page', async ({ page }) => {
   await page.goto('/do/patching/');
   let first = true;
