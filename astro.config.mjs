@@ -7,6 +7,15 @@ import { loadProject } from './src/rulebook/project.ts';
 
 const { data } = loadProject();
 
+/** What every calculator needs, in two files: without this each small module would be asked for by itself, and a phone waits for each. */
+const groups = [
+  { name: 'preact', test: /node_modules.preact/ },
+  {
+    name: 'shared',
+    test: /src.(?:quantity.|calc.declare.|rulebook.(?:rulebook|table|placeholders)\.ts|islands.(?:form|results).|islands.(?:book|entries|use-entries)\.ts)/,
+  },
+];
+
 export default defineConfig({
   trailingSlash: 'always',
   // Words are searched and read aloud as typed: no curly quotes made from inch marks.
@@ -21,6 +30,10 @@ export default defineConfig({
   build: { inlineStylesheets: 'never' },
   // No inline script or style anywhere, so that a host may forbid both.
   // Scripts and style sheets find each other from where they lie, so that the site works under any path.
-  vite: { build: { assetsInlineLimit: 0 }, experimental: { renderBuiltUrl: () => ({ relative: true }) } },
+  vite: {
+    build: { assetsInlineLimit: 0 },
+    experimental: { renderBuiltUrl: () => ({ relative: true }) },
+    environments: { client: { build: { rolldownOptions: { output: { codeSplitting: { groups } } } } } },
+  },
   devToolbar: { enabled: false },
 });

@@ -1,21 +1,32 @@
-import { mkdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { localPageProblems } from '../remark/local-page.ts';
+import { calculatorModule } from '../rulebook/generate.ts';
 import { generatedFiles } from '../rulebook/generated-files.ts';
 import { DataError } from '../rulebook/problem.ts';
 import { loadProject } from '../rulebook/project.ts';
 import { run } from './run.ts';
 
+const CALCULATORS = 'src/generated/calculators';
 const LOCAL_PAGES = 'src/generated/local-pages';
 
-await run(() => {
+await run(async () => {
   const { data, local, references } = loadProject();
   const pages = local?.pages ?? [];
   const problems = pages.flatMap((each) => localPageProblems(each, data));
   if (problems.length > 0) throw new DataError(problems);
   mkdirSync('src/generated', { recursive: true });
-  for (const [file, text] of generatedFiles(data, references)) {
-    if (currentText(file) !== text) writeFileSync(file, text);
-  }
+  for (const [file, text] of generatedFiles(data, references)) writeChanged(file, text);
+  // Only now, since the calculations take words from what was just written.
+  mkdirSync(CALCULATORS, { recursive: true });
+  const { declaredCalculations } = await import('./declared-calculations.ts');
+  const declared = await declaredCalculations();
+  for (const { name, at, drawing, names } of declared)
+    writeChanged(
+      `${CALCULATORS}/${name}.ts`,
+      calculatorModule(data, at, drawing, (id) => names.has(id)),
+    );
+  for (const file of readdirSync(CALCULATORS))
+    if (!declared.some(({ name }) => `${name}.ts` === file)) rmSync(`${CALCULATORS}/${file}`);
   // Pages of an agency's own are copied to where the site looks for them; those of an earlier build go.
   rmSync(LOCAL_PAGES, { recursive: true, force: true });
   for (const { agency, slug, text } of pages) {
@@ -24,6 +35,10 @@ await run(() => {
   }
   return 0;
 });
+
+function writeChanged(file: string, text: string): void {
+  if (currentText(file) !== text) writeFileSync(file, text);
+}
 
 function currentText(file: string): string | undefined {
   try {

@@ -46,12 +46,11 @@ export function ruleChoicesModule(data: RulebookData): string {
   return `${HEADER}export const ruleChoices = {\n${rules.join('\n')}\n} as const;\n`;
 }
 
-/** The part of the rulebook that calculations ask for, small enough to send to every phone. */
-export function calculationRulesModule(data: RulebookData, named: (id: string) => boolean): string {
+/** A part of the rulebook for a browser: the rules and cautions asked for, and the rules whose values stand in those cautions. */
+export function sentRules(data: RulebookData, named: (id: string) => boolean) {
+  const cautions = Object.values(data.cautions).filter(({ id }) => named(id));
   const inCautions = new Set(
-    Object.values(data.cautions).flatMap(({ says, do: act }) =>
-      placeholdersIn(`${says} ${act}`).map(({ rule }) => rule),
-    ),
+    cautions.flatMap(({ says, do: act }) => placeholdersIn(`${says} ${act}`).map(({ rule }) => rule)),
   );
   const rules: Record<string, RuleForCalculation> = {};
   for (const { id, title, symbol, value } of Object.values(data.rules)) {
@@ -60,12 +59,37 @@ export function calculationRulesModule(data: RulebookData, named: (id: string) =
       value.kind === 'exact' ? { kind: value.kind, number: value.number, unit: value.unit } : value;
     rules[id] = { title, ...(symbol === undefined ? {} : { symbol }), value: bare as RuleValue };
   }
-  const cautions = Object.fromEntries(
-    Object.values(data.cautions).map(({ id, level, says, do: act, beside }) => [
-      id,
-      { level, says, do: act, ...(beside ? { beside } : {}) },
-    ]),
-  );
-  const text = JSON.stringify({ version: data.version, rules, cautions });
-  return `${HEADER}import type { CautionWords, RuleForCalculation } from '../rulebook/rulebook.ts';\n\nexport const calculationRules: {\n  readonly version: string;\n  readonly rules: Readonly<Record<string, RuleForCalculation>>;\n  readonly cautions: Readonly<Record<string, CautionWords>>;\n} = ${text};\n`;
+  return {
+    version: data.version,
+    rules,
+    cautions: Object.fromEntries(
+      cautions.map(({ id, level, says, do: act, beside }) => [
+        id,
+        { level, says, do: act, ...(beside ? { beside } : {}) },
+      ]),
+    ),
+  };
+}
+
+/** The part of the rulebook that a job can ask for, small enough to send to every phone. */
+export const calculationRulesModule = (data: RulebookData, named: (id: string) => boolean): string =>
+  `${HEADER}import type { SentRules } from '../rulebook/rulebook.ts';\n\nexport const calculationRules: SentRules = ${JSON.stringify(sentRules(data, named))};\n`;
+
+/** Where a calculation is declared, and under which name. */
+export interface DeclaredAt {
+  readonly file: string;
+  readonly as: string;
+}
+
+/** One calculation with the part of the rulebook that its code names: all that its page sends. Files are given from the root of the project. */
+export function calculatorModule(
+  data: RulebookData,
+  { file, as }: DeclaredAt,
+  drawing: string | undefined,
+  named: (id: string) => boolean,
+): string {
+  const drawn = drawing
+    ? `export { drawing } from ${quoted(`../../../${drawing}`)};`
+    : 'export const drawing = undefined;';
+  return `${HEADER}import type { SentRules } from ${quoted('../../rulebook/rulebook.ts')};\n\nexport { ${as} as calculation } from ${quoted(`../../../${file}`)};\n${drawn}\nexport const sent: SentRules = ${JSON.stringify(sentRules(data, named))};\n`;
 }

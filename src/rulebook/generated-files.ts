@@ -8,6 +8,7 @@ const askingFolders = ['src/calc/', 'src/job/', 'src/drawings/', 'src/islands/']
 /** Every file that is written from the rulebook, with its text. */
 export function generatedFiles(data: RulebookData, references: References): [file: string, text: string][] {
   const asked = (id: string) =>
+    id.startsWith('caution.') ||
     (references.get(id) ?? []).some((file) => askingFolders.some((folder) => file.startsWith(folder)));
   return [
     ['src/generated/rule-types.ts', ruleTypesModule(data)],

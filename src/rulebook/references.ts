@@ -10,6 +10,9 @@ export type References = ReadonlyMap<string, readonly string[]>;
 const SOURCE_FILE = /\.(ts|tsx|astro|mdx)$/;
 const QUOTED = /["'`]([a-z0-9-]+(?:\.[a-z0-9-]+){2,})["'`]/g;
 
+/** The ids that a text of code or of a page names, in their order. @example idsIn("rules.value('access.hose.reach')") // => ['access.hose.reach'] */
+export const idsIn = (text: string): string[] => [...text.matchAll(QUOTED)].map(([, id = '']) => id);
+
 /** Reads the code and pages below some folders, and says which of them name which ids. Generated code does not count. */
 export function referencesIn(folders: readonly string[], base = process.cwd()): References {
   const found = new Map<string, string[]>();
@@ -17,7 +20,7 @@ export function referencesIn(folders: readonly string[], base = process.cwd()): 
     for (const name of readdirSync(folder, { recursive: true, encoding: 'utf8' }).sort()) {
       if (!SOURCE_FILE.test(name) || name.startsWith('generated')) continue;
       const file = relative(base, join(folder, name));
-      for (const [, id = ''] of readFileSync(join(folder, name), 'utf8').matchAll(QUOTED)) {
+      for (const id of idsIn(readFileSync(join(folder, name), 'utf8'))) {
         const files = found.get(id) ?? [];
         if (!files.includes(file)) found.set(id, [...files, file]);
       }

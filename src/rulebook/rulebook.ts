@@ -37,6 +37,13 @@ export interface LoadedCaution extends Caution {
 /** What a reader is told by a caution. */
 export type CautionWords = Pick<LoadedCaution, 'level' | 'says' | 'do' | 'beside'>;
 
+/** A part of the rulebook as it is sent to a browser: some rules, some cautions. */
+export interface SentRules {
+  readonly version: string;
+  readonly rules: Readonly<Record<string, RuleForCalculation>>;
+  readonly cautions: Readonly<Record<string, CautionWords>>;
+}
+
 /** The whole rulebook as plain data. */
 export interface RulebookData {
   readonly version: string;

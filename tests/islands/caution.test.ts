@@ -1,30 +1,37 @@
-import { type ComponentChild, isValidElement, type VNode } from 'preact';
+import { type ComponentChild, h } from 'preact';
+import { renderToString } from 'preact-render-to-string';
 import { describe, expect, test } from 'vitest';
 import type { CautionId } from '../../src/generated/rule-types.ts';
+import { WithBook } from '../../src/islands/book.ts';
 import { Caution, Cautions } from '../../src/islands/results/Caution.tsx';
+import { book } from '../../src/islands/rules.ts';
 import { loadProject } from '../../src/rulebook/project.ts';
 
-type Props = Record<string, unknown> & { readonly children?: ComponentChild | ComponentChild[] };
-
-/** What a reader sees of a component: its elements in order, each with its words. */
-function shown(node: ComponentChild | ComponentChild[]): string {
-  if (Array.isArray(node)) return node.map(shown).join('');
-  if (!isValidElement(node)) return typeof node === 'string' ? node : '';
-  const { type, props } = node as VNode<Props>;
-  if (typeof type === 'function') return shown((type as (given: Props) => ComponentChild)(props));
-  const inside = shown(props.children);
-  if (type === 'a') return `[${inside}](${props.href})`;
-  if (type === 'div') return `${props.class}: ${inside}\n`;
-  return inside;
-}
+/** What a reader sees of a component: its cautions in order, a line each, with its words and links. */
+const shown = (node: ComponentChild): string =>
+  renderToString(h(WithBook, { value: book }, node))
+    .replace(/<a [^>]*href="([^"]*)"[^>]*>([^<]*)<\/a>/g, '[$2]($1)')
+    .replace(/<div class="([^"]*)"[^>]*>/g, '$1: ')
+    .replace(/<\/div>/g, '\n')
+    .replace(/<[^>]*>/g, '')
+    .replace(
+      /&(lt|gt|quot|amp);/g,
+      (_, name: 'lt' | 'gt' | 'quot' | 'amp') => ({ lt: '<', gt: '>', quot: '"', amp: '&' })[name],
+    );
 
 const { data } = loadProject();
 const ids = Object.keys(data.cautions) as CautionId[];
 
 describe('a caution on a page', () => {
+  test('outside of what was given a rulebook is an error that says so', () => {
+    expect(() => renderToString(h(Caution, { id: 'caution.patch.weather' }))).toThrow('expected <WithBook');
+  });
+
   test('says its level in a word, what is the matter and what to do', () => {
     const { says, do: act } = data.cautions['caution.patch.weather'] ?? {};
-    expect(shown(Caution({ id: 'caution.patch.weather' }))).toBe(`caution warn: Warning. ${says} ${act}\n`);
+    expect(shown(h(Caution, { id: 'caution.patch.weather' }))).toBe(
+      `caution warn: Warning. ${says} ${act}\n`,
+    );
   });
 
   /** 1978 stands in rules/safety/built.yaml, 2 in in rules/clearance/flue.yaml. */
@@ -35,15 +42,15 @@ describe('a caution on a page', () => {
     ],
     ['caution.flue.keep-clear', 'does not burn, [2 in](/rules/clearance.flue.to-combustibles/) or more from'],
   ] as const)('%s has the value of its rule in it, linked', (id, words) => {
-    expect(shown(Caution({ id }))).toContain(words);
+    expect(shown(h(Caution, { id }))).toContain(words);
   });
 
   test.each(ids)('%s stands whole, with nothing left in braces', (id) => {
-    expect(shown(Caution({ id }))).toMatch(/^caution (stop|warn|note): (Stop|Warning|Note)\. [^{}]+\n$/);
+    expect(shown(h(Caution, { id }))).toMatch(/^caution (stop|warn|note): (Stop|Warning|Note)\. [^{}]+\n$/);
   });
 
   test('of several, the gravest stands first', () => {
-    const levels = shown(Cautions({ ids: [...ids].reverse() })).match(/(?<=^caution )\w+/gm) ?? [];
+    const levels = shown(h(Cautions, { ids: [...ids].reverse() })).match(/(?<=^caution )\w+/gm) ?? [];
     expect(levels).toHaveLength(ids.length);
     const gravity = ['stop', 'warn', 'note'];
     expect(levels).toEqual([...levels].sort((a, b) => gravity.indexOf(a) - gravity.indexOf(b)));

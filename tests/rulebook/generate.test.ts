@@ -64,7 +64,7 @@ function exported(text: string): {
   readonly rules: Record<string, unknown>;
   readonly cautions: Record<string, unknown>;
 } {
-  return JSON.parse(text.slice(text.indexOf('} = ') + 4).replace(/;\s*$/, ''));
+  return JSON.parse(text.slice(text.indexOf(' = {') + 3).replace(/;\s*$/, ''));
 }
 
 describe('the generated modules are made from the rulebook as it stands', () => {
@@ -98,15 +98,20 @@ describe('the generated modules are made from the rulebook as it stands', () => 
     expect(Object.keys(sent.cautions)).toEqual(Object.keys(data.cautions));
   });
 
-  test('a rule that only a caution speaks of is sent too, any other is not', () => {
+  test('a rule that only a caution speaks of is sent with it, any other is not', () => {
     const rules = [rule('a.said', 'Said', 'x'), rule('a.asked', 'Asked', 'x'), rule('a.else', 'Else', 'x')];
     const book = bookOf(rules);
     const said = {
       ...book,
       cautions: { 'caution.a.b': { ...book.cautions['caution.a.b'], says: 'Not {a.said}.' } },
     };
-    const text = calculationRulesModule(said as RulebookData, (id) => id === 'a.asked');
+    const text = calculationRulesModule(said as RulebookData, (id) =>
+      ['a.asked', 'caution.a.b'].includes(id),
+    );
     expect(Object.keys(exported(text).rules)).toEqual(['a.said', 'a.asked']);
+    const without = calculationRulesModule(said as RulebookData, (id) => id === 'a.asked');
+    expect(exported(without)).toMatchObject({ rules: { 'a.asked': {} }, cautions: {} });
+    expect(Object.keys(exported(without).rules)).toEqual(['a.asked']);
   });
 });
 

@@ -1,9 +1,24 @@
 import { hydrate } from 'preact';
+import type { AnyCalculation } from '../../calc/declare/calculation.ts';
+import type { SentRules } from '../../rulebook/rulebook.ts';
+import { bookOf } from '../book.ts';
 import { Calculator } from './Calculator.tsx';
+import type { Drawn } from './drawn.ts';
+
+/** What is sent for one calculation, and nothing of the others. */
+interface SentCalculator {
+  readonly calculation: AnyCalculation;
+  readonly sent: SentRules;
+  readonly drawing: Drawn | undefined;
+}
+
+const sentCalculators = import.meta.glob<SentCalculator>('../../generated/calculators/*.ts');
 
 /** Brings a calculator to life where the page has drawn it. */
-export function mount(): void {
+export async function mount(): Promise<void> {
   const root = document.getElementById('calculator');
-  const name = root?.dataset.name;
-  if (root && name) hydrate(<Calculator name={name} />, root);
+  const load = sentCalculators[`../../generated/calculators/${root?.dataset.name}.ts`];
+  if (!root || !load) return;
+  const { calculation, sent, drawing } = await load();
+  hydrate(<Calculator calculation={calculation} book={bookOf(sent)} drawing={drawing} />, root);
 }

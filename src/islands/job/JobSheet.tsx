@@ -6,13 +6,14 @@ import { heldBy } from '../../job/cautions.ts';
 import { jobFields } from '../../job/job-fields.ts';
 import type { WorkedJob } from '../../job/planned.ts';
 import { workJob } from '../../job/work.ts';
+import { WithBook } from '../book.ts';
 import type { Entries } from '../entries.ts';
 import { FieldsForm } from '../form/FieldInput.tsx';
 import { ProblemSummary } from '../form/ProblemSummary.tsx';
 import type { Elsewhere, FindElsewhere } from '../form/WayTo.tsx';
 import { JobLine } from '../jobs/JobLine.tsx';
 import { useJob } from '../jobs/use-job.ts';
-import { rules } from '../rules.ts';
+import { book, rules } from '../rules.ts';
 import { BehindStops, heldInALine } from './BehindStops.tsx';
 import { JobFileButtons } from './JobFileButtons.tsx';
 import { JobNav, sheetPage } from './JobNav.tsx';
@@ -62,7 +63,7 @@ export function JobSheet({ path, example, View, short }: JobSheetProps): JSX.Ele
   const fields = useMemo(() => fieldsOf(path), [path]);
   const findElsewhere = useCallback((way: string) => elsewhere(way, path), [path]);
   return (
-    <>
+    <WithBook value={book}>
       <JobLine {...state} />
       <JobNav here={path} />
       <div class={answersFirst ? 'bench answers-first' : 'bench'}>
@@ -100,7 +101,7 @@ export function JobSheet({ path, example, View, short }: JobSheetProps): JSX.Ele
           ) : null}
         </section>
       </div>
-    </>
+    </WithBook>
   );
 }
 

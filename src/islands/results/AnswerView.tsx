@@ -4,8 +4,8 @@ import { rulePage } from '../../components/links.ts';
 import type { CautionId } from '../../generated/rule-types.ts';
 import { format } from '../../quantity/format.ts';
 import type { Quantity } from '../../quantity/quantity.ts';
-import type { DrawnAnswer } from '../calculator/drawings.ts';
-import { cautions as allCautions } from '../rules.ts';
+import { useBook } from '../book.ts';
+import type { DrawnAnswer } from '../calculator/drawn.ts';
 import { Cautions } from './Caution.tsx';
 import { Remarks } from './Remarks.tsx';
 import { RuleLinks } from './RuleLinks.tsx';
@@ -88,6 +88,7 @@ export function AnswerView({
   /** What the answer is a part of: its headings lie one below. */
   readonly within?: 'page' | 'section';
 }): JSX.Element {
+  const { cautions: allCautions } = useBook();
   const [first, ...rest] = Object.entries(figures);
   const level = (id: CautionId) => allCautions[id]?.level ?? 'note';
   const at = (wanted: 'stop' | 'warn' | 'note') =>

@@ -2,7 +2,7 @@ import type { JSX } from 'preact';
 import { rulePage } from '../../components/links.ts';
 import type { CautionId } from '../../generated/rule-types.ts';
 import { cautionPieces } from '../../job/caution-words.ts';
-import { cautions, rules } from '../rules.ts';
+import { useBook } from '../book.ts';
 
 const heading = { stop: 'Stop', warn: 'Warning', note: 'Note' } as const;
 
@@ -10,19 +10,22 @@ const heading = { stop: 'Stop', warn: 'Warning', note: 'Note' } as const;
 export type Notes = Readonly<Record<string, string>>;
 
 /** The sentence of a caution, its values linked to their rules. */
-const Words = ({ words, notes }: { readonly words: string; readonly notes: Notes }): JSX.Element => (
-  <>
-    {cautionPieces(words, rules).map((piece, place) =>
-      typeof piece === 'string' ? (
-        piece
-      ) : (
-        <a key={place} class="rule" href={rulePage(piece.rule)} data-note={notes[piece.rule]}>
-          {piece.text}
-        </a>
-      ),
-    )}
-  </>
-);
+function Words({ words, notes }: { readonly words: string; readonly notes: Notes }): JSX.Element {
+  const { rules } = useBook();
+  return (
+    <>
+      {cautionPieces(words, rules).map((piece, place) =>
+        typeof piece === 'string' ? (
+          piece
+        ) : (
+          <a key={place} class="rule" href={rulePage(piece.rule)} data-note={notes[piece.rule]}>
+            {piece.text}
+          </a>
+        ),
+      )}
+    </>
+  );
+}
 
 /** A caution where it concerns: its level as a word, what is the matter, what to do; then, under their names, what agencies say beside it. */
 export function Caution({
@@ -32,7 +35,7 @@ export function Caution({
   readonly id: CautionId;
   readonly notes?: Notes;
 }): JSX.Element | null {
-  const caution = cautions[id];
+  const caution = useBook().cautions[id];
   if (!caution) return null;
   return (
     <>
@@ -59,12 +62,15 @@ export function Caution({
 const gravity = { stop: 0, warn: 1, note: 2 } as const;
 
 /** Some cautions, the gravest first. */
-export const Cautions = ({ ids }: { readonly ids: readonly CautionId[] }): JSX.Element => (
-  <>
-    {[...ids]
-      .sort((a, b) => gravity[cautions[a]?.level ?? 'note'] - gravity[cautions[b]?.level ?? 'note'])
-      .map((id) => (
-        <Caution key={id} id={id} />
-      ))}
-  </>
-);
+export function Cautions({ ids }: { readonly ids: readonly CautionId[] }): JSX.Element {
+  const { cautions } = useBook();
+  return (
+    <>
+      {[...ids]
+        .sort((a, b) => gravity[cautions[a]?.level ?? 'note'] - gravity[cautions[b]?.level ?? 'note'])
+        .map((id) => (
+          <Caution key={id} id={id} />
+        ))}
+    </>
+  );
+}

@@ -1,0 +1,40 @@
+import { createContext } from 'preact';
+import { useContext } from 'preact/hooks';
+import { openRulebook, type Rulebook, type SentRules } from '../rulebook/rulebook.ts';
+
+/** What an island knows of the rulebook: the whole for a job, for a calculator what it can ask for. */
+export interface Book {
+  readonly rules: Rulebook;
+  readonly cautions: SentRules['cautions'];
+  /** The title of a rule, for a link to its page. */
+  readonly titleOf: (id: string) => string;
+  /** Does some work, and tells which rules it asked for, in the order of their ids. */
+  readonly watched: <T>(work: (rules: Rulebook) => T) => {
+    readonly result: T;
+    readonly asked: readonly string[];
+  };
+}
+
+export const bookOf = (sent: SentRules): Book => ({
+  rules: openRulebook(sent),
+  cautions: sent.cautions,
+  titleOf: (id) => sent.rules[id]?.title ?? id,
+  watched: (work) => {
+    const asked = new Set<string>();
+    const result = work(openRulebook(sent, (id) => asked.add(id)));
+    return { result, asked: [...asked].sort() };
+  },
+});
+
+const BookContext = createContext<Book | undefined>(undefined);
+
+/** Gives everything within it its rulebook. */
+export const WithBook = BookContext.Provider;
+
+/** The rulebook that the island was given. @throws Error outside of one that was given any. */
+export function useBook(): Book {
+  const book = useContext(BookContext);
+  if (!book)
+    throw new Error('found no rulebook about this part of the page, expected <WithBook value={...}>');
+  return book;
+}

@@ -1,0 +1,19 @@
+import type { JSX } from 'preact';
+import type { CautionId } from '../../generated/rule-types.ts';
+import { WithBook } from '../book.ts';
+import { book } from '../rules.ts';
+import { Caution, Cautions, type Notes } from './Caution.tsx';
+
+/** A caution on a page of words, outside of any island. */
+export const CautionAlone = (given: { readonly id: CautionId; readonly notes?: Notes }): JSX.Element => (
+  <WithBook value={book}>
+    <Caution {...given} />
+  </WithBook>
+);
+
+/** Some cautions on a page of words, the gravest first. */
+export const CautionsAlone = ({ ids }: { readonly ids: readonly CautionId[] }): JSX.Element => (
+  <WithBook value={book}>
+    <Cautions ids={ids} />
+  </WithBook>
+);
