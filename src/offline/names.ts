@@ -40,6 +40,7 @@ export const RULEBOOK = 'data/rulebook.json';
 /** The worker, from the root of the site. */
 export const WORKER = 'worker.js';
 
-/** What a page says to a worker: give your version; take over. */
+/** What a page says to a worker: give your version; take over; see that the copy is whole. */
 export const SAY_VERSION = 'version';
 export const TAKE_OVER = 'take over';
+export const FETCH = 'fetch';

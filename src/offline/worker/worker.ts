@@ -1,4 +1,4 @@
-import { copiesOf, RULEBOOK, RULEBOOK_BEFORE, SAY_VERSION, TAKE_OVER } from '../names.ts';
+import { copiesOf, FETCH, RULEBOOK, RULEBOOK_BEFORE, SAY_VERSION, TAKE_OVER } from '../names.ts';
 import { fetchWhole, keyOf } from './fetch-whole.ts';
 import type { CopyList, WorkerScope } from './scope.ts';
 import { Server } from './serve.ts';
@@ -44,5 +44,7 @@ scope.addEventListener('fetch', (event) => {
 });
 scope.addEventListener('message', (event) => {
   if (event.data === TAKE_OVER) event.waitUntil(scope.skipWaiting());
+  // A browser that is short of room may have thrown the files away and kept the worker.
+  if (event.data === FETCH) event.waitUntil(fetchWhole(COPY, copies));
   if (event.data === SAY_VERSION) event.ports[0]?.postMessage(COPY.version);
 });
