@@ -45,6 +45,12 @@ scope.addEventListener('fetch', (event) => {
 scope.addEventListener('message', (event) => {
   if (event.data === TAKE_OVER) event.waitUntil(scope.skipWaiting());
   // A browser that is short of room may have thrown the files away and kept the worker.
-  if (event.data === FETCH) event.waitUntil(fetchWhole(COPY, copies));
+  if (event.data === FETCH)
+    event.waitUntil(
+      fetchWhole(COPY, copies).then(
+        () => event.ports[0]?.postMessage(true),
+        () => event.ports[0]?.postMessage(false),
+      ),
+    );
   if (event.data === SAY_VERSION) event.ports[0]?.postMessage(COPY.version);
 });
