@@ -45,6 +45,7 @@ export async function fetchWhole({ version, files }: CopyList, copies: Copies): 
   try {
     await Promise.all(Array.from({ length: LANES }, lane));
     await cache.put(new URL(WHOLE, copies.root).href, new Response(JSON.stringify(files)));
+    if (!(await caches.has(name))) throw new Error('found no cache, expected the one that was filled');
   } catch (error) {
     failed = true;
     // The phone is full: half a copy would only take its room.

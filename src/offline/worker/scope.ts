@@ -1,6 +1,10 @@
 /** The part of a service worker's own interface that is used here: the types of a page do not have it, and both can't be had at once. */
 export interface WorkerScope {
-  readonly registration: { readonly scope: string };
+  readonly registration: {
+    readonly scope: string;
+    readonly installing: unknown;
+    readonly waiting: unknown;
+  };
   readonly clients: {
     readonly matchAll: (which: {
       readonly type: 'all';

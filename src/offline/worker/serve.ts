@@ -49,9 +49,8 @@ export class Server {
   /** This version serves from now on; gives the one that did before, undefined for the first. */
   async takeOver(): Promise<string | undefined> {
     const notes = await caches.open(this.#copies.notes);
-    const key = new URL(SERVES, this.#copies.root).href;
-    const before = await (await notes.match(key))?.text();
-    await notes.put(key, new Response(this.#version));
+    const before = await (await notes.match(this.#key(SERVES)))?.text();
+    await notes.put(this.#key(SERVES), new Response(this.#version));
     return before;
   }
 
@@ -76,9 +75,15 @@ export class Server {
     await notes.put(this.#note(page), new Response(version));
   }
 
-  /** Lets go of the notes of pages that are closed, and of the versions that no page needs any more. */
-  async tidy(open: readonly string[]): Promise<void> {
+  /**
+   * Lets go of the notes of pages that are closed, and of the versions that no page needs any more; only where none is on its way, which
+   * would look like one of them.
+   */
+  async tidy(open: readonly string[], onItsWay: () => boolean): Promise<void> {
+    if (onItsWay()) return;
     const notes = await caches.open(this.#copies.notes);
+    // A worker whose time is over has no say.
+    if ((await (await notes.match(this.#key(SERVES)))?.text()) !== this.#version) return;
     const needed = new Set([this.#version]);
     const living = new Set(open.map((page) => this.#note(page)));
     for (const { url } of await notes.keys()) {
@@ -88,11 +93,15 @@ export class Server {
     }
     const keep = new Set([...needed].map(this.#copies.version));
     for (const name of await caches.keys())
-      if (this.#copies.isVersion(name) && !keep.has(name)) await caches.delete(name);
+      if (this.#copies.isVersion(name) && !keep.has(name) && !onItsWay()) await caches.delete(name);
+  }
+
+  #key(note: string): string {
+    return new URL(note, this.#copies.root).href;
   }
 
   #note(page: string): string {
-    return new URL(pageNote(page), this.#copies.root).href;
+    return this.#key(pageNote(page));
   }
 
   async #kept(url: string, version: string): Promise<Response | undefined> {

@@ -15,6 +15,9 @@ const server = new Server(copies, COPY.version);
 const openPages = async (): Promise<readonly string[]> =>
   (await scope.clients.matchAll({ type: 'all', includeUncontrolled: true })).map(({ id }) => id);
 
+/** Is another version being fetched, or waiting? */
+const onItsWay = (): boolean => !!scope.registration.installing || !!scope.registration.waiting;
+
 async function takeOver(): Promise<void> {
   const open = await openPages();
   const before = await server.takeOver();
@@ -23,7 +26,6 @@ async function takeOver(): Promise<void> {
     for (const page of open) if (!(await server.isNoted(page))) await server.note(page, before);
     await keepRulebookOf(copies.version(before));
   }
-  await server.tidy(open);
   // The page that brought the first version is of that version too: it need not be opened again to be kept.
   if (before === undefined) await scope.clients.claim();
 }
@@ -40,10 +42,16 @@ async function keepRulebookOf(cache: string): Promise<void> {
 scope.addEventListener('install', (event) => event.waitUntil(fetchWhole(COPY, copies)));
 scope.addEventListener('activate', (event) => event.waitUntil(takeOver()));
 scope.addEventListener('fetch', (event) => {
-  if (server.takes(event.request)) event.respondWith(server.answer(event));
+  if (!server.takes(event.request)) return;
+  event.respondWith(server.answer(event));
 });
 scope.addEventListener('message', (event) => {
   if (event.data === TAKE_OVER) event.waitUntil(scope.skipWaiting());
+  if (event.data === SAY_VERSION) {
+    event.ports[0]?.postMessage(COPY.version);
+    // Every page asks this once it stands: by then the page that it took the place of is closed.
+    event.waitUntil(openPages().then((open) => server.tidy(open, onItsWay)));
+  }
   // A browser that is short of room may have thrown the files away and kept the worker.
   if (event.data === FETCH)
     event.waitUntil(
@@ -52,5 +60,4 @@ scope.addEventListener('message', (event) => {
         () => event.ports[0]?.postMessage(false),
       ),
     );
-  if (event.data === SAY_VERSION) event.ports[0]?.postMessage(COPY.version);
 });
