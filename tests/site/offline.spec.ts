@@ -20,67 +20,67 @@ const card = (page: Page): Locator => page.getByRole('dialog');
 const versionsOn = (page: Page): Promise<readonly string[]> =>
   page.evaluate(async () => (await caches.keys()).filter((name) => / version /.test(name)));
 
-for (const under of ['/', '/a/b/'])
-  test(`after one visit to the site at "${under}" all of it works with the server stopped`, async ({
-    page,
-  }) => {
-    const site = await servePlainly('dist', under);
-    const wrong: string[] = [];
-    page.on('pageerror', (error) => wrong.push(error.message));
-    try {
-      // The page of the first visit itself is kept, and is not opened anew.
-      await page.goto(`${site.at}do/patching/`);
-      await saved(page);
-    } finally {
-      await site.close();
-    }
-    await test.step('the card of a value opens on the page that was open all the time', async () => {
-      await page.locator('.prose a.rule', { hasText: '6 in' }).first().click();
-      await expect(card(page)).toContainText('Diameter of a hole');
-      await card(page).getByRole('link', { name: 'The whole page of this value' }).click();
-      await expect(page.locator('.rule-card')).toContainText('Diameter of a hole');
-    });
-    await test.step('the front page, a procedure with its drawings, a card to print', async () => {
-      await page.goto(site.at);
-      await expect(page.locator('a.mark')).toHaveCSS('font-weight', /[6-9]00/);
-      await page.goto(`${site.at}do/filling-through-roof-holes/?from=a-poster`);
-      await expect(page.locator('.drawing svg').locator('visible=true').first()).toBeVisible();
-      await page.goto(`${site.at}cards/patching/`);
-      await expect(page.locator('.card')).toHaveAttribute('data-size', /\d/);
-      await expect(page.locator('.card .last-checked')).toHaveText(/^checked \d{4}-\d\d-\d\d$/);
-    });
-    await test.step('a calculator works anew', async () => {
-      await page.goto(`${site.at}calculators/patch-kit/`);
-      const before = await page.locator('.answers').textContent();
-      await page.getByLabel('Holes').fill('7');
-      await expect(page.locator('.answers')).not.toHaveText(before ?? '');
-    });
-    await test.step('the planner plans, and draws', async () => {
-      await page.goto(`${site.at}plan`);
-      await page.getByLabel('Length of the roof').first().fill('50 ft');
-      await expect(page).toHaveURL(/\/plan\/#job=/);
-      await expect(page.locator('#job .drawing svg').locator('visible=true').first()).toBeVisible();
-    });
-    await test.step('search finds', async () => {
-      await page.goto(`${site.at}search/?q=purlin`);
-      await page.locator('#results a', { hasText: 'term: purlin' }).first().click({ timeout: 15_000 });
-      await expect(page).toHaveURL(`${site.at}terms/#purlin`);
-    });
-    await test.step('a file of data is had', async () => {
-      const version = await page.evaluate(
-        async (at) => (await (await fetch(`${at}data/rulebook.json`)).json()).version,
-        site.at,
-      );
-      expect(version).toMatch(/^\d{4}\.\d+/);
-    });
-    await test.step('asking the host says that it is not there; what is not there is told', async () => {
-      await press(page, 'Check now');
-      await expect(state(page)).toHaveText(/could not be reached/);
-      await page.goto(`${site.at}do/no/such/page/`).catch(() => undefined);
-      await expect(page.getByRole('heading')).toHaveText('No such page');
-    });
-    expect(wrong).toEqual([]);
+// At a path, where more can go wrong; the last test ends without a server at the root. Fetching all files twice would take too long.
+test('after one visit to the site, at a path of its host, all of it works with the server stopped', async ({
+  page,
+}) => {
+  const site = await servePlainly('dist', '/a/b/');
+  const wrong: string[] = [];
+  page.on('pageerror', (error) => wrong.push(error.message));
+  try {
+    // The page of the first visit itself is kept, and is not opened anew.
+    await page.goto(`${site.at}do/patching/`);
+    await saved(page);
+  } finally {
+    await site.close();
+  }
+  await test.step('the card of a value opens on the page that was open all the time', async () => {
+    await page.locator('.prose a.rule', { hasText: '6 in' }).first().click();
+    await expect(card(page)).toContainText('Diameter of a hole');
+    await card(page).getByRole('link', { name: 'The whole page of this value' }).click();
+    await expect(page.locator('.rule-card')).toContainText('Diameter of a hole');
   });
+  await test.step('the front page, a procedure with its drawings, a card to print', async () => {
+    await page.goto(site.at);
+    await expect(page.locator('a.mark')).toHaveCSS('font-weight', /[6-9]00/);
+    await page.goto(`${site.at}do/filling-through-roof-holes/?from=a-poster`);
+    await expect(page.locator('.drawing svg').locator('visible=true').first()).toBeVisible();
+    await page.goto(`${site.at}cards/patching/`);
+    await expect(page.locator('.card')).toHaveAttribute('data-size', /\d/);
+    await expect(page.locator('.card .last-checked')).toHaveText(/^checked \d{4}-\d\d-\d\d$/);
+  });
+  await test.step('a calculator works anew', async () => {
+    await page.goto(`${site.at}calculators/patch-kit/`);
+    const before = await page.locator('.answers').textContent();
+    await page.getByLabel('Holes').fill('7');
+    await expect(page.locator('.answers')).not.toHaveText(before ?? '');
+  });
+  await test.step('the planner plans, and draws', async () => {
+    await page.goto(`${site.at}plan`);
+    await page.getByLabel('Length of the roof').first().fill('50 ft');
+    await expect(page).toHaveURL(/\/plan\/#job=/);
+    await expect(page.locator('#job .drawing svg').locator('visible=true').first()).toBeVisible();
+  });
+  await test.step('search finds', async () => {
+    await page.goto(`${site.at}search/?q=purlin`);
+    await page.locator('#results a', { hasText: 'term: purlin' }).first().click({ timeout: 15_000 });
+    await expect(page).toHaveURL(`${site.at}terms/#purlin`);
+  });
+  await test.step('a file of data is had', async () => {
+    const version = await page.evaluate(
+      async (at) => (await (await fetch(`${at}data/rulebook.json`)).json()).version,
+      site.at,
+    );
+    expect(version).toMatch(/^\d{4}\.\d+/);
+  });
+  await test.step('asking the host says that it is not there; what is not there is told', async () => {
+    await press(page, 'Check now');
+    await expect(state(page)).toHaveText(/could not be reached/);
+    await page.goto(`${site.at}do/no/such/page/`).catch(() => undefined);
+    await expect(page.getByRole('heading')).toHaveText('No such page');
+  });
+  expect(wrong).toEqual([]);
+});
 
 /** A rulebook in which two safety values and one other are another number, and the page of the other. */
 function newer(folder: string): void {
@@ -135,7 +135,7 @@ test('a newer copy waits, says what it changed, and takes over when asked; no pa
         { timeout: 20_000 },
       );
       await expect(news(page).locator('li')).toHaveCount(2);
-      await expect(news(page).locator('li').first()).toContainText('at least 3 in, before at least 2 in');
+      await expect(news(page).locator('li').first()).toContainText('3 in, before 2 in');
       await other.goto(`${site.at}cards/patching/`);
       await expect(other.locator('.card .from')).toContainText('rulebook 2026');
       await expect(news(other)).toContainText('A new copy is ready');
@@ -152,6 +152,7 @@ test('a newer copy waits, says what it changed, and takes over when asked; no pa
       expect(await diameterOn(page)).toBe('7 in');
       await expect(news(page)).toContainText('newer than the one you used before: 2 safety values changed');
       await press(page, 'Seen');
+      await expect(news(page)).toBeEmpty();
       await page.reload();
       await saved(page);
       await expect(news(page)).toBeEmpty();
@@ -262,6 +263,13 @@ test('a recalled copy stops its answers, offline too, until a newer one takes ov
       await page.goto(`${site.at}plan/`);
       await expect(stop).toBeVisible();
       await expect(page.locator('.answers')).toBeHidden();
+      await page.goto(site.at);
+      await page.getByRole('link', { name: 'Find a step' }).first().click();
+      await page
+        .getByRole('link', { name: /^Patch/ })
+        .first()
+        .click();
+      await expect(page).toHaveURL(`${site.at}do/patching/`);
     });
   } finally {
     await site.close();

@@ -207,12 +207,12 @@ class CopyOfThePage {
       const before = active ? await rulebookBefore(this.#copies) : undefined;
       if (!active || before === undefined) return;
       const changed = changedOf(before, await rulebookOf(active, this.#copies));
-      const seen = () => {
+      const seen = async () => {
+        await forgetBefore(this.#copies).catch(() => {});
         noNotice();
-        void forgetBefore(this.#copies);
       };
       notice(`This copy is newer than the one you used before: ${changed.says}.`, changed.safety, [
-        { name: 'Seen', plain: true, act: seen },
+        { name: 'Seen', plain: true, act: () => void seen() },
       ]);
     } catch {
       // What can't be told now is told on the next page.
