@@ -166,9 +166,19 @@ test('a newer copy waits, says what it changed, and takes over when asked; no pa
       await press(other, 'Open this page anew');
       await expect(other.locator('.card .from')).toContainText('rulebook 2099.2');
       expect(await diameterOn(other)).toBe('7 in');
-      await saved(other);
-      // Nobody needs the first any more.
-      await expect.poll(() => versionsOn(other)).toHaveLength(1);
+    });
+
+    await test.step('the first goes when no page of it is left, not even behind “back”', async () => {
+      const third = await context.newPage();
+      await page.close();
+      await other.close();
+      await expect
+        .poll(async () => {
+          await third.goto(`${site.at}plan/jobs/`);
+          await saved(third);
+          return await versionsOn(third);
+        })
+        .toHaveLength(1);
     });
   } finally {
     await site.close();
