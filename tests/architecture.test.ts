@@ -13,7 +13,8 @@ const mayUse: Readonly<Record<string, readonly string[]>> = {
   remark: ['quantity', 'rulebook'],
   proofread: ['quantity', 'rulebook', 'calc', 'remark'],
   built: ['rulebook'],
-  cli: ['quantity', 'rulebook', 'calc', 'job', 'proofread', 'built', 'remark'],
+  offline: ['quantity', 'rulebook'],
+  cli: ['quantity', 'rulebook', 'calc', 'job', 'proofread', 'built', 'remark', 'offline'],
 };
 
 const importsOf = (file: string): string[] =>

@@ -1,5 +1,6 @@
 import { readFileSync, statSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
+import { dateTold } from '../built/build-date.ts';
 import { filesIn } from '../built/files.ts';
 import { zipName, zipOf } from '../built/zip.ts';
 import { builtFolder } from './built-folder.ts';
@@ -7,16 +8,13 @@ import { InputError, run } from './run.ts';
 
 const HOW = 'npm run --silent publish:zip [-- FOLDER], such as dist';
 
-/** When the site was built: what SOURCE_DATE_EPOCH says, in seconds, so that a build can be made again; else the date of its front page. */
+/** When the site was built: what SOURCE_DATE_EPOCH says; else the date of its front page. */
 function builtOn(folder: string): Date {
-  const told = process.env.SOURCE_DATE_EPOCH;
-  if (told === undefined) return statSync(join(folder, 'index.html')).mtime;
-  const date = new Date(Number(told) * 1000);
-  if (!/^\d+$/.test(told) || !(date.getUTCFullYear() >= 1980 && date.getUTCFullYear() < 2100))
-    throw new InputError(
-      `found SOURCE_DATE_EPOCH "${told}", expected seconds since 1970, of a year from 1980 to 2099`,
-    );
-  return date;
+  try {
+    return dateTold(process.env.SOURCE_DATE_EPOCH) ?? statSync(join(folder, 'index.html')).mtime;
+  } catch (error) {
+    throw new InputError(error instanceof Error ? error.message : String(error));
+  }
 }
 
 await run(() => {

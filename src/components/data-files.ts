@@ -3,7 +3,8 @@ import { jobSchema, jobsSchema } from '../job/json-schema.ts';
 import { rulesCsv, sourcesCsv } from '../rulebook/export/csv.ts';
 import { rulebookJson, rulebookJsonSchema } from '../rulebook/export/json.ts';
 import { localJson } from '../rulebook/export/local.ts';
-import { baseRulebook, local, rulebook } from './rulebook.ts';
+import { recallJson } from '../rulebook/export/recall.ts';
+import { baseRulebook, local, rulebook, ruleFiles } from './rulebook.ts';
 
 /** A file of data that the site offers to other programs. */
 export interface DataFile {
@@ -52,6 +53,15 @@ export const dataFiles: readonly DataFile[] = [
     type: 'application/schema+json',
     what: 'The shape of a file with all jobs of a phone, as JSON Schema 2020-12.',
     text: schemaText(jobsSchema()),
+  },
+  {
+    name: 'recall.json',
+    type: 'application/json',
+    what: 'The versions of the rulebook that are recalled, each with its reason. Copies of the site ask for it.',
+    text: recallJson(
+      baseRulebook.version,
+      ruleFiles.recalls.map(({ entry }) => entry),
+    ),
   },
   ...(local
     ? [

@@ -1,3 +1,4 @@
+import { buildDay } from '../built/build-date.ts';
 import { changesByVersion } from '../rulebook/changes/releases.ts';
 import { loadProject } from '../rulebook/project.ts';
 
@@ -16,3 +17,6 @@ export const {
 
 /** What each version changed, the newest first. */
 export const versionChanges = changesByVersion(baseRulebook, releases);
+
+/** The day of this build, on every page. */
+export const built = buildDay();

@@ -10,7 +10,9 @@ import {
   documentSchema,
   type RawRule,
   type Reason,
+  type Recall,
   reasonSchema,
+  rulebookSchema,
   ruleSchema,
   type SourceDocument,
   type Unguarded,
@@ -37,6 +39,8 @@ export interface RuleFiles {
   readonly checks: readonly Entry<Check>[];
   /** Why safety values were let looser. */
   readonly reasons: readonly Entry<Reason>[];
+  /** Versions that are recalled. */
+  readonly recalls: readonly Entry<Recall>[];
   /** Why no check guards some values. */
   readonly unguarded: readonly Entry<Unguarded>[];
   /** Where the version stands. */
@@ -80,6 +84,7 @@ export function readRuleFiles(folder: string): RuleFiles {
   const cautions: Entry<Caution>[] = [];
   const checks: Entry<Check>[] = [];
   const reasons: Entry<Reason>[] = [];
+  const recalls: Entry<Recall>[] = [];
   const unguarded: Entry<Unguarded>[] = [];
   let version = '';
   let versionFile = { file: relative(process.cwd(), join(folder, 'rulebook.yaml')), line: 1, column: 1 };
@@ -99,7 +104,7 @@ export function readRuleFiles(folder: string): RuleFiles {
       const given = (file.value as { version?: unknown } | null)?.version;
       // Without its quotes 2026.10 would be read as the number 2026.1.
       if (typeof given === 'string' && VERSION.test(given)) version = given;
-      else
+      if (version === '')
         problems.push({
           file: shown,
           ...file.placeOf(['version']),
@@ -107,6 +112,12 @@ export function readRuleFiles(folder: string): RuleFiles {
           expected: 'year and number in quotes, such as "2026.1"',
           check: 'version',
         });
+      else {
+        const read = rulebookSchema.safeParse(file.value, { error: namingKnownKeys });
+        if (!read.success) problems.push(...explainIssues(read.error.issues, file.value, file, []));
+        for (const [place, entry] of (read.data?.recall ?? []).entries())
+          recalls.push({ id: entry.version, entry, file, path: ['recall', place] });
+      }
     } else if (name === 'sources.yaml') collect(documentSchema, documents, String);
     else if (name === 'reasons.yaml') collect(reasonSchema, reasons, String);
     else if (name === 'unguarded.yaml') collect(unguardedSchema, unguarded, String);
@@ -124,7 +135,7 @@ export function readRuleFiles(folder: string): RuleFiles {
       check: 'version',
     });
   }
-  return { version, rules, documents, cautions, checks, reasons, unguarded, versionFile, problems };
+  return { version, rules, documents, cautions, checks, reasons, recalls, unguarded, versionFile, problems };
 }
 
 /** Reads a folder of check files alone: a reviewer's own, say. */

@@ -179,6 +179,25 @@ export const ruleSchema = z.strictObject({
   aliases: z.array(ruleId).optional(),
 });
 
+/** A published version whose figures are to be worked by no more. */
+export const recallSchema = z.strictObject({
+  /** The version, as 2026.1. */
+  version: z.string().regex(/^\d{4}\.\d+$/, 'year and number in quotes, such as "2026.1"'),
+  /** What is wrong with it, to someone on a roof: one plain sentence. */
+  reason: words,
+});
+
+/** What rulebook.yaml says of the rulebook as a whole. */
+export const rulebookSchema = z.strictObject({
+  /** Year and number, in quotes. */
+  version: z.string(),
+  /** Versions that are recalled, each once; a copy of one stops its calculators as soon as it hears of it. */
+  recall: z
+    .array(recallSchema)
+    .refine((all) => new Set(all.map(({ version }) => version)).size === all.length, 'each version once')
+    .optional(),
+});
+
 /** A document that values are drawn from. */
 export const documentSchema = z.strictObject({
   /** What kind of text it is. */
@@ -283,6 +302,7 @@ export type RuleSource = z.infer<typeof sourceSchema>;
 export type SourceDocument = z.infer<typeof documentSchema>;
 export type Caution = z.infer<typeof cautionSchema>;
 export type Check = z.infer<typeof checkSchema>;
+export type Recall = z.infer<typeof recallSchema>;
 export type Reason = z.infer<typeof reasonSchema>;
 export type Unguarded = z.infer<typeof unguardedSchema>;
 export type Column = z.infer<typeof columnSchema>;

@@ -21,6 +21,8 @@ describe('the policy', () => {
     "base-uri 'none'",
     "form-action 'self'",
     "frame-ancestors 'none'",
+    "worker-src 'self'",
+    "manifest-src 'self'",
   ])('says %s', (directive) => expect(policyForHeader.split('; ')).toContain(directive));
 
   test('is on the page what it is in the header, but for what a page can’t say', () => {

@@ -412,6 +412,37 @@ const mistakes: readonly Mistake[] = [
     expected: 'a page, calculation, drawing or rule that uses it',
   },
   {
+    check: 'recalled-version',
+    title: 'a recall of a version that is still to come',
+    files: {
+      'rulebook.yaml': 'version: "2026.1"\nrecall: [{ version: §"2026.2", reason: A load is wrong. }]\n',
+      'a/b.yaml': rule('width'),
+    },
+    found: 'a recall of 2026.2',
+    expected: 'a version up to this one, 2026.1',
+  },
+  {
+    check: 'shape',
+    title: 'a recall without its reason',
+    files: {
+      'rulebook.yaml': 'version: "2026.1"\nrecall: [§{ version: "2026.1" }]\n',
+      'a/b.yaml': rule('width'),
+    },
+    found: 'no "recall.0.reason"',
+    expected: 'text',
+  },
+  {
+    check: 'shape',
+    title: 'a version recalled twice',
+    files: {
+      'rulebook.yaml':
+        'version: "2026.1"\nrecall: §[{ version: "2026.1", reason: A. }, { version: "2026.1", reason: B. }]\n',
+      'a/b.yaml': rule('width'),
+    },
+    found: 'recall [{"version":"2026.1","reason":"A."},{"version":"2026.1","...',
+    expected: 'each version once',
+  },
+  {
     check: 'version',
     title: 'a version without its quotes',
     files: { 'rulebook.yaml': 'version: §2026.10\n', 'a/b.yaml': rule('width') },

@@ -9,12 +9,15 @@ const types: Readonly<Record<string, string>> = {
   '.js': 'text/javascript',
   '.json': 'application/json',
   '.svg': 'image/svg+xml',
+  '.webmanifest': 'application/manifest+json',
 };
 
 /** A site on a plain file server. */
 export interface Served {
   /** Where its front page is. */
   readonly at: string;
+  /** Serves another folder from now on, at the same address. */
+  readonly change: (folder: string) => void;
   readonly close: () => Promise<void>;
 }
 
@@ -23,7 +26,8 @@ export interface Served {
  * asked for without one, 404.html for all else.
  * @param under "/", or a path that begins and ends in a slash, as it is read: "/a folder/"
  */
-export async function servePlainly(folder: string, under: string): Promise<Served> {
+export async function servePlainly(first: string, under: string): Promise<Served> {
+  let folder = first;
   const server = createServer((request, response) => {
     const { pathname, search } = new URL(request.url ?? '/', 'http://localhost');
     const path = decodeURIComponent(pathname);
@@ -42,6 +46,9 @@ export async function servePlainly(folder: string, under: string): Promise<Serve
   await new Promise<void>((ready) => server.listen(0, 'localhost', ready));
   return {
     at: `http://localhost:${(server.address() as AddressInfo).port}${encodeURI(under)}`,
+    change: (next) => {
+      folder = next;
+    },
     close: () =>
       new Promise((done) => {
         server.close(() => done());

@@ -33,7 +33,8 @@ export default defineConfig({
   workers: 2,
   timeout: 30_000,
   reporter: [['list']],
-  use: { baseURL: `http://localhost:${PORT}` },
+  // The worker that keeps the site would fetch all of it in every test; those that try it allow it.
+  use: { baseURL: `http://localhost:${PORT}`, serviceWorkers: 'block' },
   projects,
   webServer: {
     command: `node src/cli/start.ts --port ${PORT}`,

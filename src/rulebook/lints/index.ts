@@ -5,6 +5,7 @@ import { duplicateId } from './duplicate-id.ts';
 import type { Lint } from './lint.ts';
 import { placeholderPart } from './placeholder-part.ts';
 import { rangeUpsideDown } from './range-upside-down.ts';
+import { recalledVersion } from './recalled-version.ts';
 import { ruleNeverUsed } from './rule-never-used.ts';
 import { tableGapOrOverlap } from './table-gap-or-overlap.ts';
 import { tableShape } from './table-shape.ts';
@@ -29,5 +30,6 @@ export const lints: readonly Lint[] = [
   dateInFuture,
   derivedValue,
   bareQuantity,
+  recalledVersion,
   ruleNeverUsed,
 ];

@@ -1,0 +1,42 @@
+import { readFileSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { build } from 'esbuild';
+import { copyList, weightOf } from '../built/copy-list.ts';
+import { filesIn } from '../built/files.ts';
+import { builtFolder } from './built-folder.ts';
+import { run } from './run.ts';
+
+const HOW = 'npm run --silent copy:worker [-- FOLDER], such as dist';
+
+/** What a first visit may cost a phone, packed, in bytes: a few seconds on a fair connection. */
+const MOST = 3_000_000;
+
+await run(async () => {
+  const folder = builtFolder(process.argv.slice(2), HOW);
+  const site = new Map(filesIn(folder).map((file) => [file, readFileSync(join(folder, file))]));
+  const list = copyList(site);
+  const { outputFiles } = await build({
+    entryPoints: ['src/offline/worker/worker.ts'],
+    bundle: true,
+    format: 'iife',
+    minify: true,
+    // Phones of that year and later.
+    target: 'es2019',
+    banner: { js: `const COPY=${JSON.stringify(list)};` },
+    write: false,
+  });
+  writeFileSync(join(folder, 'worker.js'), outputFiles[0]?.text ?? '');
+  const { total, parts } = weightOf(site, list);
+  const shown = (bytes: number): string => `${(bytes / 1e6).toFixed(2)} MB`;
+  console.log(
+    `the copy for use without a network: version ${list.version}, ${Object.keys(list.files).length} files, ${shown(total)} packed`,
+  );
+  if (total <= MOST) return 0;
+  console.error(
+    `found ${shown(total)}, expected ${shown(MOST)} or less; most of it: ${parts
+      .slice(0, 5)
+      .map(([part, bytes]) => `${part} ${shown(bytes)}`)
+      .join(', ')}`,
+  );
+  return 1;
+});

@@ -1,0 +1,249 @@
+import { file } from '../../components/links.ts';
+import { type Copies, copiesOf, TAKE_OVER, WORKER } from '../../offline/names.ts';
+import { changedBetween } from './changed.ts';
+import { type Memory, memoryOf } from './memory.ts';
+import { ask, noNotice, notice } from './notice.ts';
+import { askRecalled, showRecall, whyRecalled } from './recall.ts';
+import {
+  canKeep,
+  clearCopy,
+  fetchAgain,
+  forgetBefore,
+  isWhole,
+  rulebookBefore,
+  rulebookOf,
+} from './saved.ts';
+
+/** A page that stays open asks again after so long, when it is looked at. */
+const HOUR = 3_600_000;
+
+/** Brings the foot of the page to life: what the copy is of, when the host was last asked, and what may be done about it. */
+export function mountCopy(): void {
+  const foot = document.getElementById('copy');
+  if (foot) new CopyOfThePage(foot).start();
+}
+
+class CopyOfThePage {
+  readonly #foot: HTMLElement;
+  readonly #copies: Copies;
+  readonly #memory: Memory;
+  #registration: ServiceWorkerRegistration | undefined;
+  /** This page is about to open anew, as its reader asked. */
+  #changingOver = false;
+
+  constructor(foot: HTMLElement) {
+    this.#foot = foot;
+    this.#copies = copiesOf(new URL(file(''), location.href).href);
+    this.#memory = memoryOf(this.#copies.root);
+  }
+
+  start(): void {
+    this.#show();
+    this.#onClick('check', () => void this.#check(true));
+    this.#onClick('clear', () => this.#askToClear());
+    this.#onClick('save', () => {
+      this.#memory.declined = undefined;
+      void this.#keep();
+    });
+    this.#foot.querySelector('.buttons')?.removeAttribute('hidden');
+    const later = () => {
+      const last = Date.parse(this.#memory.checked ?? '');
+      if (document.visibilityState === 'visible' && !(Date.now() - last < HOUR)) void this.#check(false);
+    };
+    addEventListener('online', () => void this.#check(false));
+    document.addEventListener('visibilitychange', later);
+    // The page itself comes first, on a line that is slow.
+    const begin = async () => {
+      await this.#keep();
+      await this.#check(false);
+    };
+    if (document.readyState === 'complete') void begin();
+    else addEventListener('load', () => void begin(), { once: true });
+  }
+
+  get #rulebook(): string {
+    return this.#foot.dataset.rulebook ?? '';
+  }
+
+  #onClick(name: string, act: () => void): void {
+    this.#foot.querySelector(`[data-copy="${name}"]`)?.addEventListener('click', act);
+  }
+
+  #say(words: string): void {
+    const place = this.#foot.querySelector('[role="status"]');
+    if (place && place.textContent !== words) place.textContent = words;
+  }
+
+  /** What is known without asking anyone. */
+  #show(): void {
+    const { checked, declined, recall } = this.#memory;
+    const day = checked === undefined ? undefined : new Date(checked);
+    for (const place of document.querySelectorAll<HTMLElement>('.last-checked')) {
+      const short = place.dataset.short !== undefined;
+      if (day && !Number.isNaN(day.getTime()))
+        place.textContent = short
+          ? `checked ${dayOf(day)}`
+          : `This phone last checked for changes on ${dayOf(day)} at ${clockOf(day)}.`;
+    }
+    for (const [name, shown] of [
+      ['clear', declined === undefined],
+      ['save', declined !== undefined],
+    ] as const)
+      this.#foot.querySelector(`[data-copy="${name}"]`)?.toggleAttribute('hidden', !shown);
+    showRecall(this.#rulebook, whyRecalled(recall, this.#rulebook));
+  }
+
+  /** Asks the host which versions are recalled, and whether there is a newer copy. */
+  async #check(asked: boolean): Promise<void> {
+    if (asked) this.#say('Asking …');
+    const said = await askRecalled(this.#copies.root);
+    if (said === undefined) {
+      if (asked) this.#say('The host could not be reached. What is saved here goes on working.');
+      return;
+    }
+    this.#memory.recall = said;
+    this.#memory.checked = new Date().toISOString();
+    this.#show();
+    try {
+      await this.#registration?.update();
+    } catch {
+      // The host went away meanwhile, or a worker is being fetched already.
+    }
+    if (asked) await this.#showState('Asked just now. ');
+  }
+
+  /** Keeps a copy on this phone, unless the reader wants none, and follows what becomes of newer ones. */
+  async #keep(): Promise<void> {
+    if (this.#memory.declined !== undefined) {
+      this.#say('The saved copy was cleared; the site needs a network.');
+      return this.#show();
+    }
+    this.#show();
+    if (!canKeep()) return this.#say('No copy is saved: this browser, or this address, does not allow it.');
+    const hadWorker = navigator.serviceWorker.controller !== null;
+    try {
+      this.#registration = await navigator.serviceWorker.register(new URL(WORKER, this.#copies.root), {
+        scope: this.#copies.root,
+        updateViaCache: 'none',
+      });
+    } catch {
+      // Without a network, what is here already is all there is to follow.
+      this.#registration = await navigator.serviceWorker
+        .getRegistration(this.#copies.root)
+        .catch(() => undefined);
+    }
+    const registration = this.#registration;
+    if (!registration)
+      return this.#say('No copy is saved: this browser, or this address, does not allow it.');
+    const follow = (): void => {
+      const worker = registration.installing;
+      worker?.addEventListener('statechange', () => void this.#showState('', worker.state === 'redundant'));
+      void this.#showState();
+    };
+    registration.addEventListener('updatefound', follow);
+    if (hadWorker)
+      navigator.serviceWorker.addEventListener('controllerchange', () => {
+        if (!this.#changingOver)
+          notice(
+            'Another page changed over to the new copy. This one is still of the copy before, all of it.',
+            [],
+            [{ name: 'Open this page anew', act: () => location.reload() }],
+          );
+      });
+    follow();
+    if (hadWorker && !registration.waiting) await this.#tellWhatChanged(registration);
+  }
+
+  /** Says how the copy stands, and offers a newer one. */
+  async #showState(first = '', failed = false): Promise<void> {
+    const say = (words: string) => this.#say(first + words);
+    const { active, waiting, installing } = this.#registration ?? {};
+    try {
+      if (installing)
+        return say(
+          active ? 'A newer copy is being fetched.' : 'A copy for use without a network is being saved.',
+        );
+      if (!active)
+        return say(failed ? 'The copy could not be saved whole. It is tried again at your next visit.' : '');
+      if (waiting) return await this.#offer(active, waiting);
+      if (failed) return say('A newer copy could not be fetched whole. The one saved here stays as it is.');
+      const whole = (await isWhole(active, this.#copies)) || (await fetchAgain(active));
+      say(
+        whole
+          ? 'The whole site is saved here, and works without a network.'
+          : 'The copy is not whole. It is tried again at your next visit.',
+      );
+    } catch {
+      say('The state of the saved copy is not known.');
+    }
+  }
+
+  async #offer(active: ServiceWorker, waiting: ServiceWorker): Promise<void> {
+    const changed = changedOf(
+      await rulebookOf(active, this.#copies),
+      await rulebookOf(waiting, this.#copies),
+    );
+    this.#say('A newer copy is saved here, and waits.');
+    notice(
+      `A new copy is ready: ${changed.says}. This page stays as it is until you change over; what you typed is kept.`,
+      changed.safety,
+      [{ name: 'Change over', act: () => this.#changeOver(waiting) }],
+    );
+  }
+
+  #changeOver(waiting: ServiceWorker): void {
+    this.#changingOver = true;
+    const open = () => {
+      if (waiting.state === 'activated') location.reload();
+    };
+    waiting.addEventListener('statechange', open);
+    waiting.postMessage(TAKE_OVER);
+    open();
+  }
+
+  /** A newer copy may have taken over while no page was open: what it changed is told all the same. */
+  async #tellWhatChanged({ active }: ServiceWorkerRegistration): Promise<void> {
+    try {
+      const before = active ? await rulebookBefore(this.#copies) : undefined;
+      if (!active || before === undefined) return;
+      const changed = changedOf(before, await rulebookOf(active, this.#copies));
+      const seen = async () => {
+        await forgetBefore(this.#copies).catch(() => {});
+        noNotice();
+      };
+      notice(`This copy is newer than the one you used before: ${changed.says}.`, changed.safety, [
+        { name: 'Seen', plain: true, act: () => void seen() },
+      ]);
+    } catch {
+      // What can't be told now is told on the next page.
+    }
+  }
+
+  #askToClear(): void {
+    const clear = async () => {
+      this.#memory.declined = 'yes';
+      this.#registration = undefined;
+      noNotice();
+      await clearCopy(this.#copies).catch(() => {});
+      this.#show();
+      this.#say('The saved copy was cleared; the site needs a network.');
+    };
+    ask(
+      'Clear the saved copy of this site? It then opens with a network only. Your jobs stay on this phone.',
+      { name: 'Clear it', act: () => void clear() },
+      'Leave it',
+    );
+  }
+}
+
+const changedOf = (before: string | undefined, after: string | undefined) =>
+  before === undefined || after === undefined
+    ? { says: 'what it changed is not known', safety: [] }
+    : changedBetween(before, after);
+
+const two = (number: number): string => String(number).padStart(2, '0');
+
+/** By the clock of the phone. */
+const dayOf = (date: Date): string =>
+  `${date.getFullYear()}-${two(date.getMonth() + 1)}-${two(date.getDate())}`;
+const clockOf = (date: Date): string => `${two(date.getHours())}:${two(date.getMinutes())}`;
