@@ -1,5 +1,6 @@
 import { mkdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { localPageProblems } from '../remark/local-page.ts';
+import { projectPhotographs } from '../remark/photographs.ts';
 import { generatedFiles } from '../rulebook/generated-files.ts';
 import { DataError } from '../rulebook/problem.ts';
 import { loadProject } from '../rulebook/project.ts';
@@ -13,7 +14,11 @@ await run(() => {
   const problems = pages.flatMap((each) => localPageProblems(each, data));
   if (problems.length > 0) throw new DataError(problems);
   mkdirSync('src/generated', { recursive: true });
-  for (const [file, text] of generatedFiles(data, references)) {
+  const photographs: [string, string] = [
+    'src/generated/photographs.ts',
+    `/** Written from content/en/photographs.yaml. */\nexport const photographs = ${JSON.stringify(projectPhotographs(), null, 2)} as const;\n`,
+  ];
+  for (const [file, text] of [...generatedFiles(data, references), photographs]) {
     if (currentText(file) !== text) writeFileSync(file, text);
   }
   // Pages of an agency's own are copied to where the site looks for them; those of an earlier build go.
