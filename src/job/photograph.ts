@@ -37,6 +37,10 @@ const isCount = (value: unknown, most: number): value is number =>
 export const isJpeg = (bytes: Uint8Array): boolean =>
   bytes[0] === 0xff && bytes[1] === 0xd8 && bytes[2] === 0xff;
 
+/** Do these bytes begin as a zip does? @example isZip(Uint8Array.of(0x7b, 0x22)) // => false */
+export const isZip = (bytes: Uint8Array): boolean =>
+  bytes[0] === 0x50 && bytes[1] === 0x4b && bytes[2] === 0x03 && bytes[3] === 0x04;
+
 /**
  * What a store or a file says of a photograph; undefined where it is none. It is trusted no more than any other text.
  * @example photographIn({ id: 'x' }) // => undefined

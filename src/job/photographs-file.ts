@@ -19,6 +19,8 @@ const placeOf = (id: string): string => `photographs/${id}.jpg`;
 /** More than one job is ever given. */
 export const MOST_PHOTOGRAPHS = 500;
 const LONGEST_LIST = 500_000;
+/** Far above what a job's pictures take; a phone would have to hold it at once. */
+export const LARGEST_FILE = 400_000_000;
 
 /** No older version yet. */
 const steps: Readonly<Record<number, MigrationStep>> = {};
@@ -52,10 +54,6 @@ export function writeWithPhotographs(job: OpenedJob, pictures: readonly Picture[
   };
   return zipSync(files, { level: 0 });
 }
-
-/** Do these bytes begin as a zip does? */
-export const isZip = (bytes: Uint8Array): boolean =>
-  bytes[0] === 0x50 && bytes[1] === 0x4b && bytes[2] === 0x03 && bytes[3] === 0x04;
 
 const refused = (found: string, expected: string): { ok: false; problems: FieldProblem[] } => ({
   ok: false,
