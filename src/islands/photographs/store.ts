@@ -14,6 +14,8 @@ const PICTURES = 'pictures';
 export class PhotographStore {
   readonly #open: () => Promise<IDBDatabase>;
   #opened: Promise<IDBDatabase> | undefined;
+  /** A removal that is under way: what is asked meanwhile waits for it, or it would still find what goes. */
+  #removing: Promise<void> = Promise.resolve();
   /** What the browser did not take: held while the page is open. */
   readonly #memory = new Map<string, Picture>();
 
@@ -23,6 +25,11 @@ export class PhotographStore {
 
   /** Every photograph of every job. What can't be read is left out, and left as it is. */
   async all(): Promise<readonly Photograph[]> {
+    await this.#removing;
+    return this.#all();
+  }
+
+  async #all(): Promise<readonly Photograph[]> {
     const held = [...this.#memory.values()].map(({ photograph }) => photograph);
     try {
       const store = (await this.#database()).transaction(KNOWN).objectStore(KNOWN);
@@ -81,7 +88,23 @@ export class PhotographStore {
   }
 
   /** Lets go of photographs. */
-  async remove(ids: readonly string[]): Promise<void> {
+  remove(ids: readonly string[]): Promise<void> {
+    return this.#remove(async () => ids);
+  }
+
+  /** Lets go of all the photographs of a job that is gone for good. */
+  removeJob(job: string): Promise<void> {
+    return this.#remove(async () =>
+      (await this.#all()).filter((each) => each.job === job).map(({ id }) => id),
+    );
+  }
+
+  #remove(which: () => Promise<readonly string[]>): Promise<void> {
+    this.#removing = this.#removing.then(async () => this.#removeNow(await which()));
+    return this.#removing;
+  }
+
+  async #removeNow(ids: readonly string[]): Promise<void> {
     for (const id of ids) this.#memory.delete(id);
     if (ids.length > 0)
       await this.#change((known, pictures) => {
@@ -90,11 +113,6 @@ export class PhotographStore {
           pictures.delete(id);
         }
       });
-  }
-
-  /** Lets go of all the photographs of a job that is gone for good. */
-  async removeJob(job: string): Promise<void> {
-    await this.remove((await this.of(job)).map(({ id }) => id));
   }
 
   /** Is a photograph held by this page alone? */
