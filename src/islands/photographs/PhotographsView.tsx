@@ -151,7 +151,7 @@ function Entry({
     <li class={taken.length > 0 ? 'taken' : undefined} id={`photograph-${id}`}>
       <h3>
         {heading}
-        {taken.length > 0 ? <span class="count"> ({taken.length})</span> : null}
+        {taken.length > 0 ? <span class="how-many"> ({taken.length})</span> : null}
       </h3>
       <p class="hint">
         {of ? (
@@ -182,9 +182,13 @@ function Entry({
           />
         </div>
       ) : null}
-      {taken.map((each) => (
-        <Taken key={each.photograph.id} {...each} state={state} />
-      ))}
+      {taken.length > 0 ? (
+        <div class="shown">
+          {taken.map((each) => (
+            <Taken key={each.photograph.id} {...each} state={state} />
+          ))}
+        </div>
+      ) : null}
     </li>
   );
 }
