@@ -11,7 +11,7 @@ await run(() => {
     throw new InputError(`found "${process.argv.slice(2).join(' ')}", expected ${HOW}`);
   const { status } = spawnSync(
     'npx',
-    ['vitest', 'run', '--config', 'tests/vitest.config.ts', 'hostile.test', 'hostile-fields.test'],
+    ['vitest', 'run', '--config', 'tests/vitest.config.ts', 'calc/every/hostile.test', 'hostile-fields.test'],
     { stdio: 'inherit', env: { ...process.env, FUZZ_CASES: String(cases) } },
   );
   return status ?? BAD_INPUT;
