@@ -38,7 +38,7 @@ async function typed(page: Page, path: string): Promise<string[]> {
     return (async () => {
       const boxes = [...document.querySelectorAll<HTMLInputElement>('form.entries input[type="text"]')].slice(
         0,
-        16,
+        10,
       );
       for (const [place, box] of boxes.entries()) {
         const before = box.value;

@@ -17,7 +17,9 @@ function namedByIslands(): string[] {
     if (seen.has(file) || !existsSync(file)) return;
     seen.add(file);
     const source = readFileSync(file, 'utf8').replaceAll(/import type [^;]+;/g, '');
-    for (const [, path = ''] of source.matchAll(/(?:from|import\()\s*'([^']+)'/g)) {
+    for (const [, path = ''] of source.matchAll(
+      /(?:^(?:(?:import|export)\b.*|\}) from |^import |\bimport\()'([^']+)'/gm,
+    )) {
       if (path.startsWith('.')) follow(join(dirname(file), path));
       else
         names.add(
