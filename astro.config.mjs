@@ -2,6 +2,7 @@ import { unified } from '@astrojs/markdown-remark';
 import mdx from '@astrojs/mdx';
 import preact from '@astrojs/preact';
 import { defineConfig } from 'astro/config';
+import { shippedPackages } from './src/built/shipped.ts';
 import { pagePlugins } from './src/remark/page-plugins.ts';
 import { loadProject } from './src/rulebook/project.ts';
 
@@ -34,6 +35,7 @@ export default defineConfig({
     build: { assetsInlineLimit: 0 },
     experimental: { renderBuiltUrl: () => ({ relative: true }) },
     environments: { client: { build: { rolldownOptions: { output: { codeSplitting: { groups } } } } } },
+    plugins: [shippedPackages()],
   },
   devToolbar: { enabled: false },
 });

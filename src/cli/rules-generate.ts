@@ -1,5 +1,6 @@
 import { mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { localPageProblems } from '../remark/local-page.ts';
+import { projectPhotographs } from '../remark/photographs.ts';
 import { calculatorModule } from '../rulebook/generate.ts';
 import { generatedFiles } from '../rulebook/generated-files.ts';
 import { DataError } from '../rulebook/problem.ts';
@@ -15,7 +16,11 @@ await run(async () => {
   const problems = pages.flatMap((each) => localPageProblems(each, data));
   if (problems.length > 0) throw new DataError(problems);
   mkdirSync('src/generated', { recursive: true });
-  for (const [file, text] of generatedFiles(data, references)) writeChanged(file, text);
+  const photographs: [string, string] = [
+    'src/generated/photographs.ts',
+    `/** Written from content/en/photographs.yaml. */\nexport const photographs = ${JSON.stringify(projectPhotographs(), null, 2)} as const;\n`,
+  ];
+  for (const [file, text] of [...generatedFiles(data, references), photographs]) writeChanged(file, text);
   // Only now, since the calculations take words from what was just written.
   mkdirSync(CALCULATORS, { recursive: true });
   const { declaredCalculations } = await import('./declared-calculations.ts');

@@ -50,7 +50,7 @@ const said: ReadonlySet<string> = new Set([
     'rows',
     'gaps',
   ],
-  ...['do', 'term', 'also', 'means', 'asks', 'because'],
+  ...['do', 'term', 'also', 'means', 'asks', 'because', 'shows', 'each', 'why'],
 ]);
 
 /** What a YAML file says to people: the texts under the keys that hold words, without the references inside them. */

@@ -3,6 +3,8 @@ import type { Root } from 'mdast';
 import type { VFile } from 'vfile';
 import { drawingNames } from './drawing-names.ts';
 import { noBareQuantity } from './no-bare-quantity.ts';
+import { photographLines } from './photograph-lines.ts';
+import { projectPhotographs } from './photographs.ts';
 import { type RuleReferenceOptions, ruleReferences } from './rule-references.ts';
 import { stepAnchors } from './step-anchors.ts';
 import { tableCards } from './table-cards.ts';
@@ -23,6 +25,7 @@ export const pagePlugins = (options: RuleReferenceOptions): RemarkPlugins => [
   [ruleReferences, options],
   drawingNames,
   stepAnchors,
+  [photographLines, { photographs: projectPhotographs() }],
   tableCards,
   [termLinks, { terms: projectTerms() }],
 ];

@@ -6,12 +6,16 @@
 export function nearest(written: string, names: readonly string[]): string | undefined {
   let best: { name: string; changes: number } | undefined;
   for (const name of names) {
+    // As many letters must be added or dropped, at least; so a text without end is not even compared.
+    if (Math.abs(written.length - name.length) > allowed(name)) continue;
     const changes = changesBetween(written.toLowerCase(), name.toLowerCase());
     if (!best || changes < best.changes) best = { name, changes };
   }
   if (!best || best.changes >= Math.max(written.length, best.name.length)) return undefined;
-  return best.changes <= Math.max(2, best.name.length / 3) ? best.name : undefined;
+  return best.changes <= allowed(best.name) ? best.name : undefined;
 }
+
+const allowed = (name: string): number => Math.max(2, name.length / 3);
 
 function changesBetween(a: string, b: string): number {
   let previous = Array.from({ length: b.length + 1 }, (_, column) => column);

@@ -31,6 +31,8 @@ class FakeStorage {
 let local: FakeStorage;
 let copies: Map<string, string>;
 let clock: Date;
+/** The jobs whose photographs were let go. */
+let letGo: string[];
 
 /** A tab of one and the same browser. */
 const tab = (more: Partial<Places> = {}): JobStore => {
@@ -43,6 +45,7 @@ const tab = (more: Partial<Places> = {}): JobStore => {
       remove: (key) => copies.delete(key),
       all: async () => [...copies],
     },
+    letGo: (id) => letGo.push(id),
     now: () => clock,
     ...more,
   });
@@ -51,6 +54,7 @@ const tab = (more: Partial<Places> = {}): JobStore => {
 beforeEach(() => {
   local = new FakeStorage();
   copies = new Map();
+  letGo = [];
   clock = new Date('2026-11-26T10:42:00.000Z');
 });
 
@@ -99,7 +103,7 @@ describe('the jobs that a browser keeps', () => {
     expect(names(store).sort()).toEqual(['A', 'B']);
   });
 
-  test('a deleted job keeps its last change, comes back, and is gone after seven days', () => {
+  test('a deleted job keeps its last change, comes back, and is gone after seven days, with its photographs', () => {
     const store = tab();
     const { id, changed } = store.add({ name: 'A' });
     clock = new Date('2026-11-26T12:00:00.000Z');
@@ -109,10 +113,12 @@ describe('the jobs that a browser keeps', () => {
     clock = new Date('2026-12-03T11:59:00.000Z');
     store.purgeOld();
     expect(store.get(id)).toBeDefined();
+    expect(letGo).toEqual([]);
     clock = new Date('2026-12-03T12:01:00.000Z');
     store.purgeOld();
     expect(store.get(id)).toBeUndefined();
     expect([...copies.keys()].filter((key) => key.includes(id))).toEqual([]);
+    expect(letGo).toEqual([id]);
   });
 
   test('each tab goes back to the job that it had open; a new tab to the last one opened', () => {

@@ -16,6 +16,7 @@ export const oneOfEach: readonly string[] = [
   '/plan/hose-marks/',
   '/plan/heat/',
   '/plan/receipt/',
+  '/plan/photographs/',
   '/plan/jobs/',
   '/plan/patch-template/',
   '/cards/filling-through-roof-holes/',

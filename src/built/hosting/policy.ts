@@ -1,12 +1,13 @@
 /**
- * What a page may load and run: its own site, and nothing written into the page itself. Search is compiled for the browser, which
+ * What a page may load and run: its own site, and nothing written into the page itself. A picture may also be one that the page holds
+ * itself (blob:), as a photograph that the phone keeps is: no other host can give it such a thing. Search is compiled for the browser, which
  * 'wasm-unsafe-eval' allows; it allows no text to be run as script.
  */
 const policy: readonly (readonly [directive: string, allowed: string])[] = [
   ['default-src', "'none'"],
   ['script-src', "'self' 'wasm-unsafe-eval'"],
   ['style-src', "'self'"],
-  ['img-src', "'self'"],
+  ['img-src', "'self' blob:"],
   ['connect-src', "'self'"],
   ['worker-src', "'self'"],
   ['manifest-src', "'self'"],

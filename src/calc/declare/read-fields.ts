@@ -165,6 +165,8 @@ function readQuantity(
     }
     return {
       ...read,
+      // A nought below nought is nought: what is divided by it must not end below nothing.
+      amount: read.amount === 0 ? 0 : read.amount,
       symbol: field.symbol,
       label: field.label,
       origin: { from: 'input', field: path.join('.') },

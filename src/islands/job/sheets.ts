@@ -89,6 +89,12 @@ export const jobSheets = [
     groups: ['ladder', 'fall', 'line', 'noise', 'weather', 'dust'],
   },
   {
+    path: 'photographs',
+    title: 'Photographs',
+    lead: 'What to photograph, at which step and why; what is taken, and what is missing.',
+    groups: [],
+  },
+  {
     path: 'receipt',
     title: 'Receipt',
     lead: 'The receipt and certificate that the law asks for, to sign and post.',

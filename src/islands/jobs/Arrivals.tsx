@@ -1,9 +1,12 @@
 import type { JSX } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
-import { sentence } from '../../calc/declare/read-fields.ts';
+import { type Read, sentence } from '../../calc/declare/read-fields.ts';
 import type { OpenedJob } from '../../job/job-file.ts';
-import { readJobs } from '../../job/jobs-file.ts';
+import { type BroughtJobs, readJobs } from '../../job/jobs-file.ts';
 import type { KeptJob } from '../../job/kept-job.ts';
+import { isZip, sizeInWords } from '../../job/photograph.ts';
+import type { Picture } from '../../job/photographs-file.ts';
+import { keepPictures } from '../photographs/arrived.ts';
 import { sameEntries } from './addresses.ts';
 import { jobStore } from './store.ts';
 import { copied, nameOf, said } from './words.ts';
@@ -12,17 +15,19 @@ import { copied, nameOf, said } from './words.ts';
 export interface Waiting {
   readonly job: OpenedJob;
   readonly here: KeptJob | undefined;
+  /** The photographs that came with it. */
+  readonly pictures?: readonly Picture[];
 }
 
 export interface ArrivalsState {
   readonly waiting: readonly Waiting[];
   readonly told: string;
-  /** Takes the jobs of a file; what is here already is not written over. */
-  readonly take: (text: string) => void;
+  /** Takes the jobs of a file, with their photographs; what is here already is not written over. */
+  readonly take: (file: File) => Promise<void>;
   /** Offers a job that came with a link. */
   readonly offer: (job: OpenedJob) => void;
   readonly tell: (words: string) => void;
-  readonly answer: (how: Answer) => void;
+  readonly answer: (how: Answer) => Promise<void>;
 }
 
 type Answer = 'keep' | 'both' | 'replace' | 'leave';
@@ -32,12 +37,13 @@ export function useArrivals(came: (id: string) => void): ArrivalsState {
   const [waiting, setWaiting] = useState<readonly Waiting[]>([]);
   const [told, tell] = useState('');
 
-  const take = (text: string) => {
-    const read = readJobs(text);
+  const take = async (file: File) => {
+    const read = await readFile(file);
     if (!read.ok) {
       tell(`Not opened. ${read.problems.map(sentence).join(' ')}`);
       return;
     }
+    const { pictures } = read.value;
     const store = jobStore();
     const asks: Waiting[] = [];
     let kept = 0;
@@ -48,18 +54,20 @@ export function useArrivals(came: (id: string) => void): ArrivalsState {
       if (here && sameEntries(here.entries, job.entries)) {
         last = here.deleted ? store.mark(here.id, false)?.id : here.id;
         known += 1;
-      } else if (here) asks.push({ job, here });
+      } else if (here) asks.push({ job, here, pictures });
       else {
         last = store.add(job.entries, job).id;
         kept += 1;
       }
     }
     setWaiting(asks);
+    const photographs = last === undefined ? '' : await keepPictures(pictures, last);
     tell(
       [
         'Opened.',
         kept > 0 ? `${counted(kept)} kept.` : '',
         known > 0 ? `${counted(known)} here already, the same.` : '',
+        photographs,
         asks.length > 0 ? `${counted(asks.length)} here already, and different: choose below.` : '',
         read.value.refused.length > 0 ? `Not opened: ${read.value.refused.map(sentence).join(' ')}` : '',
       ]
@@ -69,10 +77,10 @@ export function useArrivals(came: (id: string) => void): ArrivalsState {
     if (last !== undefined) came(last);
   };
 
-  const answer = (how: Answer) => {
+  const answer = async (how: Answer) => {
     const [first, ...rest] = waiting;
     if (!first) return;
-    const { job, here } = first;
+    const { job, here, pictures = [] } = first;
     const store = jobStore();
     setWaiting(rest);
     if (how === 'leave') return tell(`${nameOf(job.entries)} is left.`);
@@ -82,18 +90,19 @@ export function useArrivals(came: (id: string) => void): ArrivalsState {
       store.mark(before.id, true);
       const now = store.get(here.id);
       const put = store.put({ id: here.id, entries: job.entries }, now?.revision ?? 0, job.changed);
-      tell(
-        put.state === 'overtaken'
-          ? `Not replaced: ${nameOf(job.entries)} was changed in another tab just now.`
-          : `${nameOf(job.entries)} is replaced. What was here stands under “Deleted lately”.`,
-      );
+      if (put.state === 'overtaken') {
+        tell(`Not replaced: ${nameOf(job.entries)} was changed in another tab just now.`);
+        return came(here.id);
+      }
+      const also = await keepPictures(pictures, here.id);
+      tell(`${nameOf(job.entries)} is replaced. What was here stands under “Deleted lately”. ${also}`.trim());
       return came(here.id);
     }
     const added = store.add(
       how === 'both' ? copied(job.entries) : job.entries,
       how === 'both' ? { changed: job.changed } : job,
     );
-    tell(`Kept: ${nameOf(added.entries)}.`);
+    tell(`Kept: ${nameOf(added.entries)}. ${await keepPictures(pictures, added.id)}`.trim());
     came(added.id);
   };
 
@@ -109,6 +118,26 @@ export function useArrivals(came: (id: string) => void): ArrivalsState {
     tell,
     answer,
   };
+}
+
+type Brought = BroughtJobs & { readonly pictures: readonly Picture[] };
+
+/** The jobs of a file, and the photographs of one that came with them. */
+async function readFile(file: File): Promise<Read<Brought>> {
+  if (!isZip(new Uint8Array(await file.slice(0, 4).arrayBuffer()))) {
+    const jobs = readJobs(await file.text());
+    return jobs.ok ? { ok: true, value: { ...jobs.value, pictures: [] } } : jobs;
+  }
+  // Asked for only where a zip comes: most files are jobs alone.
+  const { LARGEST_FILE, readWithPhotographs } = await import('../../job/photographs-file.ts');
+  if (file.size > LARGEST_FILE) {
+    const [found, expected] = [sizeInWords(file.size), `${sizeInWords(LARGEST_FILE)} at most`];
+    return { ok: false, problems: [{ field: '', label: 'File with photographs', found, expected }] };
+  }
+  const read = readWithPhotographs(new Uint8Array(await file.arrayBuffer()));
+  if (!read.ok) return read;
+  const { job, pictures, refused } = read.value;
+  return { ok: true, value: { jobs: [job], refused, pictures } };
 }
 
 const counted = (jobs: number): string => (jobs === 1 ? '1 job' : `${jobs} jobs`);

@@ -6,7 +6,10 @@ import { writeJobFile } from '../../job/job-file.ts';
 import { carriesJob, readCarried } from '../../job/job-link.ts';
 import { writeJobs } from '../../job/jobs-file.ts';
 import type { KeptJob } from '../../job/kept-job.ts';
+import { countInWords, type Photograph } from '../../job/photograph.ts';
 import type { Entries } from '../entries.ts';
+import { saveWithPhotographs } from '../photographs/export.ts';
+import { photographStore } from '../photographs/store.ts';
 import { Arrivals, useArrivals } from './Arrivals.tsx';
 import { addressOfKept, addressOfUnkept } from './addresses.ts';
 import { HandOn } from './HandOn.tsx';
@@ -36,12 +39,15 @@ export function JobsView({ example }: { readonly example: Entries }): JSX.Elemen
   const [shown, setShown] = useState<Shown | undefined>();
   const [done, setDone] = useState<Done | undefined>();
   const [focus, setFocus] = useState<string | undefined>();
+  const [photographs, setPhotographs] = useState<readonly Photograph[]>([]);
   const undo = useRef<HTMLButtonElement>(null);
 
   const look = useCallback(() => {
     const store = jobStore();
     setShown({ ...store.all(), trouble: store.trouble() });
+    photographStore().all().then(setPhotographs);
   }, []);
+  const photographsOf = (id: string) => photographs.filter(({ job }) => job === id);
   const arrivals = useArrivals((id) => {
     look();
     setFocus(id);
@@ -99,15 +105,16 @@ export function JobsView({ example }: { readonly example: Entries }): JSX.Elemen
     jobStore().mark(job.id, false);
     after({ words: `Brought back: ${nameOf(job.entries)}.` }, job.id);
   };
-  const add = (entries: Entries, words: string) => {
+  const add = (entries: Entries, words: string, more = '') => {
     const job = jobStore().add(entries);
-    after({ words: `${words}: ${nameOf(job.entries)}.` }, job.id);
+    after({ words: `${words}: ${nameOf(job.entries)}.${more}` }, job.id);
   };
 
   // Before the page runs, and where it never does, there is nothing here to touch.
   if (!shown) return null;
   const jobs = shown.jobs.filter(({ deleted }) => deleted === undefined);
   const deleted = shown.jobs.filter((job) => job.deleted !== undefined);
+  const ofNoJob = photographs.filter(({ job }) => !shown.jobs.some(({ id }) => id === job));
   return (
     <>
       {shown.trouble ? (
@@ -131,7 +138,15 @@ export function JobsView({ example }: { readonly example: Entries }): JSX.Elemen
           <JobRow
             key={job.id}
             job={job}
-            copy={() => add(copied(job.entries), 'Copied')}
+            photographs={photographsOf(job.id)}
+            copy={() =>
+              add(
+                copied(job.entries),
+                'Copied',
+                // They show one home on one day: a copy is for another.
+                photographsOf(job.id).length > 0 ? ' Its photographs stay with the first.' : '',
+              )
+            }
             rename={(name) => {
               const put = jobStore().put({ id: job.id, entries: { ...job.entries, name } }, job.revision);
               after(
@@ -153,7 +168,7 @@ export function JobsView({ example }: { readonly example: Entries }): JSX.Elemen
       <p class="acts">
         {jobs.length > 0 ? (
           <button type="button" class="plain" onClick={() => saveFile('jobs.json', writeJobs(jobs))}>
-            Save all jobs to one file
+            Save all jobs to one file, without photographs
           </button>
         ) : null}
       </p>
@@ -167,6 +182,7 @@ export function JobsView({ example }: { readonly example: Entries }): JSX.Elemen
               <li key={job.id}>
                 <p>
                   <strong>{nameOf(job.entries)}</strong>, deleted {said(job.deleted)}
+                  {photographsOf(job.id).length > 0 ? `, with ${countInWords(photographsOf(job.id))}` : ''}
                 </p>
                 <p class="acts">
                   <button type="button" class="plain" onClick={() => bringBack(job)}>
@@ -176,6 +192,35 @@ export function JobsView({ example }: { readonly example: Entries }): JSX.Elemen
               </li>
             ))}
           </ul>
+        </>
+      ) : null}
+      {ofNoJob.length > 0 ? (
+        <>
+          <h2>Photographs of no job</h2>
+          <p>
+            {countInWords(ofNoJob)}, of a job that this phone no longer has. Open the file of that job, and
+            they are with it again.
+          </p>
+          <p class="acts">
+            <button
+              type="button"
+              class="plain"
+              onClick={() => saveWithPhotographs({ entries: { name: 'Photographs of no job' } }, ofNoJob)}
+            >
+              Save them to a file
+            </button>
+            <button
+              type="button"
+              class="plain"
+              onClick={() =>
+                photographStore()
+                  .remove(ofNoJob.map(({ id }) => id))
+                  .then(() => after({ words: `Removed for good: ${countInWords(ofNoJob)}.` }))
+              }
+            >
+              Remove them for good
+            </button>
+          </p>
         </>
       ) : null}
       {shown.unreadable.length > 0 ? (
@@ -202,11 +247,13 @@ export function JobsView({ example }: { readonly example: Entries }): JSX.Elemen
 
 function JobRow({
   job,
+  photographs,
   copy,
   rename,
   remove,
 }: {
   readonly job: KeptJob;
+  readonly photographs: readonly Photograph[];
   readonly copy: () => void;
   readonly rename: (name: string) => void;
   readonly remove: () => void;
@@ -221,6 +268,7 @@ function JobRow({
       </a>
       <p class="hint">
         Last change {said(job.changed)}
+        {photographs.length > 0 ? `. ${countInWords(photographs)}` : ''}
         {jobStore().isUnkept(job.id) ? '. Not kept: held while this page is open' : ''}
       </p>
       <details>
@@ -238,6 +286,11 @@ function JobRow({
           >
             Save to a file
           </button>
+          {photographs.length > 0 ? (
+            <button type="button" class="plain" onClick={() => saveWithPhotographs(job, photographs)}>
+              Save with its {countInWords(photographs)}
+            </button>
+          ) : null}
           <button type="button" class="plain" onClick={remove}>
             Delete
           </button>

@@ -8,18 +8,18 @@ export const OpenFile = ({
 }: {
   readonly id: string;
   readonly label: string;
-  readonly take: (text: string) => void;
+  readonly take: (file: File) => void;
 }): JSX.Element => (
   <p class="open-file">
     <input
       id={id}
       type="file"
-      accept="application/json,.json"
+      accept="application/json,.json,application/zip,.zip"
       class="visually-hidden"
-      onChange={async (event) => {
+      onChange={(event) => {
         const [file] = event.currentTarget.files ?? [];
         event.currentTarget.value = '';
-        if (file) take(await file.text());
+        if (file) take(file);
       }}
     />
     <label class="button" for={id}>

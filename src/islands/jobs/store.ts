@@ -2,6 +2,7 @@ import { type FieldProblem, type Read, sentence } from '../../calc/declare/read-
 import type { JobEntries } from '../../job/job-file.ts';
 import { isJobId, newJobId } from '../../job/job-id.ts';
 import { type KeptJob, readKept, readSingleKept, writeKept } from '../../job/kept-job.ts';
+import { photographStore } from '../photographs/store.ts';
 import { type SecondCopy, secondCopy } from './second-copy.ts';
 
 /** Each job has its own place, so that a key typed in one writes no other. The names never change with the site. */
@@ -38,6 +39,8 @@ export interface Places {
   readonly local: () => Storage;
   readonly session: () => Storage;
   readonly second: SecondCopy;
+  /** Lets go of what is kept beside a job, by its id: its photographs. */
+  readonly letGo: (id: string) => void;
   readonly now: () => Date;
 }
 
@@ -45,6 +48,7 @@ const browserPlaces = (): Places => ({
   local: () => localStorage,
   session: () => sessionStorage,
   second: secondCopy(),
+  letGo: (id) => photographStore().removeJob(id),
   now: () => new Date(),
 });
 
@@ -134,10 +138,11 @@ export class JobStore {
     return put.state === 'overtaken' ? undefined : put.job;
   }
 
-  /** Lets go of a job for good. */
+  /** Lets go of a job for good, and of its photographs. */
   purge(id: string): void {
     this.#memory.delete(id);
     this.#places.second.remove(PLACE + id);
+    this.#places.letGo(id);
     try {
       this.#places.local().removeItem(PLACE + id);
     } catch {

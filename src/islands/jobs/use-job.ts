@@ -42,8 +42,8 @@ export interface JobState<T> extends Omit<Worked<T>, 'typing' | 'settle'> {
   readonly open: (id: string) => void;
   /** Goes on with what this tab shows, as a job of its own. */
   readonly keepAsCopy: () => void;
-  /** Keeps what came with the address. */
-  readonly keepNow: () => void;
+  /** Keeps what came with the address, or the example, as a job of this phone; gives its id. */
+  readonly keepNow: () => string | undefined;
   /** Brings a job back that another tab deleted. */
   readonly bringBack: () => void;
   /** Shows the example; the job stays where it is kept. */
@@ -188,7 +188,10 @@ export function useJob<T>(example: Entries, work: (entries: Entries) => Read<T>)
       tell(undefined);
       openKept(jobStore().add(copied(now.current.entries)));
     },
-    keepNow: () => change(now.current.entries, now.current),
+    keepNow: () => {
+      change(now.current.entries, now.current);
+      return now.current.id;
+    },
     bringBack: () => {
       const { id } = now.current;
       const back = id === undefined ? undefined : jobStore().mark(id, false);

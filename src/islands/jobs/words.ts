@@ -28,11 +28,11 @@ export const whyNotKept: Readonly<Record<WhyNot, string>> = {
 };
 
 /** The name of a file for a job: letters and digits of its name. */
-export const fileNameOf = (entries: JobEntries): string =>
+export const fileNameOf = (entries: JobEntries, ending = 'json'): string =>
   `${
     nameOf(entries)
       .toLowerCase()
       .replaceAll(/[^\p{L}\p{N}]+/gu, '-')
       .replaceAll(/^-|-$/g, '')
       .slice(0, 60) || 'job'
-  }.json`;
+  }.${ending}`;

@@ -47,6 +47,14 @@ const told = (entries: unknown): string[] => {
   return read.ok ? [] : read.problems.map(sentence);
 };
 
+test('a nought with a minus before it is nought', () => {
+  const read = readFields(
+    { depth: lengthField('d', 'Depth', 'How deep.', '3 in', { zero: 'allowed' }) },
+    { depth: '-0 in' },
+  );
+  expect(read.ok && Object.is(read.value.depth.amount, 0)).toBe(true);
+});
+
 describe('entries are read as they were meant', () => {
   test('each kind of field gives its value; what may be left out is left out', () => {
     const read = readFields(fields, good);

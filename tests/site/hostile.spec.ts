@@ -1,0 +1,74 @@
+import { expect, type Page, test } from '@playwright/test';
+
+/** What people and programs type that no field expects. What shows words as typed gets none that look like a fault of ours. */
+const hostile = [
+  '<script>window.ran = 1</script>',
+  '"><img src=x onerror="window.ran = 1">',
+  '🙂Łąka家'.repeat(60),
+  '\u202e12 ft\u202c',
+  '1e309',
+  '-0',
+  '٣',
+  '9'.repeat(400),
+] as const;
+
+/** Types at every box of a page, one after another, and tells what went wrong. */
+async function typed(page: Page, path: string): Promise<string[]> {
+  const wrong: string[] = [];
+  page.on('pageerror', (error) => wrong.push(`${path}: ${error}`));
+  await page.goto(path);
+  const ready = page.locator('form.entries input[type="text"]').first();
+  await expect(ready).toBeVisible();
+  // A page that runs answers a key; one that does not yet has it taken away again.
+  await expect
+    .poll(async () => {
+      await ready.fill('x');
+      return page.url().includes('#');
+    })
+    .toBe(true);
+  const found = await page.evaluate((hostile) => {
+    const wrong: string[] = [];
+    const look = (what: string) => {
+      const shown = document.querySelector('.answers')?.textContent ?? '';
+      if (/NaN|Infinity|undefined|\[object/.test(shown)) wrong.push(`${what}: ${shown.slice(0, 200)}`);
+      if ('ran' in window || document.querySelector('.answers script, .answers img[src="x"]'))
+        wrong.push(`${what}: script`);
+    };
+    const drawn = () => new Promise((done) => setTimeout(done));
+    return (async () => {
+      const boxes = [...document.querySelectorAll<HTMLInputElement>('form.entries input[type="text"]')].slice(
+        0,
+        10,
+      );
+      for (const [place, box] of boxes.entries()) {
+        const before = box.value;
+        // Each box gets two of them, and all of them have their turn.
+        for (const text of [
+          hostile[place % hostile.length],
+          hostile[(place * 3 + 1) % hostile.length],
+          before,
+        ]) {
+          box.focus();
+          box.value = text ?? '';
+          box.dispatchEvent(new Event('input', { bubbles: true }));
+          await drawn();
+          box.blur();
+          await drawn();
+          look(`${box.id} as ${JSON.stringify(text)}`);
+        }
+      }
+      return wrong;
+    })();
+  }, hostile);
+  return [...wrong, ...found];
+}
+
+for (const path of [
+  '/plan/',
+  '/calculators/hole-layout/',
+  '/calculators/roof-heat/',
+  '/calculators/moisture/',
+])
+  test(`${path} takes whatever is typed: no error, no number that is none, no script`, async ({ page }) => {
+    expect(await typed(page, path)).toEqual([]);
+  });
