@@ -26,7 +26,7 @@ export const shown = ({ value, format: options }: Figure): string =>
 /** A figure that is a rule's own value leads to the rule. */
 const FigureText = (figure: Figure): JSX.Element | string =>
   typeof figure.value !== 'string' && figure.value.origin.from === 'rule' ? (
-    <a class="rule" href={rulePage(figure.value.origin.rule)}>
+    <a class="rule alone" href={rulePage(figure.value.origin.rule)}>
       {shown(figure)}
     </a>
   ) : (

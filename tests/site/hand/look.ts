@@ -21,7 +21,11 @@ export function smallTargets({ page, bench }: typeof LEAST_TARGET): string[] {
   const inSentence = (link: Element): boolean => {
     if (!link.matches('a') || getComputedStyle(link).display !== 'inline') return false;
     let block = link.parentElement;
-    while (block && getComputedStyle(block).display.startsWith('inline') && block.parentElement?.closest('main, footer, header, dialog'))
+    while (
+      block &&
+      getComputedStyle(block).display.startsWith('inline') &&
+      block.parentElement?.closest('main, footer, header, dialog')
+    )
       block = block.parentElement;
     if (!block) return false;
     const whole = (block.textContent ?? '').trim();
@@ -29,7 +33,9 @@ export function smallTargets({ page, bench }: typeof LEAST_TARGET): string[] {
     return whole.replace(/[\s,;.:·]/g, '').length > links.replace(/[\s,;.:·]/g, '').length;
   };
   const targets = [
-    ...document.querySelectorAll('a[href], button, input:not([type=file]), select, textarea, summary, label.button'),
+    ...document.querySelectorAll(
+      'a[href], button, input:not([type=file]), select, textarea, summary, label.button',
+    ),
   ].filter(sees);
   const addresses = new Set(
     targets.filter((each) => !each.closest('svg')).map((each) => each.getAttribute('href')),
@@ -59,10 +65,12 @@ export function smallWords({ words, drawing }: typeof LEAST_TYPE): string[] {
     if (parent.closest('.card') && innerWidth > 900) continue;
     const svg = parent.closest('svg');
     const scale = svg ? ((parent as Element as SVGGraphicsElement).getScreenCTM?.()?.a ?? 1) : 1;
-    const size = Number.parseFloat(getComputedStyle(parent).fontSize) * Math.abs(svg ? Math.max(scale, 0) || 1 : 1);
+    const size =
+      Number.parseFloat(getComputedStyle(parent).fontSize) * Math.abs(svg ? Math.max(scale, 0) || 1 : 1);
     if (size >= (svg ? drawing : words) - 0.05) continue;
     const where = `${svg ? 'drawing ' : ''}${parent.tagName.toLowerCase()}.${parent.getAttribute('class') ?? ''} in ${parent.parentElement?.tagName.toLowerCase()}.${parent.parentElement?.getAttribute('class') ?? ''}`;
-    if (!found.has(where)) found.set(where, `${where}: ${size.toFixed(1)} px, "${node.textContent?.trim().slice(0, 30)}"`);
+    if (!found.has(where))
+      found.set(where, `${where}: ${size.toFixed(1)} px, "${node.textContent?.trim().slice(0, 30)}"`);
   }
   return [...found.values()];
 }
@@ -83,10 +91,14 @@ export function crowdedWords(): string[] {
   for (let node = walker.nextNode(); node; node = walker.nextNode()) {
     const of = node.parentElement;
     if (!of || (node.textContent ?? '').trim() === '') continue;
-    if (of.closest('script, noscript, .visually-hidden, .skip, svg, .short-answer, table.cards thead, option')) continue;
+    if (
+      of.closest('script, noscript, .visually-hidden, .skip, svg, .short-answer, table.cards thead, option')
+    )
+      continue;
     range.selectNodeContents(node);
     for (const rect of range.getClientRects())
-      if (rect.width > 1 && rect.height > 1) lines.push({ rect, text: (node.textContent ?? '').trim().slice(0, 40), of });
+      if (rect.width > 1 && rect.height > 1)
+        lines.push({ rect, text: (node.textContent ?? '').trim().slice(0, 40), of });
   }
   for (const { rect, text, of } of lines) {
     if (of.closest('pre, .full-size')) continue;
