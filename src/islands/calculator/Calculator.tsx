@@ -6,7 +6,8 @@ import { type Read, readFields } from '../../calc/declare/read-fields.ts';
 import type { Entries } from '../entries.ts';
 import { FieldsForm } from '../form/FieldInput.tsx';
 import { ProblemSummary } from '../form/ProblemSummary.tsx';
-import { AnswerView, type Shown } from '../results/AnswerView.tsx';
+import { AnswerView, inALine, type Shown } from '../results/AnswerView.tsx';
+import { ShortAnswer } from '../results/ShortAnswer.tsx';
 import { rules, watched } from '../rules.ts';
 import { useEntries } from '../use-entries.ts';
 import { drawingsFor } from './drawings.ts';
@@ -45,7 +46,10 @@ export function Calculator({ name }: { readonly name: string }): JSX.Element | n
           Back to the example
         </button>
       </form>
-      <section class="answers" aria-label="Answer" aria-live="polite">
+      {state.result && state.problems.length === 0 ? (
+        <ShortAnswer words={inALine(state.result.answer)} to="answer" />
+      ) : null}
+      <section class="answers" id="answer" tabIndex={-1} aria-label="Answer" aria-live="polite">
         {state.problems.length > 0 ? <ProblemSummary problems={state.problems} /> : null}
         {state.waitingFor ? (
           <p class="waiting">Figures of before: waiting for {state.waitingFor.label}.</p>
