@@ -1,6 +1,11 @@
 import type { Link, Paragraph, Root, TableCell } from 'mdast';
 import { visit } from 'unist-util-visit';
 
+/** What a link hands on to the page. */
+export interface HandedOn {
+  readonly hProperties?: Readonly<Record<string, unknown>>;
+}
+
 /** What stands round a link without making a sentence of it. */
 const NO_WORDS = /^[\s.,:;]*$/;
 
@@ -17,12 +22,10 @@ export function loneLinks() {
     visit(tree, ['paragraph', 'tableCell'], (node) => {
       const link = loneLink(node as Paragraph | TableCell);
       if (!link) return;
-      const known = link.data?.hProperties?.className;
-      const classes = Array.isArray(known) ? known : [];
-      link.data = {
-        ...link.data,
-        hProperties: { ...link.data?.hProperties, className: [...classes, 'alone'] },
-      };
+      const { hProperties = {} } = (link.data ?? {}) as HandedOn;
+      const classes = Array.isArray(hProperties.className) ? hProperties.className : [];
+      const marked: HandedOn = { hProperties: { ...hProperties, className: [...classes, 'alone'] } };
+      link.data = { ...link.data, ...marked };
     });
   };
 }

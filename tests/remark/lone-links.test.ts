@@ -3,7 +3,7 @@ import remarkParse from 'remark-parse';
 import { unified } from 'unified';
 import { visit } from 'unist-util-visit';
 import { describe, expect, it } from 'vitest';
-import { loneLinks } from '../../src/remark/lone-links.ts';
+import { type HandedOn, loneLinks } from '../../src/remark/lone-links.ts';
 
 /** The classes of each link of a page. */
 function classes(markdown: string): unknown[] {
@@ -11,7 +11,7 @@ function classes(markdown: string): unknown[] {
   loneLinks()(tree);
   const found: unknown[] = [];
   visit(tree, 'link', ({ data }) => {
-    found.push(data?.hProperties?.className);
+    found.push((data as HandedOn | undefined)?.hProperties?.className);
   });
   return found;
 }
