@@ -92,7 +92,9 @@ export function crowdedWords(): string[] {
     const of = node.parentElement;
     if (!of || (node.textContent ?? '').trim() === '') continue;
     if (
-      of.closest('script, noscript, .visually-hidden, .skip, svg, .short-answer, table.cards thead, option')
+      of.closest(
+        'script, noscript, .visually-hidden, .skip, svg, .short-answer, .at-hand, table.cards thead, option',
+      )
     )
       continue;
     range.selectNodeContents(node);
