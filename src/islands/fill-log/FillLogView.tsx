@@ -119,7 +119,7 @@ const AtHand = ({
   readonly name: string;
   readonly change: (bags: number, state: LoggedOpening['state']) => void;
 }): JSX.Element => (
-  <section class="at-hand" aria-label={`${name}, at hand`}>
+  <section class="at-hand" aria-label={`At hand: ${name.toLowerCase()}`}>
     <p>
       <strong>{name}</strong>: {inQuartersText(of.bags)} of {format(of.planned, three)}
     </p>
