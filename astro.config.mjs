@@ -2,6 +2,7 @@ import { unified } from '@astrojs/markdown-remark';
 import mdx from '@astrojs/mdx';
 import preact from '@astrojs/preact';
 import { defineConfig } from 'astro/config';
+import { buildTargets } from './src/built/oldest-browsers.ts';
 import { shippedPackages } from './src/built/shipped.ts';
 import { pagePlugins } from './src/remark/page-plugins.ts';
 import { loadProject } from './src/rulebook/project.ts';
@@ -32,7 +33,7 @@ export default defineConfig({
   // No inline script or style anywhere, so that a host may forbid both.
   // Scripts and style sheets find each other from where they lie, so that the site works under any path.
   vite: {
-    build: { assetsInlineLimit: 0 },
+    build: { assetsInlineLimit: 0, target: buildTargets() },
     experimental: { renderBuiltUrl: () => ({ relative: true }) },
     environments: { client: { build: { rolldownOptions: { output: { codeSplitting: { groups } } } } } },
     plugins: [shippedPackages()],

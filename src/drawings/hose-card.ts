@@ -83,7 +83,7 @@ export function hoseCard(found: HoseMarks, rules: Rulebook, size: CardSize, word
       text([12, 24], title, { anchor: 'start', size: 15, bold: true }),
       ...list(marks, columns, perColumn, [listLeft, listTop]),
       ...notes.map((note, place) =>
-        text([listLeft + 12, listTop + listHeight + 12 + place * 16], note, { anchor: 'start', size: 11 }),
+        text([listLeft + 12, listTop + listHeight + 12 + place * 16], note, { anchor: 'start', size: 11.5 }),
       ),
     ],
   };
@@ -223,9 +223,9 @@ function list(marks: readonly HoseMark[], columns: number, perColumn: number, [l
   const head = Array.from({ length: columns }, (_, column): Shape[] => {
     const x = left + column * COLUMN;
     return [
-      text([x + 34, top], 'no.', { anchor: 'end', size: 11 }),
-      text([x + 74, top], 'o’clock', { anchor: 'end', size: 11 }),
-      text([x + 81, top], 'tape at', { anchor: 'start', size: 11 }),
+      text([x + 31, top], 'no.', { anchor: 'end', size: 11.5 }),
+      text([x + 74, top], 'o’clock', { anchor: 'end', size: 11.5 }),
+      text([x + 81, top], 'tape at', { anchor: 'start', size: 11.5 }),
       line('thin', [x + 10, top + 5], [x + COLUMN - 8, top + 5]),
     ];
   }).flat();

@@ -38,7 +38,7 @@ export function scaleBar([x, y]: Point, most: number, perInch: number): Shape[] 
   return [
     ...parts,
     line('thin', [x, y], [x, y + 5]),
-    text([x, y + 18], '0', { size: 12 }),
-    text([x + 4 * part, y + 18], bar.name, { size: 12 }),
+    text([x, y + 18], '0', { size: 13 }),
+    text([x + 4 * part, y + 18], bar.name, { size: 13 }),
   ];
 }

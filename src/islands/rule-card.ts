@@ -3,6 +3,8 @@
  * results and in drawings. Where the card can't be had, or a new tab is asked for, the link does what links do.
  */
 export function mountRuleCards(): void {
+  // Browsers before 2022 have no dialogue: there a number leads to its page.
+  if (typeof HTMLDialogElement === 'undefined') return;
   document.addEventListener('click', (event) => {
     if (event.defaultPrevented || event.button !== 0) return;
     if (event.metaKey || event.ctrlKey || event.shiftKey || event.altKey) return;

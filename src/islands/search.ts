@@ -50,7 +50,7 @@ export function mount(): void {
       ...(words && { q: words }),
       ...(only.value && { kind: only.value }),
     });
-    history.replaceState(null, '', address.size === 0 ? location.pathname : `?${address}`);
+    history.replaceState(null, '', String(address) === '' ? location.pathname : `?${address}`);
     if (words === '') {
       list.replaceChildren();
       count.textContent = '';
@@ -59,7 +59,13 @@ export function mount(): void {
     // From where the page stands: an import would begin where this script does.
     const from = new URL(form.dataset.index ?? '', location.href).href;
     index ??= import(/* @vite-ignore */ from) as Promise<SearchIndex>;
-    const { search } = await index;
+    const started = await index.catch(() => undefined);
+    if (!started) {
+      count.textContent =
+        'Search can’t start in this browser, or its index can’t be had. Find a step, Calculators and Values, above, list their pages.';
+      return;
+    }
+    const { search } = started;
     const looked = await Promise.all(
       kinds
         .filter(({ value }) => only.value === '' || only.value === value)

@@ -2,6 +2,7 @@ import type { RemarkPlugins } from '@astrojs/markdown-remark';
 import type { Root } from 'mdast';
 import type { VFile } from 'vfile';
 import { drawingNames } from './drawing-names.ts';
+import { loneLinks } from './lone-links.ts';
 import { noBareQuantity } from './no-bare-quantity.ts';
 import { photographLines } from './photograph-lines.ts';
 import { projectPhotographs } from './photographs.ts';
@@ -19,7 +20,7 @@ function noBareQuantityOfOurs() {
   };
 }
 
-/** What every page of content goes through, in order: numbers are looked for before rules put theirs in, terms are linked last. */
+/** What every page of content goes through, in order: numbers are looked for before rules put theirs in, then terms are linked. */
 export const pagePlugins = (options: RuleReferenceOptions): RemarkPlugins => [
   noBareQuantityOfOurs,
   [ruleReferences, options],
@@ -28,4 +29,5 @@ export const pagePlugins = (options: RuleReferenceOptions): RemarkPlugins => [
   [photographLines, { photographs: projectPhotographs() }],
   tableCards,
   [termLinks, { terms: projectTerms() }],
+  loneLinks,
 ];

@@ -60,6 +60,11 @@ export const cavity = calculation({
     old_depth: '2 in',
     kept_open: [{ across: '9 in', at: '5 ft' }],
   },
+  common: {
+    shape: ['bowed', 'two-slope', 'one-slope'],
+    ridge: ['9 in', '12 in', '15 in', '18 in'],
+    width: ['9 ft 10 in', '11 ft 10 in', '13 ft 10 in'],
+  },
   work: (values, rules) => {
     const section = cavitySection(values);
     inside(values.at, values.width, 'at', 'Depth wanted at');

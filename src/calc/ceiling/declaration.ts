@@ -3,7 +3,7 @@ import type { Rulebook } from '../../rulebook/rulebook.ts';
 import { calculation, EntriesClash, type Figure } from '../declare/calculation.ts';
 import { lengthField, optional, quantityField } from '../declare/field.ts';
 import { type Remark, said } from '../declare/remark.ts';
-import { ceilingFields } from './fields.ts';
+import { boards, ceilingFields } from './fields.ts';
 import { ceilingLoad, mostThatPasses, type NewFill } from './load.ts';
 
 interface Given {
@@ -74,6 +74,12 @@ export const ceiling = calculation({
     depth: '13 in',
     density: '1.5 lb/ft3',
     old_depth: '2 in',
+  },
+  common: {
+    board: boards,
+    framing: ['16 in', '24 in'],
+    depth: ['8 in', '10 in', '12 in', '13 in', '15 in'],
+    density: ['1 lb/ft3', '1.25 lb/ft3', '1.5 lb/ft3', '1.75 lb/ft3', '2 lb/ft3'],
   },
   work: (values, rules) => {
     const old = values.old_depth && {

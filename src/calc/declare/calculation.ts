@@ -57,6 +57,11 @@ export interface Calculation<F extends Fields = Fields> {
   /** Entries that show it at work; the page opens with them. */
   readonly example: Readonly<Record<string, unknown>>;
   /**
+   * Entries that its page changes in turn, by the way to each, with the usual values: `{ 'periods.0.level': ['85 dBA', '90 dBA'] }`.
+   * Left out, the example's first choice and first amount are changed.
+   */
+  readonly common?: Readonly<Record<string, readonly string[]>>;
+  /**
    * Works it out. Pure.
    * @throws EntriesClash for entries that can't be true together.
    */

@@ -24,6 +24,10 @@ export const fill = calculation({
     ...materialFields,
   },
   example: { volume: '130 ft3', material: 'glass fibre', density: '1.5 lb/ft3', bag_weight: '30 lb/bag' },
+  common: {
+    density: ['1 lb/ft3', '1.25 lb/ft3', '1.5 lb/ft3', '1.75 lb/ft3', '2 lb/ft3'],
+    volume: ['65 ft3', '100 ft3', '130 ft3', '160 ft3'],
+  },
   work: ({ volume, material, density, bag_weight, label_r_per_inch }, rules) => {
     const { weight, bags } = bagsFor(volume, density, bag_weight);
     const resistance = resistancePerInch(material, density, label_r_per_inch, rules);

@@ -27,6 +27,10 @@ export const layout = calculation({
     seam_spacing: '4 ft',
     first_seam: '0 in',
   },
+  common: {
+    length: ['44 ft', '50 ft', '56 ft', '60 ft', '66 ft', '70 ft', '76 ft'],
+    truss_spacing: ['16 in', '19.2 in', '24 in'],
+  },
   work: ({ length, ...along }, rules) => {
     const found = layOut(layoutProblem(length, along, 'back', rules));
     const cautions: CautionId[] = ['caution.layout.framing'];

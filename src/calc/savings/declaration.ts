@@ -93,6 +93,10 @@ export const savings = calculation({
     price_per_volume: '2.50 $/gal',
     cost: '1800 $',
   },
+  common: {
+    degree_days: ['3000 F days', '4500 F days', '6000 F days', '7500 F days'],
+    efficiency: ['65 %', '80 %', '90 %', '95 %'],
+  },
   work: (values, rules) => {
     const fuel = pricedFuel(values, rules);
     const yearly = yearlySaving({
@@ -211,6 +215,10 @@ export const fuelCost = calculation({
     'The price of a gallon or a cubic foot over its heat content is the price of the heat in the fuel; a price by heat is that already. Over the efficiency it is the price of the heat in the rooms. Carbon dioxide is that of the fuel as burnt, by the federal table.',
   fields: fuelFields,
   example: { fuel: 'propane', efficiency: '80 %', price_per_volume: '2.50 $/gal' },
+  common: {
+    price_per_volume: ['1.50 $/gal', '2.00 $/gal', '2.50 $/gal', '3.00 $/gal', '3.50 $/gal'],
+    efficiency: ['65 %', '80 %', '90 %', '95 %'],
+  },
   work: (values, rules) => {
     const { price, carbon, heatContent } = pricedFuel(values, rules);
     const figures: Record<string, Figure> = {

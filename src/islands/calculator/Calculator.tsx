@@ -6,7 +6,8 @@ import { type Book, WithBook } from '../book.ts';
 import type { Entries } from '../entries.ts';
 import { FieldsForm } from '../form/FieldInput.tsx';
 import { ProblemSummary } from '../form/ProblemSummary.tsx';
-import { AnswerView, type Shown } from '../results/AnswerView.tsx';
+import { AnswerView, inALine, type Shown } from '../results/AnswerView.tsx';
+import { ShortAnswer } from '../results/ShortAnswer.tsx';
 import { useEntries } from '../use-entries.ts';
 import type { Drawn } from './drawn.ts';
 
@@ -53,7 +54,10 @@ export function Calculator({ calculation, book, drawing }: CalculatorProps): JSX
             Back to the example
           </button>
         </form>
-        <section class="answers" aria-label="Answer" aria-live="polite">
+        {state.result && state.problems.length === 0 ? (
+          <ShortAnswer words={inALine(state.result.answer)} to="answer" />
+        ) : null}
+        <section class="answers" id="answer" tabIndex={-1} aria-label="Answer" aria-live="polite">
           {state.problems.length > 0 ? <ProblemSummary problems={state.problems} /> : null}
           {state.waitingFor ? (
             <p class="waiting">Figures of before: waiting for {state.waitingFor.label}.</p>

@@ -1,4 +1,5 @@
 import type { JSX } from 'preact';
+import { useState } from 'preact/hooks';
 import type { LoggedOpening } from '../../job/fill-log.ts';
 import type { WorkedJob } from '../../job/planned.ts';
 import { format } from '../../quantity/format.ts';
@@ -22,8 +23,16 @@ export function FillLogView({ plan, entries, set }: SheetViewProps): JSX.Element
   const { log } = plan;
   const kept = listAt(entries, LOG);
   const double = plan.rows.length > 1;
+  const [touched, setTouched] = useState<string | undefined>();
+  const name = ({ side, hole }: LoggedOpening): string =>
+    `Hole ${hole.number}${double ? `, ${side} side` : ''}`;
+  const atHand =
+    log.openings.find((each) => name(each) === touched) ??
+    log.openings.find(({ state }) => state !== 'full') ??
+    log.openings[0];
   const change = (opening: LoggedOpening, bags: number, state: string) => {
     const { side, hole } = opening;
+    setTouched(name(opening));
     const entry = { side, opening: hole.number, bags: `${bags} bags`, state };
     const known = kept.findIndex(
       (each) => each.side === side && String(each.opening) === String(hole.number),
@@ -76,10 +85,13 @@ export function FillLogView({ plan, entries, set }: SheetViewProps): JSX.Element
         <Opening
           key={`${opening.side} ${opening.hole.number}`}
           of={opening}
-          name={`Hole ${opening.hole.number}${double ? `, ${opening.side} side` : ''}`}
+          name={name(opening)}
           change={(bags, state) => change(opening, bags, state)}
         />
       ))}
+      {atHand ? (
+        <AtHand of={atHand} name={name(atHand)} change={(bags, state) => change(atHand, bags, state)} />
+      ) : null}
     </>
   );
 }
@@ -96,6 +108,30 @@ const steps = [
   [0.5, '1/2 bag'],
   [1, '1 bag'],
 ] as const;
+
+/** The hole being filled, at the foot of a phone where the thumb is: the one touched last, or the first that is not full. */
+const AtHand = ({
+  of,
+  name,
+  change,
+}: {
+  readonly of: LoggedOpening;
+  readonly name: string;
+  readonly change: (bags: number, state: LoggedOpening['state']) => void;
+}): JSX.Element => (
+  <section class="at-hand" aria-label={`At hand: ${name.toLowerCase()}`}>
+    <p>
+      <strong>{name}</strong>: {inQuartersText(of.bags)} of {format(of.planned, three)}
+    </p>
+    <p class="counter">
+      {steps.map(([step, words]) => (
+        <button key={words} type="button" onClick={() => change(of.bags.amount + step, of.state)}>
+          + {words}
+        </button>
+      ))}
+    </p>
+  </section>
+);
 
 function Opening({
   of,

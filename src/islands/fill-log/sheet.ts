@@ -1,9 +1,8 @@
 import type { JobSheetProps } from '../job/JobSheet.tsx';
-import { FillLogView, logInALine } from './FillLogView.tsx';
+import { FillLogView } from './FillLogView.tsx';
 
 /** The fill log of a job. */
 export const fillLogSheet: Omit<JobSheetProps, 'example'> = {
   path: 'fill-log',
   View: FillLogView,
-  short: logInALine,
 };

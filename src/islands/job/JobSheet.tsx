@@ -13,6 +13,7 @@ import { ProblemSummary } from '../form/ProblemSummary.tsx';
 import type { Elsewhere, FindElsewhere } from '../form/WayTo.tsx';
 import { JobLine } from '../jobs/JobLine.tsx';
 import { useJob } from '../jobs/use-job.ts';
+import { ShortAnswer } from '../results/ShortAnswer.tsx';
 import { book, rules } from '../rules.ts';
 import { BehindStops, heldInALine } from './BehindStops.tsx';
 import { JobFileButtons } from './JobFileButtons.tsx';
@@ -83,9 +84,12 @@ export function JobSheet({ path, example, View, short }: JobSheetProps): JSX.Ele
           />
         </form>
         {short && state.result ? (
-          <button type="button" class="short-answer" onClick={toPlan}>
-            {heldBy(state.result).length > 0 && behindStops ? heldInALine(state.result) : short(state.result)}
-          </button>
+          <ShortAnswer
+            to="plan"
+            words={
+              heldBy(state.result).length > 0 && behindStops ? heldInALine(state.result) : short(state.result)
+            }
+          />
         ) : null}
         <section class="answers" id="plan" tabIndex={-1} aria-label="The plan">
           {state.problems.length > 0 ? (
@@ -110,11 +114,4 @@ function elsewhere(way: string, here: JobSheetPath): Elsewhere | undefined {
   if (way === '' || asks(jobSheet(here), way)) return undefined;
   const { path, title } = sheetOf(way);
   return { title, href: sheetPage(path) };
-}
-
-/** Goes to the plan; not by the address, which holds the entries. */
-function toPlan(): void {
-  const plan = document.getElementById('plan');
-  plan?.scrollIntoView();
-  plan?.focus({ preventScroll: true });
 }

@@ -3,7 +3,7 @@ import { workPart } from '../../job/parts/part.ts';
 import type { WorkedJob } from '../../job/planned.ts';
 import type { JobSheetProps } from '../job/JobSheet.tsx';
 import type { JobSheetPath } from '../job/sheets.ts';
-import { shown } from '../results/AnswerView.tsx';
+import { inALine } from '../results/AnswerView.tsx';
 import { rules } from '../rules.ts';
 import { PartsView } from './PartsView.tsx';
 
@@ -14,12 +14,11 @@ export const partsSheet = (
 ): Omit<JobSheetProps, 'example'> => ({
   path,
   View: ({ plan, elsewhere }) => <PartsView parts={parts} plan={plan} elsewhere={elsewhere} />,
-  short: (plan) => inALine(parts, plan),
+  short: (plan) => firstInALine(parts, plan),
 });
 
-function inALine([first]: readonly AnyPart[], plan: WorkedJob): string {
+function firstInALine([first]: readonly AnyPart[], plan: WorkedJob): string {
   const [outcome] = first ? workPart(first, plan, rules) : [];
   if (outcome?.state !== 'answered') return `${outcome?.title ?? ''}: to be entered`;
-  const [figure] = Object.values(outcome.answer.figures);
-  return figure ? `${figure.label}: ${shown(figure)}` : outcome.title;
+  return inALine(outcome.answer) || outcome.title;
 }

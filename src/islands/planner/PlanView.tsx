@@ -188,7 +188,7 @@ const FigureRow = ({
     <dt>{label}</dt>
     <dd>
       {of.origin.from === 'rule' ? (
-        <a class="rule" href={rulePage(of.origin.rule)}>
+        <a class="rule alone" href={rulePage(of.origin.rule)}>
           {format(of, options)}
         </a>
       ) : (

@@ -24,10 +24,16 @@ export interface Shown {
 export const shown = ({ value, format: options }: Figure): string =>
   typeof value === 'string' ? value : format(value, options);
 
+/** An answer in a line: its first figure. */
+export function inALine({ figures }: Answer): string {
+  const [first] = Object.values(figures);
+  return first ? `${first.label}: ${shown(first)}` : '';
+}
+
 /** A figure that is a rule's own value leads to the rule. */
 const FigureText = (figure: Figure): JSX.Element | string =>
   typeof figure.value !== 'string' && figure.value.origin.from === 'rule' ? (
-    <a class="rule" href={rulePage(figure.value.origin.rule)}>
+    <a class="rule alone" href={rulePage(figure.value.origin.rule)}>
       {shown(figure)}
     </a>
   ) : (

@@ -4,6 +4,7 @@ import { calculations } from '../../../src/calc/calculations.ts';
 import { addressOf, entriesIn } from '../../../src/calc/declare/address.ts';
 import { type Answer, type AnyCalculation, answer } from '../../../src/calc/declare/calculation.ts';
 import { readFields } from '../../../src/calc/declare/read-fields.ts';
+import { remarkText } from '../../../src/calc/declare/remark.ts';
 import { toSvg } from '../../../src/drawings/svg.ts';
 import { drawingsFor } from '../../../src/islands/calculator/drawings.ts';
 import { format } from '../../../src/quantity/format.ts';
@@ -45,7 +46,7 @@ const textsOf = ({ figures, tables = {}, remarks }: Answer): string[] => [
   ...Object.values(tables).flatMap(({ rows, format: how }) =>
     rows.flatMap((row) => Object.entries(row).map(([column, value]) => textOf(value, how?.[column]))),
   ),
-  ...remarks,
+  ...remarks.map(remarkText),
 ];
 
 /** What is amiss with what a page would show for these entries; empty where all is well. */

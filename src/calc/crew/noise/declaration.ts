@@ -59,6 +59,7 @@ export const noise = calculation({
     ],
     next_level: '100 dBA',
   },
+  common: { 'periods.0.level': ['85 dBA', '90 dBA', '95 dBA', '100 dBA', '105 dBA'] },
   work: ({ periods, next_level }, rules) => {
     const refuse = (found: string, expected: string): never => {
       throw new EntriesClash({ field: 'periods', label: 'Times in noise', found, expected });

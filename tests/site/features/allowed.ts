@@ -1,0 +1,82 @@
+/** What the oldest browsers lack and the site uses all the same, each with the reason why nobody is worse off. */
+export interface Allowed {
+  readonly what: readonly string[];
+  readonly because: string;
+}
+
+export const allowed: readonly Allowed[] = [
+  {
+    what: ['.at', '.findLast', '.replaceAll', 'Object.hasOwn', '.replaceChildren'],
+    because: 'src/islands/older-browsers.ts stands in for them',
+  },
+  {
+    what: ['HTMLDialogElement', '.showModal', ':backdrop', 'min()'],
+    because: 'where there is no dialogue, a number leads to the page of its rule, as without script',
+  },
+  {
+    what: ['CompressionStream', '.pipeThrough'],
+    because: 'asked for before it is used; without it a link is longer, and unpacking is our own',
+  },
+  {
+    what: ['.share', '.writeText'],
+    because: 'asked for before it is used; the link stands in a box to be copied by hand',
+  },
+  {
+    what: ['.draw', '.range', '.take', '.watch', '.format', '.commit', '.local', '.session', '.toBase64'],
+    because: 'names of our own or of a library, not those of the browser',
+  },
+  {
+    what: [
+      'color-scheme',
+      'color-scheme: light',
+      'color-scheme: dark',
+      '@media prefers-color-scheme',
+      '@media forced-colors',
+      'text-size-adjust',
+      'font-family: system-ui',
+      'font-family: ui-monospace',
+      'text-wrap',
+      'text-wrap: balance',
+      'text-underline-offset',
+      'text-decoration-thickness',
+      'outline',
+      'cursor',
+      'cursor: pointer',
+      'cursor: default',
+      'paint-order',
+      'scroll-margin-top',
+      'max()',
+    ],
+    because: 'looks alone: the light scheme, the browser’s own lines and breaks, no harm to reading',
+  },
+  {
+    what: [':focus-visible'],
+    because: 'the browser’s own ring shows where the focus is',
+  },
+  {
+    what: ['overflow-wrap: anywhere'],
+    because: 'break-word, set on the whole page, breaks long words too, in all but a shrunken cell',
+  },
+  {
+    what: ['position: sticky'],
+    because: 'the build writes -webkit-sticky beside it; without either the bar stands below the form',
+  },
+  {
+    what: [
+      ':has',
+      '@page',
+      'page',
+      'size',
+      'break-after: avoid',
+      'print-color-adjust',
+      'print-color-adjust: exact',
+    ],
+    because: 'paper alone: an old phone prints the head of the page too, and breaks where it will',
+  },
+];
+
+/** The index of the search comes as its makers wrote it. */
+export const searchAllowed: Allowed = {
+  what: ['?.', '??', '.grow', '.encodeInto', 'Error.captureStackTrace', 'FinalizationRegistry', '.destroy'],
+  because: 'where it can’t start, the search page says so and where every page is listed',
+};

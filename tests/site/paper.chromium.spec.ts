@@ -1,0 +1,86 @@
+import { execFileSync } from 'node:child_process';
+import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { expect, type Page, test } from '@playwright/test';
+
+// In Chromium alone: only it prints to PDF under test. What stands on each sheet is read back by pdftotext, of poppler-utils.
+
+/** What is printed, and on how many sheets at least and at most. Cards and the template have tests of their own. */
+const printed: readonly [path: string, least: number, most: number][] = [
+  ['/plan/', 3, 7],
+  ['/plan/before/', 1, 5],
+  ['/plan/hose-marks/', 5, 9],
+  ['/plan/fill-log/', 1, 4],
+  ['/plan/patches/', 1, 6],
+  ['/plan/receipt/', 1, 1],
+  ['/do/filling-through-roof-holes/', 1, 5],
+  ['/do/patching/', 1, 5],
+  ['/calculators/ceiling-load/', 1, 6],
+  ['/rules/', 5, 60],
+];
+
+/** Words without what lines and columns put between them. */
+const bare = (words: string): string => words.normalize('NFKC').replace(/[\s\u00ad]+/g, '');
+
+async function sheetsOf(page: Page, format: 'Letter' | 'A4'): Promise<string[]> {
+  const folder = mkdtempSync(join(tmpdir(), 'paper-'));
+  try {
+    const file = join(folder, 'printed.pdf');
+    writeFileSync(file, await page.pdf({ format }));
+    const text = execFileSync('pdftotext', ['-raw', file, '-'], { encoding: 'utf8' });
+    return text.split('\f').slice(0, -1).map(bare);
+  } finally {
+    rmSync(folder, { recursive: true });
+  }
+}
+
+for (const [path, least, most] of printed) {
+  test(`${path} on Letter and A4: ${least} to ${most} sheets, every cell of its tables there, each caution on the sheet of what it stands before`, async ({
+    page,
+  }) => {
+    await page.goto(path);
+    await page.emulateMedia({ media: 'print' });
+    const { cells, kept } = await page.evaluate(() => {
+      const seen = (each: Element): boolean =>
+        each.getClientRects().length > 0 && getComputedStyle(each).visibility !== 'hidden';
+      // Words that no number of a note stands in: on paper it does, in the document it does not.
+      const pieces = (of: Element): string[] => {
+        const walker = document.createTreeWalker(of, NodeFilter.SHOW_TEXT);
+        const found: string[] = [];
+        for (let node = walker.nextNode(); node; node = walker.nextNode())
+          if ((node.textContent ?? '').trim().length > 7) found.push((node.textContent ?? '').trim());
+        return found;
+      };
+      const cells = [...document.querySelectorAll<HTMLElement>('td, th')]
+        .filter((each) => seen(each) && !each.closest('details') && !each.matches('.blank'))
+        .map((each) => (each.textContent ?? '').trim());
+      const kept = [...document.querySelectorAll<HTMLElement>('main .caution')]
+        .filter(seen)
+        .flatMap((caution) => {
+          const next = caution.nextElementSibling;
+          if (!(next instanceof HTMLElement) || next.matches('.caution') || !seen(next)) return [];
+          const first = next.matches('ol, ul') ? next.firstElementChild : next;
+          if (!(first instanceof HTMLElement) || first.matches('table, dl, figure')) return [];
+          return [
+            [(pieces(caution).at(-1) ?? '').slice(-30), (pieces(first)[0] ?? '').slice(0, 30)] as const,
+          ];
+        });
+      return { cells, kept };
+    });
+    for (const paper of ['Letter', 'A4'] as const) {
+      const sheets = await sheetsOf(page, paper);
+      expect(sheets.length, `sheets of ${paper}`).toBeGreaterThanOrEqual(least);
+      expect(sheets.length, `sheets of ${paper}`).toBeLessThanOrEqual(most);
+      const all = sheets.join('');
+      // A cell may run over two sheets, so that a heading that is told again stands in it; its first words don't.
+      expect(cells.filter((each) => !all.includes(bare(each).slice(0, 40)))).toEqual([]);
+      const parted = kept.filter(
+        ([end, start]) => !sheets.some((sheet) => sheet.includes(bare(end)) && sheet.includes(bare(start))),
+      );
+      expect(parted, `parted on ${paper}`).toEqual([]);
+      for (const [place, sheet] of sheets.entries())
+        expect(sheet, `sheet ${place + 1} of ${paper}`).toMatch(/rulebook\d{4}\.\d/i);
+    }
+  });
+}
