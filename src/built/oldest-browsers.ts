@@ -17,7 +17,8 @@ export function oldestBrowsers(): OldestBrowser[] {
   const { browserslist } = JSON.parse(readFileSync('package.json', 'utf8')) as { browserslist: string[] };
   return browserslist.map((line) => {
     const [, name, version] = /^(\w+) >= ([\d.]+)$/.exec(line) ?? [];
-    if (!name || !version) throw new Error(`found "${line}" in browserslist, expected "name >= version"`);
+    if (!name || !version)
+      throw new Error(`found "${line}" in the list of browsers of package.json, expected "name >= version"`);
     return { name, version };
   });
 }

@@ -1,7 +1,7 @@
 import { mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { localPageProblems } from '../remark/local-page.ts';
 import { projectPhotographs } from '../remark/photographs.ts';
-import { calculatorModule } from '../rulebook/generate.ts';
+import { calculatorModule, photographsModule } from '../rulebook/generate.ts';
 import { generatedFiles } from '../rulebook/generated-files.ts';
 import { DataError } from '../rulebook/problem.ts';
 import { loadProject } from '../rulebook/project.ts';
@@ -18,7 +18,7 @@ await run(async () => {
   mkdirSync('src/generated', { recursive: true });
   const photographs: [string, string] = [
     'src/generated/photographs.ts',
-    `/** Written from content/en/photographs.yaml. */\nexport const photographs = ${JSON.stringify(projectPhotographs(), null, 2)} as const;\n`,
+    photographsModule(projectPhotographs()),
   ];
   for (const [file, text] of [...generatedFiles(data, references), photographs]) writeChanged(file, text);
   // Only now, since the calculations take words from what was just written.

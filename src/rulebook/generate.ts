@@ -93,3 +93,7 @@ export function calculatorModule(
     : 'export const drawing = undefined;';
   return `${HEADER}import type { SentRules } from ${quoted('../../rulebook/rulebook.ts')};\n\nexport { ${as} as calculation } from ${quoted(`../../../${file}`)};\n${drawn}\nexport const sent: SentRules = ${JSON.stringify(sentRules(data, named))};\n`;
 }
+
+/** The list of photographs as a module, for the sheets of a job. */
+export const photographsModule = (listed: readonly object[]): string =>
+  `// Written by "npm run generate" from content/en/photographs.yaml. Not to be edited.\nexport const photographs = ${JSON.stringify(listed, null, 2)} as const;\n`;

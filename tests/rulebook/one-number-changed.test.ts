@@ -75,7 +75,7 @@ describe('one number changed in a rule file, and the site built', () => {
 
   test('the calculator, with the rules that go to the browser, moves the hole', () => {
     const module = copy.read('src/generated/calculation-rules.ts');
-    const sent = JSON.parse(module.slice(module.indexOf('} = ') + 4).replace(/;\s*$/, ''));
+    const sent = JSON.parse(module.slice(module.indexOf(' = {') + 3).replace(/;\s*$/, ''));
     const read = answer(layout, roof, openRulebook(sent));
     const place = read.ok ? read.value.figures.hole_1 : undefined;
     expect(place && typeof place.value !== 'string' && format(place.value, place.format)).toBe(after.place);
@@ -85,7 +85,8 @@ describe('one number changed in a rule file, and the site built', () => {
     const scripts = copy.files('dist/_astro').filter((name) => name.endsWith('.js'));
     const text = scripts.map((name) => copy.read(`dist/_astro/${name}`)).join('\n');
     const held = /Diameter of a hole[`"'],symbol:[`"']dh[`"'],value:\{kind:[`"']exact[`"'],number:(\d+),/g;
-    expect([...text.matchAll(held)].map(([, number]) => number)).toEqual(['8']);
+    // Once for the job, and once for each calculator that asks for it.
+    expect([...new Set([...text.matchAll(held)].map(([, number]) => number))]).toEqual(['8']);
   });
 
   test.each(['roof-wide', 'roof-narrow'])(
