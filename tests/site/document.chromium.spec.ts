@@ -6,12 +6,17 @@ import { everyPage, oneOfEach } from './pages.ts';
 // In Chromium alone: the rules of axe look at the document, which is the same in every browser, and only Chromium prints to PDF under test.
 
 type Found = Awaited<ReturnType<AxeBuilder['analyze']>>;
-/** Contrast of 7 to 1, as the sun asks; axe leaves it off by itself. */
-const CONTRAST = ['color-contrast-enhanced'];
+/** Contrast of 7 to 1, as the sun asks; axe leaves it off by itself. It asks more than the rule that is on by itself. */
+const CONTRAST = 'color-contrast-enhanced';
+/** Only what is wrong is told: to tell what is right takes longer than to find out. */
+const TOLD = ['violations'] as const;
 const axe = (page: Page) =>
   new AxeBuilder({ page }).options({
-    rules: Object.fromEntries(CONTRAST.map((id) => [id, { enabled: true }])),
+    resultTypes: [...TOLD],
+    rules: { [CONTRAST]: { enabled: true }, 'color-contrast': { enabled: false } },
   });
+const inColoursAlone = (page: Page) =>
+  new AxeBuilder({ page }).options({ resultTypes: [...TOLD], runOnly: { type: 'rule', values: [CONTRAST] } });
 const faultsIn = ({ violations }: Found): string[] =>
   violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ target }) => target.join(' ')).join('; ')}`);
 
@@ -27,7 +32,7 @@ for (const path of process.env.EVERY_PAGE ? everyPage : oneOfEach) {
     expect(faultsIn(await axe(page).analyze())).toEqual([]);
     // The two schemes differ in their colours alone.
     await page.emulateMedia({ colorScheme: 'dark' });
-    expect(faultsIn(await new AxeBuilder({ page }).withRules(CONTRAST).analyze())).toEqual([]);
+    expect(faultsIn(await inColoursAlone(page).analyze())).toEqual([]);
   });
 }
 

@@ -48,5 +48,8 @@ test('scripts and compiled code lie only where the bundle puts them, or a packag
   const folders = readdirSync('dist', { recursive: true, encoding: 'utf8' })
     .filter((name) => /\.(m?js|wasm|pagefind)$/.test(name))
     .map((name) => name.split(/[\\/]/)[0]);
-  expect([...new Set(folders)].sort()).toEqual(['_astro', ...alsoShipped].sort());
+  // The worker that keeps the site is put together by itself, of our own code alone.
+  expect([...new Set(folders)].sort()).toEqual(['_astro', 'worker.js', ...alsoShipped].sort());
+  for (const file of readdirSync('src/offline/worker'))
+    expect(readFileSync(`src/offline/worker/${file}`, 'utf8')).not.toMatch(/from '(?!\.)/);
 });

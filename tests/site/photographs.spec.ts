@@ -113,6 +113,9 @@ test('a photograph is made small, turned the right way up, kept without what the
   expect(errors).toEqual([]);
 });
 
+/** Where a job opens: the list of jobs has the same links, to the job that was open before. */
+const opened = /\/plan\/(?:[?#].*)?$/;
+
 test('several for one entry; one removed comes back; each job has its own; a copy has none', async ({
   page,
 }) => {
@@ -135,6 +138,7 @@ test('several for one entry; one removed comes back; each job has its own; a cop
   await row.getByRole('button', { name: 'Copy', exact: true }).click();
   await expect(page.getByText('Its photographs stay with the first.')).toBeVisible();
   await page.getByRole('link', { name: '14 Larkspur Lane (copy)' }).click();
+  await page.waitForURL(opened);
   await page
     .getByRole('navigation', { name: 'Sheets of this job' })
     .getByRole('link', { name: 'Photographs' })
@@ -165,6 +169,7 @@ test('a job and its photographs go out in one file and come back elsewhere, once
   await other.setInputFiles('#open-jobs', zip);
   await expect(other.getByText('1 job here already, the same. 2 photographs here already.')).toBeVisible();
   await other.locator('.jobs .job').first().click();
+  await other.waitForURL(opened);
   await other
     .getByRole('navigation', { name: 'Sheets of this job' })
     .getByRole('link', { name: 'Photographs' })
