@@ -11,12 +11,14 @@ const CONTRAST = 'color-contrast-enhanced';
 /** Only what is wrong is told: to tell what is right takes longer than to find out. */
 const TOLD = ['violations'] as const;
 const axe = (page: Page) =>
-  new AxeBuilder({ page }).options({
+  new AxeBuilder({ page }).setLegacyMode().options({
     resultTypes: [...TOLD],
     rules: { [CONTRAST]: { enabled: true }, 'color-contrast': { enabled: false } },
   });
 const inColoursAlone = (page: Page) =>
-  new AxeBuilder({ page }).options({ resultTypes: [...TOLD], runOnly: { type: 'rule', values: [CONTRAST] } });
+  new AxeBuilder({ page })
+    .setLegacyMode()
+    .options({ resultTypes: [...TOLD], runOnly: { type: 'rule', values: [CONTRAST] } });
 const faultsIn = ({ violations }: Found): string[] =>
   violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ target }) => target.join(' ')).join('; ')}`);
 
@@ -26,8 +28,14 @@ for (const path of process.env.EVERY_PAGE ? everyPage : oneOfEach) {
   }) => {
     await page.emulateMedia({ colorScheme: 'light' });
     await page.goto(path);
+    // The first of each kind unfolded: a long job has hundreds that are made alike.
     await page.evaluate(() => {
-      for (const each of document.querySelectorAll('details')) each.open = true;
+      const kinds = new Set<string>();
+      for (const each of document.querySelectorAll('details')) {
+        const kind = `${each.className} in ${each.parentElement?.tagName} ${each.parentElement?.className}`;
+        if (!kinds.has(kind)) each.open = true;
+        kinds.add(kind);
+      }
     });
     expect(faultsIn(await axe(page).analyze())).toEqual([]);
     // The two schemes differ in their colours alone.
