@@ -1,10 +1,14 @@
-import { execFileSync } from 'node:child_process';
+import { execFileSync, spawnSync } from 'node:child_process';
 import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { expect, type Page, test } from '@playwright/test';
 
 // In Chromium alone: only it prints to PDF under test. What stands on each sheet is read back by pdftotext, of poppler-utils.
+
+const reader = spawnSync('pdftotext', ['-v']).error === undefined;
+if (!reader && process.env.CI) throw new Error('found no pdftotext, expected poppler-utils');
+test.skip(!reader, 'pdftotext, of poppler-utils, is not installed');
 
 /** What is printed, and on how many sheets at least and at most. Cards and the template have tests of their own. */
 const printed: readonly [path: string, least: number, most: number][] = [
