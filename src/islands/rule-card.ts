@@ -3,6 +3,10 @@
  * results and in drawings. Where the card can't be had, or a new tab is asked for, the link does what links do.
  */
 export function mountRuleCards(): void {
+  // Not every browser brings a number of a drawing to the screen when the keyboard comes to it.
+  document.addEventListener('focusin', ({ target }) => {
+    if (target instanceof SVGElement) target.scrollIntoView({ block: 'nearest' });
+  });
   // Browsers before 2022 have no dialogue: there a number leads to its page.
   if (typeof HTMLDialogElement === 'undefined') return;
   document.addEventListener('click', (event) => {

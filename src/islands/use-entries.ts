@@ -1,4 +1,4 @@
-import { useEffect, useMemo, useState } from 'preact/hooks';
+import { useCallback, useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import type { FieldProblem, Read } from '../calc/declare/read-fields.ts';
 import type { Entries } from './entries.ts';
 import { withEntry } from './entries.ts';
@@ -57,30 +57,35 @@ export function useEntries<T>(
   work: (entries: Entries) => Read<T>,
 ): EntriesState<T> {
   const [entries, setEntries] = useState<Entries>(example);
+  // Two fields may change before the page is drawn again.
+  const now = useRef<Entries>(example);
+  const become = useCallback((next: Entries) => {
+    now.current = next;
+    setEntries(next);
+  }, []);
   useEffect(() => {
-    const before = kept(name);
-    if (before) setEntries(before);
-    const fromAddress = () => {
-      const now = kept(name);
-      if (now) setEntries(now);
+    const takeKept = () => {
+      const before = kept(name);
+      if (before) become(before);
     };
-    addEventListener('hashchange', fromAddress);
-    return () => removeEventListener('hashchange', fromAddress);
-  }, [name]);
+    takeKept();
+    addEventListener('hashchange', takeKept);
+    return () => removeEventListener('hashchange', takeKept);
+  }, [name, become]);
   const { typing, settle, ...worked } = useWorked(entries, work);
   return {
     ...worked,
     entries,
     set: (way, value) => {
-      const next = withEntry(entries, way, value);
+      const next = withEntry(now.current, way, value);
       typing(way, value);
-      setEntries(next);
+      become(next);
       keep(name, next);
     },
     reset: () => {
       forget(name);
       settle();
-      setEntries(example);
+      become(example);
     },
   };
 }

@@ -32,6 +32,8 @@ for (const path of pages) {
       await page.emulateMedia({ colorScheme });
       wrong[`drawings, ${colorScheme}`] = await page.evaluate(faintDrawings);
     }
+    await page.emulateMedia({ forcedColors: 'active' });
+    wrong['drawings, forced colours'] = await page.evaluate(faintDrawings);
     expect(Object.entries(wrong).filter(([, found]) => found.length > 0)).toEqual([]);
   });
 }

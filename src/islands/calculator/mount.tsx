@@ -1,6 +1,6 @@
-import { hydrate } from 'preact';
 import type { AnyCalculation } from '../../calc/declare/calculation.ts';
 import type { SentRules } from '../../rulebook/rulebook.ts';
+import { hydrateAsTyped } from '../as-typed.tsx';
 import { bookOf } from '../book.ts';
 import { Calculator } from './Calculator.tsx';
 import type { Drawn } from './drawn.ts';
@@ -20,5 +20,5 @@ export async function mount(): Promise<void> {
   const load = sentCalculators[`../../generated/calculators/${root?.dataset.name}.ts`];
   if (!root || !load) return;
   const { calculation, sent, drawing } = await load();
-  hydrate(<Calculator calculation={calculation} book={bookOf(sent)} drawing={drawing} />, root);
+  hydrateAsTyped(<Calculator calculation={calculation} book={bookOf(sent)} drawing={drawing} />, root);
 }

@@ -1,0 +1,67 @@
+import { expect, type Page, test } from '@playwright/test';
+
+/** What the tab key comes to, one after another, from the head of the page until it leaves the page or begins anew. */
+async function comeTo(page: Page): Promise<{ readonly places: string[]; readonly unseen: string[] }> {
+  const places: string[] = [];
+  const unseen: string[] = [];
+  for (;;) {
+    await page.keyboard.press('Tab');
+    const found = await page.evaluate(() => {
+      const at = document.activeElement;
+      if (!at || at === document.body || at.hasAttribute('data-come-to')) return undefined;
+      at.setAttribute('data-come-to', '');
+      const { outlineStyle, outlineWidth } = getComputedStyle(at);
+      const box = at.getBoundingClientRect();
+      return {
+        place: `${at.tagName} ${(at.textContent ?? '').trim().slice(0, 40)} ${at.id}`,
+        ringed: outlineStyle !== 'none' && outlineWidth !== '0px',
+        onScreen: box.bottom > 0 && box.top < innerHeight && box.width > 0 && box.height > 0,
+      };
+    });
+    if (!found) return { places, unseen };
+    places.push(found.place);
+    if (!found.ringed || !found.onScreen) unseen.push(found.place);
+  }
+}
+
+for (const path of ['/calculators/ceiling-load/', '/plan/fill-log/', '/plan/jobs/', '/do/patching/'])
+  test(`${path} by keyboard alone: the tab key comes to all that can be used, and each time it shows where it is`, async ({
+    page,
+  }) => {
+    await page.setViewportSize({ width: 360, height: 740 });
+    await page.goto(path);
+    const { places, unseen } = await comeTo(page);
+    const left = await page.evaluate(() =>
+      [...document.querySelectorAll<HTMLElement>('a[href], button, input, select, textarea, summary')]
+        .filter(
+          (each) =>
+            each.getClientRects().length > 0 &&
+            getComputedStyle(each).visibility !== 'hidden' &&
+            !each.hasAttribute('data-come-to') &&
+            !each.closest('details:not([open]) > :not(summary)') &&
+            !each.matches(':disabled, [tabindex="-1"]'),
+        )
+        .map((each) => `${each.tagName} ${(each.textContent ?? '').trim().slice(0, 40)} ${each.id}`),
+    );
+    expect(places.length).toBeGreaterThan(10);
+    expect({ left, unseen }).toEqual({ left: [], unseen: [] });
+  });
+
+test('a ceiling is worked by keyboard alone: choose a board, type a depth, read the answer', async ({
+  page,
+}) => {
+  await page.goto('/calculators/ceiling-load/');
+  await page.getByRole('heading', { level: 1 }).waitFor();
+  const inField = async (id: string): Promise<void> => {
+    for (let times = 0; times < 60; times += 1) {
+      await page.keyboard.press('Tab');
+      if ((await page.evaluate(() => document.activeElement?.id ?? '')) === id) return;
+    }
+    throw new Error(`the tab key never came to ${id}`);
+  };
+  await expect(page.locator('.answer output')).toHaveText('carries it');
+  await inField('field-depth');
+  await page.keyboard.press('ControlOrMeta+A');
+  await page.keyboard.type('40 in');
+  await expect(page.locator('.answer output')).not.toHaveText('carries it');
+});
