@@ -1,6 +1,6 @@
 import { file } from '../../components/links.ts';
 import { type Copies, copiesOf, TAKE_OVER, WORKER } from '../../offline/names.ts';
-import { changedBetween } from './changed.ts';
+import type { Changed } from './changed.ts';
 import { type Memory, memoryOf } from './memory.ts';
 import { ask, noNotice, notice } from './notice.ts';
 import { askRecalled, showRecall, whyRecalled } from './recall.ts';
@@ -179,7 +179,7 @@ class CopyOfThePage {
   }
 
   async #offer(active: ServiceWorker, waiting: ServiceWorker): Promise<void> {
-    const changed = changedOf(
+    const changed = await changedOf(
       await rulebookOf(active, this.#copies),
       await rulebookOf(waiting, this.#copies),
     );
@@ -206,7 +206,7 @@ class CopyOfThePage {
     try {
       const before = active ? await rulebookBefore(this.#copies) : undefined;
       if (!active || before === undefined) return;
-      const changed = changedOf(before, await rulebookOf(active, this.#copies));
+      const changed = await changedOf(before, await rulebookOf(active, this.#copies));
       const seen = async () => {
         await forgetBefore(this.#copies).catch(() => {});
         noNotice();
@@ -236,10 +236,17 @@ class CopyOfThePage {
   }
 }
 
-const changedOf = (before: string | undefined, after: string | undefined) =>
-  before === undefined || after === undefined
-    ? { says: 'what it changed is not known', safety: [] }
-    : changedBetween(before, after);
+/** Comparing takes more code than all else here, and is seldom asked for: it is fetched then. */
+async function changedOf(before: string | undefined, after: string | undefined): Promise<Changed> {
+  const notKnown: Changed = { says: 'what it changed is not known', safety: [] };
+  if (before === undefined || after === undefined) return notKnown;
+  try {
+    const { changedBetween } = await import('./changed.ts');
+    return changedBetween(before, after);
+  } catch {
+    return notKnown;
+  }
+}
 
 const two = (number: number): string => String(number).padStart(2, '0');
 
