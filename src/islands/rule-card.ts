@@ -5,7 +5,9 @@
 export function mountRuleCards(): void {
   // Not every browser brings a number of a drawing to the screen when the keyboard comes to it.
   document.addEventListener('focusin', ({ target }) => {
-    if (target instanceof SVGElement) target.scrollIntoView({ block: 'nearest' });
+    if (!(target instanceof SVGElement)) return;
+    const { top, bottom } = target.getBoundingClientRect();
+    if (top < 0 || bottom > innerHeight) scrollBy(0, top - innerHeight / 2);
   });
   // Browsers before 2022 have no dialogue: there a number leads to its page.
   if (typeof HTMLDialogElement === 'undefined') return;
