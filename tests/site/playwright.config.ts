@@ -31,7 +31,8 @@ export default defineConfig({
   outputDir: '../../test-results',
   fullyParallel: true,
   workers: 2,
-  timeout: 30_000,
+  // A machine that does much else at once is slow, not wrong.
+  timeout: 60_000,
   reporter: [['list']],
   // The worker that keeps the site would fetch all of it in every test; those that try it allow it.
   use: { baseURL: `http://localhost:${PORT}`, serviceWorkers: 'block' },
