@@ -3,7 +3,7 @@ import { BAD_INPUT, InputError, run } from '../src/cli/run.ts';
 
 const HOW = 'npm run --silent fuzz -- NUMBER, such as 100000';
 
-/** Types far more hostile entries into every field than the tests do by themselves; the seed of one that fails is told. */
+/** Types far more hostile entries into every field than the tests do by themselves; of one that fails, the number that repeats it is told. */
 await run(() => {
   const [given, ...more] = process.argv.slice(2);
   const cases = Number(given ?? 100_000);

@@ -29,7 +29,7 @@ interface MutantRun {
 const shared: Shared = {};
 Object.assign(globalThis, { __stryker__: shared });
 
-/** A counterexample is enough: nobody reads the smallest one. The seed is fixed, so that two runs kill the same mutants. */
+/** A counterexample is enough: nobody reads the smallest one. Random cases begin from a fixed number, so that two runs kill the same mutants. */
 fc.configureGlobal({ endOnFailure: true, seed: 20_260_101 });
 
 const filesBelow = (folder: string): string[] =>

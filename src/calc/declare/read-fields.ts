@@ -101,7 +101,7 @@ function readOne(field: Field, raw: unknown, path: readonly string[], problems: 
     case 'words':
       if (typeof raw !== 'string') return complain(shown(raw), `words such as "${field.example}"`);
       return raw.length <= MOST_LETTERS
-        ? raw.trim()
+        ? raw.trim().replaceAll(/\s+/g, ' ') // One line, as a field shows it: an address or a file may hold more.
         : complain(`${raw.length} letters`, `${MOST_LETTERS} at most`);
     case 'year': {
       const year = typeof raw === 'string' && /^\s*\d{4}\s*$/.test(raw) ? Number(raw) : raw;

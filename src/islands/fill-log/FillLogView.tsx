@@ -109,16 +109,14 @@ const steps = [
   [1, '1 bag'],
 ] as const;
 
-/** The hole being filled, at the foot of a phone where the thumb is: the one touched last, or the first that is not full. */
-const AtHand = ({
-  of,
-  name,
-  change,
-}: {
+interface OpeningProps {
   readonly of: LoggedOpening;
   readonly name: string;
   readonly change: (bags: number, state: LoggedOpening['state']) => void;
-}): JSX.Element => (
+}
+
+/** The hole being filled, at the foot of a phone where the thumb is: the one touched last, or the first that is not full. */
+const AtHand = ({ of, name, change }: OpeningProps): JSX.Element => (
   <section class="at-hand" aria-label={`At hand: ${name.toLowerCase()}`}>
     <p>
       <strong>{name}</strong>: {inQuartersText(of.bags)} of {format(of.planned, three)}
@@ -133,15 +131,7 @@ const AtHand = ({
   </section>
 );
 
-function Opening({
-  of,
-  name,
-  change,
-}: {
-  readonly of: LoggedOpening;
-  readonly name: string;
-  readonly change: (bags: number, state: LoggedOpening['state']) => void;
-}): JSX.Element {
+function Opening({ of, name, change }: OpeningProps): JSX.Element {
   const bags = of.bags.amount;
   return (
     <section class="opening" aria-label={name}>

@@ -80,10 +80,10 @@ describe('entries are read as they were meant', () => {
     });
   });
 
-  test('text is trimmed, a year may be text, an empty text counts as left out', () => {
+  test('text is trimmed to one line, a year may be text, an empty text counts as left out', () => {
     const read = readFields(fields, {
       ...good,
-      name: '  A lane ',
+      name: '  A\n\tlane ',
       shape: ' level ',
       built: ' 1979 ',
       crew: '  ',
