@@ -36,6 +36,9 @@ export function copyList(site: ReadonlyMap<string, Uint8Array>): CopyList {
   return { version: sum(JSON.stringify(files)), files };
 }
 
+/** What a first visit may cost a phone, packed, in bytes: a few seconds on a fair connection. */
+export const MOST_PACKED = 3_000_000;
+
 /** How many bytes the copy takes on the way to a phone, packed as hosts do; and by what, the costliest first. */
 export function weightOf(
   site: ReadonlyMap<string, Uint8Array>,

@@ -1,15 +1,12 @@
 import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { build } from 'esbuild';
-import { copyList, weightOf } from '../built/copy-list.ts';
+import { copyList, MOST_PACKED, weightOf } from '../built/copy-list.ts';
 import { filesIn } from '../built/files.ts';
 import { builtFolder } from './built-folder.ts';
 import { run } from './run.ts';
 
 const HOW = 'npm run --silent copy:worker [-- FOLDER], such as dist';
-
-/** What a first visit may cost a phone, packed, in bytes: a few seconds on a fair connection. */
-const MOST = 3_000_000;
 
 await run(async () => {
   const folder = builtFolder(process.argv.slice(2), HOW);
@@ -31,9 +28,9 @@ await run(async () => {
   console.log(
     `the copy for use without a network: version ${list.version}, ${Object.keys(list.files).length} files, ${shown(total)} packed`,
   );
-  if (total <= MOST) return 0;
+  if (total <= MOST_PACKED) return 0;
   console.error(
-    `found ${shown(total)}, expected ${shown(MOST)} or less; most of it: ${parts
+    `found ${shown(total)}, expected ${shown(MOST_PACKED)} or less; most of it: ${parts
       .slice(0, 5)
       .map(([part, bytes]) => `${part} ${shown(bytes)}`)
       .join(', ')}`,

@@ -13,6 +13,8 @@ export interface Ended {
 
 /** A copy of the project, to change a line of and see what follows. Its generated files are its own. */
 export interface Checkout {
+  /** Where it is. */
+  readonly folder: string;
   /** Puts other text in the place of some that stands in a file just once; hands back what undoes it. */
   readonly change: (file: string, from: string, to: string) => () => void;
   readonly read: (file: string) => string;
@@ -32,6 +34,7 @@ export function checkout(more: Readonly<Record<string, string>> = {}): Checkout 
   symlinkSync(resolve('node_modules'), join(folder, 'node_modules'));
   const read = (file: string): string => readFileSync(join(folder, file), 'utf8');
   return {
+    folder,
     read,
     files: (name) => readdirSync(join(folder, name)),
     change: (file, from, to) => {

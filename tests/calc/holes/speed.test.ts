@@ -1,39 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { type LayoutProblem, layOut } from '../../../src/calc/holes/search.ts';
-import { bareRoof, every } from './roofs.ts';
-
-/** The same numbers between 0 and 1 every time. */
-function numbers(seed: number): () => number {
-  let state = seed;
-  return () => {
-    state = (state * 1_664_525 + 1_013_904_223) % 2 ** 32;
-    return state / 2 ** 32;
-  };
-}
-
-interface Crowd {
-  readonly feet: number;
-  readonly grid: number;
-  readonly trusses: number;
-  readonly seams: number;
-  readonly obstacles: number;
-}
-
-function crowded({ feet, grid, trusses, seams, obstacles }: Crowd, seed: number): LayoutProblem {
-  const next = numbers(seed);
-  const roof = bareRoof(feet);
-  return {
-    ...roof,
-    grid,
-    trusses: every(trusses, Math.floor(8 * trusses * next()) / 8, roof.length),
-    seams: every(seams, Math.floor(8 * seams * next()) / 8, roof.length),
-    obstacles: Array.from({ length: obstacles }, () => {
-      const middle = next() * roof.length;
-      const reach = 8 + 20 * next();
-      return { from: middle - reach, to: middle + reach, name: 'vent' };
-    }),
-  };
-}
+import { crowded } from './crowded.ts';
+import { bareRoof } from './roofs.ts';
 
 /** The shortest of a few runs, in milliseconds: what the search takes, without what else the computer was at. */
 function quickest(roof: LayoutProblem): number {

@@ -1,0 +1,109 @@
+import { posix } from 'node:path';
+import { gzipSync } from 'node:zlib';
+import { parse as parseStyle, walk } from 'css-tree';
+import { attributeOf, type Element, elementsIn } from '../../src/built/html.ts';
+import { type Imported, importsOf } from './imports.ts';
+
+/** The files of a built site by their places in it. */
+export type Site = ReadonlyMap<string, Uint8Array>;
+
+/** What a page brings with it. */
+export interface PageLoad {
+  /** The page and every file that it or its scripts ask for, each once, in the order in which they are met. */
+  readonly files: readonly string[];
+  /** The heaviest page that a number of it opens as a card, at a tap; undefined where it has no such number. */
+  readonly card: string | undefined;
+}
+
+/** What the foot of every page asks its host for, past every cache: which versions are recalled. */
+const ASKED_AT_EACH_VISIT = 'data/recall.json';
+
+const sizes = new WeakMap<Uint8Array, number>();
+
+/** What a file takes on the way, packed as hosts do, in bytes. @throws where the site has no such file. */
+export function packed(site: Site, file: string): number {
+  const bytes = site.get(file);
+  if (!bytes) throw new Error(`found no file "${file}" in the built site, expected one: a page asks for it`);
+  const size = sizes.get(bytes) ?? gzipSync(bytes, { level: 9 }).length;
+  sizes.set(bytes, size);
+  return size;
+}
+
+const textOf = (site: Site, file: string): string => new TextDecoder().decode(site.get(file));
+
+/** A file of the site that is meant by an address on another; undefined for one outside it, or inside the page itself. */
+function fileAt(from: string, address: string): string | undefined {
+  if (/^(?:[a-z][a-z0-9+.-]*:|\/\/|#|$)/i.test(address)) return undefined;
+  const path = decodeURIComponent(address.replace(/[?#].*$/, ''));
+  const whole = posix.join(posix.dirname(from), path);
+  if (whole === '.' || whole === './') return 'index.html';
+  return whole.endsWith('/') ? `${whole}index.html` : whole;
+}
+
+/** What an element loads by itself. Marks for the screen of a phone are the browser's own errand, and come after the page. */
+function loadedBy(element: Element): string | undefined {
+  const rel = attributeOf(element, 'rel')?.split(/\s+/) ?? [];
+  if (
+    element.tagName === 'link' &&
+    ['stylesheet', 'modulepreload', 'preload'].some((each) => rel.includes(each))
+  )
+    return attributeOf(element, 'href');
+  return ['script', 'img', 'iframe', 'source', 'embed'].includes(element.tagName)
+    ? attributeOf(element, 'src')
+    : undefined;
+}
+
+const imports = new WeakMap<Uint8Array, readonly Imported[]>();
+
+function importsIn(site: Site, file: string): readonly Imported[] {
+  const bytes = site.get(file);
+  const known = bytes && imports.get(bytes);
+  if (known) return known;
+  const found = importsOf(textOf(site, file));
+  if (bytes) imports.set(bytes, found);
+  return found;
+}
+
+/** What a style sheet asks for: others, pictures, letters. */
+export function addressesIn(style: string): string[] {
+  const found: string[] = [];
+  walk(parseStyle(style), (node) => {
+    if (node.type === 'Url') found.push(node.value);
+    if (node.type === 'Atrule' && node.name === 'import' && node.prelude?.type === 'AtrulePrelude') {
+      const first = node.prelude.children.first;
+      if (first?.type === 'String') found.push(first.value);
+    }
+  });
+  return found;
+}
+
+/**
+ * What a page of the built site brings with it: itself, its style sheets and scripts, and all that these ask for in turn, at once or
+ * later. Of a table of imports to choose from, it takes the one that bears the name the page gives.
+ */
+export function pageLoad(site: Site, page: string): PageLoad {
+  const files = new Set<string>();
+  const elements = elementsIn(textOf(site, page));
+  const named = elements.map((each) => attributeOf(each, 'data-name')).find((each) => each !== undefined);
+  const take = (file: string | undefined): void => {
+    if (file === undefined || files.has(file)) return;
+    files.add(file);
+    if (file.endsWith('.css'))
+      for (const address of addressesIn(textOf(site, file))) take(fileAt(file, address));
+    if (file.endsWith('.js'))
+      for (const { from, choice } of importsIn(site, file))
+        if (choice === undefined || posix.basename(choice).replace(/\.\w+$/, '') === named)
+          take(fileAt(file, from));
+  };
+  files.add(page);
+  for (const element of elements) take(fileAt(page, loadedBy(element) ?? ''));
+  if (elements.some((each) => attributeOf(each, 'id') === 'copy')) take(ASKED_AT_EACH_VISIT);
+  const cards = elements
+    .filter((each) => each.tagName === 'a' && attributeOf(each, 'class')?.split(/\s+/).includes('rule'))
+    .map((each) => fileAt(page, attributeOf(each, 'href') ?? ''))
+    // Where a figure leads to a calculator there is no card: the tap goes there.
+    .filter((each) => each !== undefined)
+    .filter((each) => each.startsWith('rules/') && site.has(each));
+  const card = [...new Set(cards)].sort((a, b) => packed(site, b) - packed(site, a))[0];
+  return { files: [...files], card };
+}
