@@ -14,7 +14,10 @@ const { data } = loadProject();
  * phone waits for each. A group takes along what it rests on, so the one that rests on least comes first.
  */
 const groups = [
-  { name: 'page', test: /src.(?:components.links|offline.names)\.ts/ },
+  {
+    name: 'page',
+    test: /vite.preload-helper|src.(?:components.links|offline.names|islands.(?:older-browsers|rule-card|copy.(?:mount|memory|notice|recall|saved)))\b/,
+  },
   { name: 'preact', test: /node_modules.preact/ },
   {
     name: 'shared',

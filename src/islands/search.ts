@@ -1,5 +1,6 @@
 /** The part of the search index's own interface that is used here. */
 interface SearchIndex {
+  readonly init: () => Promise<void>;
   readonly search: (
     words: string,
     options: { readonly filters: { readonly kind: string } },
@@ -40,7 +41,20 @@ export function mount(): void {
   const list = document.getElementById('results');
   if (!form || !box || !only || !count || !list) return;
   const kinds = [...only.options].filter(({ value }) => value !== '');
+  // From where the page stands: an import would begin where this script does.
+  const from = new URL(form.dataset.index ?? '', location.href).href;
   let index: Promise<SearchIndex> | undefined;
+  /** On a poor line the index takes seconds: it is fetched while the words are typed. What failed is tried again at the next word. */
+  const started = (): Promise<SearchIndex | undefined> => {
+    index ??= (import(/* @vite-ignore */ from) as Promise<SearchIndex>).then(async (read) => {
+      await read.init();
+      return read;
+    });
+    return index.catch(() => {
+      index = undefined;
+      return undefined;
+    });
+  };
   let asked = 0;
 
   const look = async (): Promise<void> => {
@@ -56,16 +70,13 @@ export function mount(): void {
       count.textContent = '';
       return;
     }
-    // From where the page stands: an import would begin where this script does.
-    const from = new URL(form.dataset.index ?? '', location.href).href;
-    index ??= import(/* @vite-ignore */ from) as Promise<SearchIndex>;
-    const started = await index.catch(() => undefined);
-    if (!started) {
+    const read = await started();
+    if (!read) {
       count.textContent =
         'Search can’t start in this browser, or its index can’t be had. Find a step, Calculators and Values, above, list their pages.';
       return;
     }
-    const { search } = started;
+    const { search } = read;
     const looked = await Promise.all(
       kinds
         .filter(({ value }) => only.value === '' || only.value === value)
@@ -79,17 +90,25 @@ export function mount(): void {
       .filter(({ results }) => results.length > 0)
       .sort((a, b) => (b.results[0]?.score ?? 0) - (a.results[0]?.score ?? 0));
     const most = only.value === '' ? A_FEW : MANY;
-    const shown = await Promise.all(
-      groups.map(async (group) => ({
-        group,
-        found: await Promise.all(group.results.slice(0, most).map((result) => result.data())),
-      })),
-    );
     // A slower answer to earlier words must not take the place of this one.
     if (turn !== asked) return;
     const all = groups.reduce((sum, { results }) => sum + results.length, 0);
     count.textContent = all === 0 ? 'Nothing found' : `${all} found`;
-    list.replaceChildren(...shown.flatMap(({ group, found }) => groupOf(group, found, choose)));
+    if (all === 0) list.replaceChildren();
+    // Each group is shown as soon as its pages are told, in its place among the others.
+    const shown = new Map<Group, readonly Found[]>();
+    await Promise.all(
+      groups.map(async (group) => {
+        shown.set(group, await Promise.all(group.results.slice(0, most).map((result) => result.data())));
+        if (turn !== asked) return;
+        list.replaceChildren(
+          ...groups.flatMap((each) => {
+            const found = shown.get(each);
+            return found ? groupOf(each, found, choose) : [];
+          }),
+        );
+      }),
+    );
   };
 
   const choose = (kind: string): void => {
@@ -108,6 +127,7 @@ export function mount(): void {
   only.value = given.get('kind') ?? '';
   // A kind that there is not.
   if (only.selectedIndex < 0) only.value = '';
+  void started();
   void look();
 }
 

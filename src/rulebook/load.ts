@@ -17,12 +17,13 @@ export function problemsOf(
 }
 
 /**
- * Loads a rulebook folder: reads, checks, works out the derived values.
+ * Loads a rulebook folder: reads each file once, checks, works out the derived values. What the lints may look at besides can follow from
+ * the files, since they name each other.
  * @throws DataError with every mistake at once, as `file:line:column  found ...  expected ...  (check)`.
  */
 export function loadRulebook(
   folder: string,
-  context: LintContext,
+  contextOf: (files: RuleFiles) => LintContext,
   lints: readonly Lint[] = everyLint,
 ): {
   readonly data: RulebookData;
@@ -30,7 +31,7 @@ export function loadRulebook(
   readonly releases: readonly RulebookData[];
 } {
   const files = readRuleFiles(folder);
-  const problems = problemsOf(files, context, lints);
+  const problems = problemsOf(files, contextOf(files), lints);
   if (problems.length > 0) throw new DataError(problems);
   const data = resolve(files);
   const releases = readReleases(folder);

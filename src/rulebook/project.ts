@@ -9,7 +9,6 @@ import { readLayer } from './local/read.ts';
 import { resolveLocal } from './local/resolve.ts';
 import { DataError } from './problem.ts';
 import { referencesIn, usedIds } from './references.ts';
-import { readRuleFiles } from './rule-files.ts';
 import type { RulebookData } from './rulebook.ts';
 
 const here = process.cwd();
@@ -74,10 +73,9 @@ export function loadProject(
   folders: readonly string[] = localFolders(),
 ) {
   const references = referencesIn(referringFolders);
-  const used = usedIds(readRuleFiles(rulesFolder), references);
   const { data: base, ...loaded } = loadRulebook(
     rulesFolder,
-    { today: today(), used },
+    (files) => ({ today: today(), used: usedIds(files, references) }),
     unused === 'refused' ? lints : exceptUse,
   );
   return { ...loaded, base, ...withLocal(base, loaded.releases, folders), references };

@@ -23,17 +23,17 @@ const noise = (length: number): string => {
 const head =
   '<link rel="icon" href="../../mark.svg"><link rel="stylesheet" href="../../_astro/a.css"><script type="module" src="../../_astro/a.js"></script>';
 const files = {
-  'do/a/index.html': `${head}<a class="rule" href="../../rules/small/#card">2</a><a class="rule" href="../../rules/big/">3</a><a class="rule" href="../../calculators/fill/">4</a><div id="copy"></div>`,
+  'do/a/index.html': `${head}<a class="rule" href="../../rules/big/">3</a><div id="copy"></div>`,
   'calculators/fill/index.html': `${head}<div data-name="fill"></div>`,
   '_astro/a.css': '@import "./b.css";a{color:red}',
   '_astro/b.css': 'b{background:url(#own)}',
   '_astro/a.js':
-    'import"./b.js";const t={"x/fill.ts":()=>import("./fill.js"),"x/other.ts":()=>import("./other.js")};import("./card.js")',
+    'import"./b.js";const t={"x/fill.ts":()=>import("./fill.js"),"x/other.ts":()=>import("./other.js")};import("./late.js");import("./changed.x1.js")',
   '_astro/b.js': 'import"./a.js"',
   '_astro/fill.js': '1',
   '_astro/other.js': '2',
-  '_astro/card.js': '3',
-  'rules/small/index.html': 'small',
+  '_astro/late.js': '3',
+  '_astro/changed.x1.js': '4',
   'rules/big/index.html': noise(500),
   'data/recall.json': '[]',
   'mark.svg': '<svg/>',
@@ -41,27 +41,22 @@ const files = {
 const site = siteOf(files);
 
 describe('what a page brings', () => {
-  test('itself, its style sheets, its scripts with all that these ask for, and the list of recalled versions', () => {
-    expect([...pageLoad(site, 'do/a/index.html').files].sort()).toEqual([
+  test('itself, its style sheets, its scripts with all that these ask for but what a newer copy would, and the list of recalled versions', () => {
+    expect([...pageLoad(site, 'do/a/index.html')].sort()).toEqual([
       '_astro/a.css',
       '_astro/a.js',
       '_astro/b.css',
       '_astro/b.js',
-      '_astro/card.js',
+      '_astro/late.js',
       'data/recall.json',
       'do/a/index.html',
     ]);
   });
 
   test('of a table of calculations its own, and no other', () => {
-    const { files: brought } = pageLoad(site, 'calculators/fill/index.html');
+    const brought = pageLoad(site, 'calculators/fill/index.html');
     expect(brought).toContain('_astro/fill.js');
     expect(brought).not.toContain('_astro/other.js');
-  });
-
-  test('as a card, the heaviest page of a rule that it leads to', () => {
-    expect(pageLoad(site, 'do/a/index.html').card).toBe('rules/big/index.html');
-    expect(pageLoad(site, 'calculators/fill/index.html').card).toBeUndefined();
   });
 
   test('a style sheet asks for others, for pictures and for letters', () => {
@@ -77,9 +72,10 @@ describe('the built site against its budgets', () => {
   const of = (more: Readonly<Record<string, string>>, what: string) =>
     builtSite(siteOf({ ...files, ...more })).find((figure) => figure.what.startsWith(what));
 
-  test('a page is weighed packed, with its card', () => {
-    const all = [...pageLoad(site, 'do/a/index.html').files, 'rules/big/index.html'];
-    const packed = all.map((file) => gzipSync(site.get(file) ?? '', { level: 9 }).length);
+  test('a page is weighed packed', () => {
+    const packed = pageLoad(site, 'do/a/index.html').map(
+      (file) => gzipSync(site.get(file) ?? '', { level: 9 }).length,
+    );
     expect(of({}, 'do/ heaviest')?.found).toBe(packed.reduce((a, b) => a + b, 0));
     expect(of({}, 'do/ most requests')?.found).toBe(7);
   });

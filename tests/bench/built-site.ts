@@ -8,9 +8,6 @@ const contentFolders = ['do', 'know', 'trouble', 'safety', 'train', 'terms', 'ru
 
 const LETTERS = /\.(woff2?|ttf|otf|eot)$/;
 
-/** Told beside the page that a card is cut from. */
-const CARD = ' (a card)';
-
 /** One page, with what it brings. */
 interface Weighed {
   readonly page: string;
@@ -22,18 +19,10 @@ interface Weighed {
 const byWeight = (parts: readonly Part[]): readonly Part[] => [...parts].sort(([, a], [, b]) => b - a);
 const sum = (parts: readonly Part[]): number => parts.reduce((all, [, bytes]) => all + bytes, 0);
 
-/**
- * A page weighed with all that loads with it. What a tap on a number fetches, the page that its card is cut from, is weighed with a
- * page that is read, but is no request of its first look.
- */
-function weigh(site: Site, page: string, withCard: boolean): Weighed {
-  const { files, card } = pageLoad(site, page);
-  const loaded = files.map((file): Part => [file, packed(site, file)]);
-  const parts =
-    withCard && card !== undefined && card !== page
-      ? [...loaded, [card + CARD, packed(site, card)] as const]
-      : loaded;
-  return { page, bytes: sum(parts), requests: files.length, parts: byWeight(parts) };
+/** A page weighed with all that loads with it. */
+function weigh(site: Site, page: string): Weighed {
+  const parts = pageLoad(site, page).map((file): Part => [file, packed(site, file)]);
+  return { page, bytes: sum(parts), requests: parts.length, parts: byWeight(parts) };
 }
 
 const heaviest = (all: readonly Weighed[], of: 'bytes' | 'requests'): Weighed | undefined =>
@@ -51,18 +40,18 @@ const address = (file: string): string => `/${file.replace(/index\.html$/, '')}`
 export function builtSite(site: Site): Figure[] {
   const pages = [...site.keys()].filter((file) => /(^|\/)index\.html$/.test(file)).sort();
   const groups = new Map<string, Weighed[]>([
-    ['front page', pages.filter((file) => file === 'index.html').map((file) => weigh(site, file, true))],
+    ['front page', pages.filter((file) => file === 'index.html').map((file) => weigh(site, file))],
     ...contentFolders.map(
       (folder) =>
         [
           `${folder}/`,
-          pages.filter((file) => file.startsWith(`${folder}/`)).map((file) => weigh(site, file, true)),
+          pages.filter((file) => file.startsWith(`${folder}/`)).map((file) => weigh(site, file)),
         ] as const,
     ),
   ]);
   const calculators = pages
     .filter((file) => /^calculators\/.+\/index\.html$/.test(file))
-    .map((file) => weigh(site, file, false));
+    .map((file) => weigh(site, file));
   const list = copyList(site);
   const copy = weightOf(site, list);
   const letters = [...site.keys()].filter((file) => LETTERS.test(file));
@@ -85,8 +74,7 @@ export function builtSite(site: Site): Figure[] {
         unit: '',
         found: many.requests,
         budget: contentRequests,
-        // The card is fetched at a tap, which is no part of the first look.
-        parts: many.parts.filter(([part]) => !part.endsWith(CARD)),
+        parts: many.parts,
         partsIn: 'B',
       },
     ];

@@ -7,16 +7,11 @@ import { type Imported, importsOf } from './imports.ts';
 /** The files of a built site by their places in it. */
 export type Site = ReadonlyMap<string, Uint8Array>;
 
-/** What a page brings with it. */
-export interface PageLoad {
-  /** The page and every file that it or its scripts ask for, each once, in the order in which they are met. */
-  readonly files: readonly string[];
-  /** The heaviest page that a number of it opens as a card, at a tap; undefined where it has no such number. */
-  readonly card: string | undefined;
-}
-
 /** What the foot of every page asks its host for, past every cache: which versions are recalled. */
 const ASKED_AT_EACH_VISIT = 'data/recall.json';
+
+/** Compares two rulebooks, where a newer copy of the site came in: no page asks for it by itself. */
+const FOR_A_NEWER_COPY = /(^|\/)changed\.[^/]*js$/;
 
 const sizes = new WeakMap<Uint8Array, number>();
 
@@ -78,10 +73,11 @@ export function addressesIn(style: string): string[] {
 }
 
 /**
- * What a page of the built site brings with it: itself, its style sheets and scripts, and all that these ask for in turn, at once or
- * later. Of a table of imports to choose from, it takes the one that bears the name the page gives.
+ * What a page of the built site brings with it, each file once, in the order in which they are met: itself, its style sheets and scripts,
+ * and all that these ask for in turn, at once or later. Of a table of imports to choose from, it takes the one that bears the name the page
+ * gives. What a tap leads to, such as the page that a number's card is cut from, is a page by itself.
  */
-export function pageLoad(site: Site, page: string): PageLoad {
+export function pageLoad(site: Site, page: string): readonly string[] {
   const files = new Set<string>();
   const elements = elementsIn(textOf(site, page));
   const named = elements.map((each) => attributeOf(each, 'data-name')).find((each) => each !== undefined);
@@ -91,19 +87,14 @@ export function pageLoad(site: Site, page: string): PageLoad {
     if (file.endsWith('.css'))
       for (const address of addressesIn(textOf(site, file))) take(fileAt(file, address));
     if (file.endsWith('.js'))
-      for (const { from, choice } of importsIn(site, file))
+      for (const { from, later, choice } of importsIn(site, file)) {
+        if (later && FOR_A_NEWER_COPY.test(from)) continue;
         if (choice === undefined || posix.basename(choice).replace(/\.\w+$/, '') === named)
           take(fileAt(file, from));
+      }
   };
   files.add(page);
   for (const element of elements) take(fileAt(page, loadedBy(element) ?? ''));
   if (elements.some((each) => attributeOf(each, 'id') === 'copy')) take(ASKED_AT_EACH_VISIT);
-  const cards = elements
-    .filter((each) => each.tagName === 'a' && attributeOf(each, 'class')?.split(/\s+/).includes('rule'))
-    .map((each) => fileAt(page, attributeOf(each, 'href') ?? ''))
-    // Where a figure leads to a calculator there is no card: the tap goes there.
-    .filter((each) => each !== undefined)
-    .filter((each) => each.startsWith('rules/') && site.has(each));
-  const card = [...new Set(cards)].sort((a, b) => packed(site, b) - packed(site, a))[0];
-  return { files: [...files], card };
+  return [...files];
 }

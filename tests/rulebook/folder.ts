@@ -3,7 +3,6 @@ import { tmpdir } from 'node:os';
 import { dirname, join, relative } from 'node:path';
 import { loadRulebook } from '../../src/rulebook/load.ts';
 import { DataError, type Problem } from '../../src/rulebook/problem.ts';
-import { readRuleFiles } from '../../src/rulebook/rule-files.ts';
 
 /** The texts of a rule folder, by their names inside it. */
 export type Files = Readonly<Record<string, string>>;
@@ -26,11 +25,11 @@ export function inFolder<T>(files: Files, use: (folder: string) => T): T {
 }
 
 /** Loads a folder in which everything counts as used, except what is named. */
-export function loadFolder(folder: string, unused: readonly string[] = []) {
-  const { rules, cautions } = readRuleFiles(folder);
-  const used = new Set([...rules, ...cautions].map(({ id }) => id).filter((id) => !unused.includes(id)));
-  return loadRulebook(folder, { today: TODAY, used });
-}
+export const loadFolder = (folder: string, unused: readonly string[] = []) =>
+  loadRulebook(folder, ({ rules, cautions }) => ({
+    today: TODAY,
+    used: new Set([...rules, ...cautions].map(({ id }) => id).filter((id) => !unused.includes(id))),
+  }));
 
 /** Every problem of a folder, its file named from inside the folder. */
 export const problemsOf = (files: Files, unused: readonly string[] = []): Problem[] =>

@@ -24,59 +24,59 @@ export function mountCopy(): void {
 }
 
 class CopyOfThePage {
-  readonly #foot: HTMLElement;
-  readonly #copies: Copies;
-  readonly #memory: Memory;
-  #registration: ServiceWorkerRegistration | undefined;
+  private readonly foot: HTMLElement;
+  private readonly copies: Copies;
+  private readonly memory: Memory;
+  private registration: ServiceWorkerRegistration | undefined;
   /** This page is about to open anew, as its reader asked. */
-  #changingOver = false;
+  private changingOver = false;
 
   constructor(foot: HTMLElement) {
-    this.#foot = foot;
-    this.#copies = copiesOf(new URL(file(''), location.href).href);
-    this.#memory = memoryOf(this.#copies.root);
+    this.foot = foot;
+    this.copies = copiesOf(new URL(file(''), location.href).href);
+    this.memory = memoryOf(this.copies.root);
   }
 
   start(): void {
-    this.#show();
-    this.#onClick('check', () => void this.#check(true));
-    this.#onClick('clear', () => this.#askToClear());
-    this.#onClick('save', () => {
-      this.#memory.declined = undefined;
-      void this.#keep();
+    this.show();
+    this.onClick('check', () => void this.check(true));
+    this.onClick('clear', () => this.askToClear());
+    this.onClick('save', () => {
+      this.memory.declined = undefined;
+      void this.keep();
     });
-    this.#foot.querySelector('.buttons')?.removeAttribute('hidden');
+    this.foot.querySelector('.buttons')?.removeAttribute('hidden');
     const later = () => {
-      const last = Date.parse(this.#memory.checked ?? '');
-      if (document.visibilityState === 'visible' && !(Date.now() - last < HOUR)) void this.#check(false);
+      const last = Date.parse(this.memory.checked ?? '');
+      if (document.visibilityState === 'visible' && !(Date.now() - last < HOUR)) void this.check(false);
     };
-    addEventListener('online', () => void this.#check(false));
+    addEventListener('online', () => void this.check(false));
     document.addEventListener('visibilitychange', later);
     // The page itself comes first, on a line that is slow.
     const begin = async () => {
-      await this.#keep();
-      await this.#check(false);
+      await this.keep();
+      await this.check(false);
     };
     if (document.readyState === 'complete') void begin();
     else addEventListener('load', () => void begin(), { once: true });
   }
 
-  get #rulebook(): string {
-    return this.#foot.dataset.rulebook ?? '';
+  private get rulebook(): string {
+    return this.foot.dataset.rulebook ?? '';
   }
 
-  #onClick(name: string, act: () => void): void {
-    this.#foot.querySelector(`[data-copy="${name}"]`)?.addEventListener('click', act);
+  private onClick(name: string, act: () => void): void {
+    this.foot.querySelector(`[data-copy="${name}"]`)?.addEventListener('click', act);
   }
 
-  #say(words: string): void {
-    const place = this.#foot.querySelector('[role="status"]');
+  private say(words: string): void {
+    const place = this.foot.querySelector('[role="status"]');
     if (place && place.textContent !== words) place.textContent = words;
   }
 
   /** What is known without asking anyone. */
-  #show(): void {
-    const { checked, declined, recall } = this.#memory;
+  private show(): void {
+    const { checked, declined, recall } = this.memory;
     const day = checked === undefined ? undefined : new Date(checked);
     for (const place of document.querySelectorAll<HTMLElement>('.last-checked')) {
       const short = place.dataset.short !== undefined;
@@ -89,61 +89,60 @@ class CopyOfThePage {
       ['clear', declined === undefined],
       ['save', declined !== undefined],
     ] as const)
-      this.#foot.querySelector(`[data-copy="${name}"]`)?.toggleAttribute('hidden', !shown);
-    showRecall(this.#rulebook, whyRecalled(recall, this.#rulebook));
+      this.foot.querySelector(`[data-copy="${name}"]`)?.toggleAttribute('hidden', !shown);
+    showRecall(this.rulebook, whyRecalled(recall, this.rulebook));
   }
 
   /** Asks the host which versions are recalled, and whether there is a newer copy. */
-  async #check(asked: boolean): Promise<void> {
-    if (asked) this.#say('Asking …');
-    const said = await askRecalled(this.#copies.root);
+  private async check(asked: boolean): Promise<void> {
+    if (asked) this.say('Asking …');
+    const said = await askRecalled(this.copies.root);
     if (said === undefined) {
-      if (asked) this.#say('The host could not be reached. What is saved here goes on working.');
+      if (asked) this.say('The host could not be reached. What is saved here goes on working.');
       return;
     }
-    this.#memory.recall = said;
-    this.#memory.checked = new Date().toISOString();
-    this.#show();
+    this.memory.recall = said;
+    this.memory.checked = new Date().toISOString();
+    this.show();
     try {
-      await this.#registration?.update();
+      await this.registration?.update();
     } catch {
       // The host went away meanwhile, or a worker is being fetched already.
     }
-    if (asked) await this.#showState('Asked just now. ');
+    if (asked) await this.showState('Asked just now. ');
   }
 
   /** Keeps a copy on this phone, unless the reader wants none, and follows what becomes of newer ones. */
-  async #keep(): Promise<void> {
-    if (this.#memory.declined !== undefined) {
-      this.#say('The saved copy was cleared; the site needs a network.');
-      return this.#show();
+  private async keep(): Promise<void> {
+    if (this.memory.declined !== undefined) {
+      this.say('The saved copy was cleared; the site needs a network.');
+      return this.show();
     }
-    this.#show();
-    if (!canKeep()) return this.#say('No copy is saved: this browser, or this address, does not allow it.');
+    this.show();
+    if (!canKeep()) return this.say('No copy is saved: this browser, or this address, does not allow it.');
     const hadWorker = navigator.serviceWorker.controller !== null;
     try {
-      this.#registration = await navigator.serviceWorker.register(new URL(WORKER, this.#copies.root), {
-        scope: this.#copies.root,
+      this.registration = await navigator.serviceWorker.register(new URL(WORKER, this.copies.root), {
+        scope: this.copies.root,
         updateViaCache: 'none',
       });
     } catch {
       // Without a network, what is here already is all there is to follow.
-      this.#registration = await navigator.serviceWorker
-        .getRegistration(this.#copies.root)
+      this.registration = await navigator.serviceWorker
+        .getRegistration(this.copies.root)
         .catch(() => undefined);
     }
-    const registration = this.#registration;
-    if (!registration)
-      return this.#say('No copy is saved: this browser, or this address, does not allow it.');
+    const registration = this.registration;
+    if (!registration) return this.say('No copy is saved: this browser, or this address, does not allow it.');
     const follow = (): void => {
       const worker = registration.installing;
-      worker?.addEventListener('statechange', () => void this.#showState('', worker.state === 'redundant'));
-      void this.#showState();
+      worker?.addEventListener('statechange', () => void this.showState('', worker.state === 'redundant'));
+      void this.showState();
     };
     registration.addEventListener('updatefound', follow);
     if (hadWorker)
       navigator.serviceWorker.addEventListener('controllerchange', () => {
-        if (!this.#changingOver)
+        if (!this.changingOver)
           notice(
             'Another page changed over to the new copy. This one is still of the copy before, all of it.',
             [],
@@ -151,13 +150,13 @@ class CopyOfThePage {
           );
       });
     follow();
-    if (hadWorker && !registration.waiting) await this.#tellWhatChanged(registration);
+    if (hadWorker && !registration.waiting) await this.tellWhatChanged(registration);
   }
 
   /** Says how the copy stands, and offers a newer one. */
-  async #showState(first = '', failed = false): Promise<void> {
-    const say = (words: string) => this.#say(first + words);
-    const { active, waiting, installing } = this.#registration ?? {};
+  private async showState(first = '', failed = false): Promise<void> {
+    const say = (words: string) => this.say(first + words);
+    const { active, waiting, installing } = this.registration ?? {};
     try {
       if (installing)
         return say(
@@ -165,9 +164,9 @@ class CopyOfThePage {
         );
       if (!active)
         return say(failed ? 'The copy could not be saved whole. It is tried again at your next visit.' : '');
-      if (waiting) return await this.#offer(active, waiting);
+      if (waiting) return await this.offer(active, waiting);
       if (failed) return say('A newer copy could not be fetched whole. The one saved here stays as it is.');
-      const whole = (await isWhole(active, this.#copies)) || (await fetchAgain(active));
+      const whole = (await isWhole(active, this.copies)) || (await fetchAgain(active));
       say(
         whole
           ? 'The whole site is saved here, and works without a network.'
@@ -178,21 +177,21 @@ class CopyOfThePage {
     }
   }
 
-  async #offer(active: ServiceWorker, waiting: ServiceWorker): Promise<void> {
+  private async offer(active: ServiceWorker, waiting: ServiceWorker): Promise<void> {
     const changed = await changedOf(
-      await rulebookOf(active, this.#copies),
-      await rulebookOf(waiting, this.#copies),
+      await rulebookOf(active, this.copies),
+      await rulebookOf(waiting, this.copies),
     );
-    this.#say('A newer copy is saved here, and waits.');
+    this.say('A newer copy is saved here, and waits.');
     notice(
       `A new copy is ready: ${changed.says}. This page stays as it is until you change over; what you typed is kept.`,
       changed.safety,
-      [{ name: 'Change over', act: () => this.#changeOver(waiting) }],
+      [{ name: 'Change over', act: () => this.changeOver(waiting) }],
     );
   }
 
-  #changeOver(waiting: ServiceWorker): void {
-    this.#changingOver = true;
+  private changeOver(waiting: ServiceWorker): void {
+    this.changingOver = true;
     const open = () => {
       if (waiting.state === 'activated') location.reload();
     };
@@ -202,13 +201,13 @@ class CopyOfThePage {
   }
 
   /** A newer copy may have taken over while no page was open: what it changed is told all the same. */
-  async #tellWhatChanged({ active }: ServiceWorkerRegistration): Promise<void> {
+  private async tellWhatChanged({ active }: ServiceWorkerRegistration): Promise<void> {
     try {
-      const before = active ? await rulebookBefore(this.#copies) : undefined;
+      const before = active ? await rulebookBefore(this.copies) : undefined;
       if (!active || before === undefined) return;
-      const changed = await changedOf(before, await rulebookOf(active, this.#copies));
+      const changed = await changedOf(before, await rulebookOf(active, this.copies));
       const seen = async () => {
-        await forgetBefore(this.#copies).catch(() => {});
+        await forgetBefore(this.copies).catch(() => {});
         noNotice();
       };
       notice(`This copy is newer than the one you used before: ${changed.says}.`, changed.safety, [
@@ -219,14 +218,14 @@ class CopyOfThePage {
     }
   }
 
-  #askToClear(): void {
+  private askToClear(): void {
     const clear = async () => {
-      this.#memory.declined = 'yes';
-      this.#registration = undefined;
+      this.memory.declined = 'yes';
+      this.registration = undefined;
       noNotice();
-      await clearCopy(this.#copies).catch(() => {});
-      this.#show();
-      this.#say('The saved copy was cleared; the site needs a network.');
+      await clearCopy(this.copies).catch(() => {});
+      this.show();
+      this.say('The saved copy was cleared; the site needs a network.');
     };
     ask(
       'Clear the saved copy of this site? It then opens with a network only. Your jobs stay on this phone.',

@@ -7,6 +7,7 @@ import type { Quantity } from '../../quantity/quantity.ts';
 import { listAt } from '../entries.ts';
 import type { SheetViewProps } from '../job/JobSheet.tsx';
 import { Cautions } from '../results/Caution.tsx';
+import { Fold } from '../results/Fold.tsx';
 import { Working } from '../results/Working.tsx';
 import { inQuartersText } from './quarters.ts';
 
@@ -172,11 +173,14 @@ function Opening({ of, name, change }: OpeningProps): JSX.Element {
         <Row label="Density once spread through its stretch" of={of.density} />
         <Row label="Bags the plan still asks for" of={of.left} />
       </dl>
-      <details>
-        <summary>How the density is worked out</summary>
-        <Working of={of.density} options={three} />
-        <Working of={of.left} options={three} />
-      </details>
+      <Fold title="How the density is worked out">
+        {() => (
+          <>
+            <Working of={of.density} options={three} />
+            <Working of={of.left} options={three} />
+          </>
+        )}
+      </Fold>
     </section>
   );
 }

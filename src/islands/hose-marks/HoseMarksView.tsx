@@ -10,6 +10,7 @@ import type { SheetViewProps } from '../job/JobSheet.tsx';
 import { PartView } from '../parts/PartsView.tsx';
 import { TableView } from '../results/AnswerView.tsx';
 import { Cautions } from '../results/Caution.tsx';
+import { Fold } from '../results/Fold.tsx';
 import { Remarks } from '../results/Remarks.tsx';
 import { Sheet } from '../results/Sheet.tsx';
 import { rules } from '../rules.ts';
@@ -84,12 +85,9 @@ function HoleCard({
       {drawingsFor(name, values, rules).map((each) => (
         <Sheet key={each.wide.title} name={`${name}-${place + 1}`} {...each} />
       ))}
-      <details>
-        <summary>The marks as a table, with what each push crosses</summary>
-        {Object.entries(answer.tables ?? {}).map(([key, table]) => (
-          <TableView key={key} {...table} />
-        ))}
-      </details>
+      <Fold title="The marks as a table, with what each push crosses">
+        {() => Object.entries(answer.tables ?? {}).map(([key, table]) => <TableView key={key} {...table} />)}
+      </Fold>
       <Remarks of={answer.remarks} />
     </section>
   );

@@ -13,6 +13,7 @@ import type { Quantity } from '../../quantity/quantity.ts';
 import { rulesBehind } from '../../quantity/working.ts';
 import type { SheetViewProps } from '../job/JobSheet.tsx';
 import { Cautions } from '../results/Caution.tsx';
+import { Fold } from '../results/Fold.tsx';
 import { Remarks } from '../results/Remarks.tsx';
 import { RuleLinks } from '../results/RuleLinks.tsx';
 import { Sheet } from '../results/Sheet.tsx';
@@ -31,6 +32,7 @@ export function shortAnswer(plan: WorkedJob): string {
 
 /** The whole plan: what stops it, the answer, the drawings, each part with its cautions and its working. */
 export function PlanView({ plan }: Pick<SheetViewProps, 'plan'>): JSX.Element {
+  const { resistance } = plan;
   const held = heldBy(plan).map(({ id }) => id);
   // What holds the plan stands before all of it.
   const at = (place: PlacedCaution['at']) =>
@@ -58,14 +60,18 @@ export function PlanView({ plan }: Pick<SheetViewProps, 'plan'>): JSX.Element {
       {plan.rows.map((row) => (
         <HoleTable key={row.side} row={row} double={plan.rows.length > 1} />
       ))}
-      <Details title="How the places are found">
-        <p>
-          Every place on the tape, to the eighth of an inch, is weighed. Of all layouts that hold every rule,
-          the plan takes the fewest holes, then the fewest patches over a seam, then the most even gaps, then
-          the least moved from the even places.
-        </p>
-        {plan.rows[0]?.holes[0] ? <RuleList of={[plan.rows[0].holes[0].along]} /> : null}
-      </Details>
+      <Fold title="How the places are found">
+        {() => (
+          <>
+            <p>
+              Every place on the tape, to the eighth of an inch, is weighed. Of all layouts that hold every
+              rule, the plan takes the fewest holes, then the fewest patches over a seam, then the most even
+              gaps, then the least moved from the even places.
+            </p>
+            {plan.rows[0]?.holes[0] ? <RuleList of={[plan.rows[0].holes[0].along]} /> : null}
+          </>
+        )}
+      </Fold>
 
       <h2>Fill</h2>
       <Cautions ids={at('fill')} />
@@ -74,36 +80,34 @@ export function PlanView({ plan }: Pick<SheetViewProps, 'plan'>): JSX.Element {
         <FigureRow label="Bags to load, with the usual spread" of={plan.bagsToLoad} />
         <FigureRow label="Weight" of={plan.weight} />
         <FigureRow label="Volume to fill" of={plan.volume} />
-        {plan.resistance ? (
+        {resistance ? (
           <div>
-            <dt>R per inch, from {plan.resistance.from}</dt>
+            <dt>R per inch, from {resistance.from}</dt>
             <dd>
-              {format(plan.resistance.value, three)}
-              {plan.resistance.from === 'the label'
+              {format(resistance.value, three)}
+              {resistance.from === 'the label'
                 ? null
-                : `, between ${format(plan.resistance.low, three)} and ${format(plan.resistance.high, three)}`}
+                : `, between ${format(resistance.low, three)} and ${format(resistance.high, three)}`}
             </dd>
           </div>
         ) : null}
       </dl>
       <Remarks of={plan.remarks} />
-      <Details title="How the bags are worked out">
-        <Working of={plan.bagsToLoad} />
-      </Details>
+      <Fold title="How the bags are worked out">{() => <Working of={plan.bagsToLoad} />}</Fold>
       {plan.rows.flatMap((row) =>
         row.holes.map((hole) => (
-          <Details
+          <Fold
             key={row.side + String(hole.number)}
             title={`How the bags of hole ${hole.number}${plan.rows.length > 1 ? `, ${row.side} side,` : ''} are worked out`}
           >
-            <Working of={hole.bags} options={three} />
-          </Details>
+            {() => <Working of={hole.bags} options={three} />}
+          </Fold>
         )),
       )}
-      {plan.resistance ? (
-        <Details title="How R per inch is worked out">
-          <Working of={plan.resistance.value} options={three} />
-        </Details>
+      {resistance ? (
+        <Fold title="How R per inch is worked out">
+          {() => <Working of={resistance.value} options={three} />}
+        </Fold>
       ) : null}
 
       <h2>Ceiling</h2>
@@ -130,10 +134,16 @@ export function PlanView({ plan }: Pick<SheetViewProps, 'plan'>): JSX.Element {
           />
         ) : null}
       </dl>
-      <Details title="How the load is worked out">
-        {plan.load.highestDensity ? <Working of={plan.load.highestDensity} options={mostThatPasses} /> : null}
-        <Working of={plan.load.total} options={three} />
-      </Details>
+      <Fold title="How the load is worked out">
+        {() => (
+          <>
+            {plan.load.highestDensity ? (
+              <Working of={plan.load.highestDensity} options={mostThatPasses} />
+            ) : null}
+            <Working of={plan.load.total} options={three} />
+          </>
+        )}
+      </Fold>
 
       <h2>The cavity</h2>
       <SectionSheets plan={plan} />
@@ -142,9 +152,7 @@ export function PlanView({ plan }: Pick<SheetViewProps, 'plan'>): JSX.Element {
         <FigureRow label="Mean depth" of={plan.section.meanDepth} options={tape} />
         <FigureRow label="Area free for new fill" of={plan.free.free} />
       </dl>
-      <Details title="How the section is worked out">
-        <Working of={plan.free.free} />
-      </Details>
+      <Fold title="How the section is worked out">{() => <Working of={plan.free.free} />}</Fold>
 
       <h2>Every rule behind this plan</h2>
       <RuleList
@@ -153,7 +161,7 @@ export function PlanView({ plan }: Pick<SheetViewProps, 'plan'>): JSX.Element {
           plan.bagsToLoad,
           plan.load.total,
           ...optional(plan.load.limit),
-          ...optional(plan.resistance?.high),
+          ...optional(resistance?.high),
         ]}
       />
     </>
@@ -161,19 +169,6 @@ export function PlanView({ plan }: Pick<SheetViewProps, 'plan'>): JSX.Element {
 }
 
 const optional = (q: Quantity | undefined): Quantity[] => (q ? [q] : []);
-
-const Details = ({
-  title,
-  children,
-}: {
-  readonly title: string;
-  readonly children: preact.ComponentChildren;
-}): JSX.Element => (
-  <details>
-    <summary>{title}</summary>
-    {children}
-  </details>
-);
 
 const FigureRow = ({
   label,

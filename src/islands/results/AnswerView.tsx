@@ -7,6 +7,7 @@ import type { Quantity } from '../../quantity/quantity.ts';
 import { useBook } from '../book.ts';
 import type { DrawnAnswer } from '../calculator/drawn.ts';
 import { Cautions } from './Caution.tsx';
+import { Fold } from './Fold.tsx';
 import { Remarks } from './Remarks.tsx';
 import { RuleLinks } from './RuleLinks.tsx';
 import { Sheet } from './Sheet.tsx';
@@ -133,16 +134,14 @@ export function AnswerView({
       <Cautions ids={at('note')} />
       {worked.length > 0 ? <Heading>How it is worked out</Heading> : null}
       {worked.map(([key, { label, value, format: options }]) => (
-        <details key={key}>
-          <summary>{label}</summary>
-          <Working of={value as Quantity} {...(options ? { options } : {})} />
-        </details>
+        <Fold key={key} title={label}>
+          {() => <Working of={value as Quantity} {...(options ? { options } : {})} />}
+        </Fold>
       ))}
       {asked.length > 0 ? (
-        <details>
-          <summary>Values of the rulebook behind this answer: {asked.length}</summary>
-          <RuleLinks ids={asked} />
-        </details>
+        <Fold title={`Values of the rulebook behind this answer: ${asked.length}`}>
+          {() => <RuleLinks ids={asked} />}
+        </Fold>
       ) : null}
     </>
   );
