@@ -1,4 +1,5 @@
 import type { Quantity } from '../quantity/quantity.ts';
+import { fewerPoints } from './fewer-points.ts';
 import { type Shape, shape } from './svg.ts';
 
 /** A point of a drawing, in drawing units. */
@@ -37,9 +38,13 @@ export const square = (type: LineType, [x, y]: Point, side: number): Shape =>
 export const hatched = (points: readonly Point[], pattern: string): Shape =>
   shape('path', { d: pathText(points, true), fill: `url(#${pattern})` });
 
+/** A seventh of a thin line's width: what is left out of a curve can't be seen. */
+const NOT_SEEN = 0.1;
+
 export const pathText = (points: readonly Point[], closed: boolean): string =>
-  points.map(([x, y], place) => `${place === 0 ? 'M' : 'L'}${round(x)} ${round(y)}`).join('') +
-  (closed ? 'Z' : '');
+  fewerPoints(points, NOT_SEEN)
+    .map(([x, y], place) => `${place === 0 ? 'M' : 'L'}${round(x)} ${round(y)}`)
+    .join('') + (closed ? 'Z' : '');
 
 const round = (value: number): number => Math.round(value * 100) / 100;
 

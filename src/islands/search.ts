@@ -67,6 +67,7 @@ export function mount(): void {
     history.replaceState(null, '', String(address) === '' ? location.pathname : `?${address}`);
     if (words === '') {
       list.replaceChildren();
+      list.removeAttribute('aria-busy');
       count.textContent = '';
       return;
     }
@@ -95,6 +96,7 @@ export function mount(): void {
     const all = groups.reduce((sum, { results }) => sum + results.length, 0);
     count.textContent = all === 0 ? 'Nothing found' : `${all} found`;
     if (all === 0) list.replaceChildren();
+    list.setAttribute('aria-busy', 'true');
     // Each group is shown as soon as its pages are told, in its place among the others.
     const shown = new Map<Group, readonly Found[]>();
     await Promise.all(
@@ -109,6 +111,7 @@ export function mount(): void {
         );
       }),
     );
+    if (turn === asked) list.removeAttribute('aria-busy');
   };
 
   const choose = (kind: string): void => {

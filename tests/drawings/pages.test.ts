@@ -45,6 +45,16 @@ const textBox = (shape: Element): Box => {
     : { ...box, top: box.top - long * more * after, bottom: box.bottom + long * more * before };
 };
 
+/** Where a line from left to right stands over a place. */
+const heightOver = (corners: readonly Point[], at: number): number => {
+  const place = corners.findIndex(([x]) => x >= at);
+  const [[ax, ay] = [Number.NaN, Number.NaN], [bx, by] = [Number.NaN, Number.NaN]] = [
+    corners[place - 1],
+    corners[place],
+  ];
+  return ay + ((by - ay) * (at - ax)) / (bx - ax);
+};
+
 const textsOf = (root: Element): Element[] => shapesOf(root).filter(({ name }) => name === 'text');
 
 /** Every straight stroke with a pen. */
@@ -221,15 +231,13 @@ describe('the shapes of the drawings on pages', () => {
     const root = drawn('truss-kinds', size);
     const [perInch = Number.NaN] = scalesOf(root);
     const outlines = shapesOf(root).filter(
-      (shape) => shape.name === 'path' && isThick(shape) && cornersOf(shape).length > 20,
+      (shape) => shape.name === 'path' && isThick(shape) && shape.attributes.d?.endsWith('Z'),
     );
     const heights = outlines.map((outline) => {
-      const corners = cornersOf(outline);
-      const [left, ceiling] = corners[0] ?? [Number.NaN, Number.NaN];
-      const off = ([x]: Point): number => Math.abs(x - left - 41.5 * perInch);
+      // Along the ceiling's end, up over the top: the last corner is the other end of the ceiling.
+      const [[left, ceiling] = [Number.NaN, Number.NaN], ...top] = cornersOf(outline).slice(0, -1);
       // Drawing units are written to a hundredth, so the bar's own inch is off by a little.
-      const nearest = corners.reduce((best, corner) => (off(corner) < off(best) ? corner : best));
-      return (ceiling - nearest[1]) / perInch;
+      return (ceiling - heightOver(top, left + 41.5 * perInch)) / perInch;
     });
     expect(heights).toHaveLength(3);
     for (const [place, height] of [9, 12.047, 6].entries())

@@ -7,6 +7,8 @@ async function look(page: Page, words: string) {
   await page.goto('/search/');
   await page.getByLabel('Steps, terms, rules and calculators').fill(words);
   await expect(page.locator('#count')).toContainText('found', SLOW);
+  // Each kind is shown as it comes.
+  await expect(page.locator('#results')).not.toHaveAttribute('aria-busy', 'true', SLOW);
   return page.locator('#results li');
 }
 

@@ -38,8 +38,8 @@ class CopyOfThePage {
   }
 
   start(): void {
-    this.show();
-    this.onClick('check', () => void this.check(true));
+    this.showKnown();
+    this.onClick('check', () => void this.askHost(true));
     this.onClick('clear', () => this.askToClear());
     this.onClick('save', () => {
       this.memory.declined = undefined;
@@ -48,14 +48,14 @@ class CopyOfThePage {
     this.foot.querySelector('.buttons')?.removeAttribute('hidden');
     const later = () => {
       const last = Date.parse(this.memory.checked ?? '');
-      if (document.visibilityState === 'visible' && !(Date.now() - last < HOUR)) void this.check(false);
+      if (document.visibilityState === 'visible' && !(Date.now() - last < HOUR)) void this.askHost(false);
     };
-    addEventListener('online', () => void this.check(false));
+    addEventListener('online', () => void this.askHost(false));
     document.addEventListener('visibilitychange', later);
     // The page itself comes first, on a line that is slow.
     const begin = async () => {
       await this.keep();
-      await this.check(false);
+      await this.askHost(false);
     };
     if (document.readyState === 'complete') void begin();
     else addEventListener('load', () => void begin(), { once: true });
@@ -75,7 +75,7 @@ class CopyOfThePage {
   }
 
   /** What is known without asking anyone. */
-  private show(): void {
+  private showKnown(): void {
     const { checked, declined, recall } = this.memory;
     const day = checked === undefined ? undefined : new Date(checked);
     for (const place of document.querySelectorAll<HTMLElement>('.last-checked')) {
@@ -94,7 +94,7 @@ class CopyOfThePage {
   }
 
   /** Asks the host which versions are recalled, and whether there is a newer copy. */
-  private async check(asked: boolean): Promise<void> {
+  private async askHost(asked: boolean): Promise<void> {
     if (asked) this.say('Asking …');
     const said = await askRecalled(this.copies.root);
     if (said === undefined) {
@@ -103,7 +103,7 @@ class CopyOfThePage {
     }
     this.memory.recall = said;
     this.memory.checked = new Date().toISOString();
-    this.show();
+    this.showKnown();
     try {
       await this.registration?.update();
     } catch {
@@ -116,9 +116,9 @@ class CopyOfThePage {
   private async keep(): Promise<void> {
     if (this.memory.declined !== undefined) {
       this.say('The saved copy was cleared; the site needs a network.');
-      return this.show();
+      return this.showKnown();
     }
-    this.show();
+    this.showKnown();
     if (!canKeep()) return this.say('No copy is saved: this browser, or this address, does not allow it.');
     const hadWorker = navigator.serviceWorker.controller !== null;
     try {
@@ -224,7 +224,7 @@ class CopyOfThePage {
       this.registration = undefined;
       noNotice();
       await clearCopy(this.copies).catch(() => {});
-      this.show();
+      this.showKnown();
       this.say('The saved copy was cleared; the site needs a network.');
     };
     ask(

@@ -149,6 +149,8 @@ export class PhotographStore {
       // What fails before it is begun is told once, where it is caught below.
       over.catch(() => {});
       act(transaction.objectStore(KNOWN), transaction.objectStore(PICTURES));
+      // At once where the browser can: of a tab that closes now, only what was committed is kept.
+      transaction.commit?.();
       await over;
       return undefined;
     } catch (error) {
