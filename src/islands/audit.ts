@@ -18,6 +18,17 @@ export function passes(
   });
 }
 
+/** What a row of the table tells: what its cells say, and what it bears for the filters alone. */
+function toldBy(row: HTMLElement): Readonly<Record<string, string | undefined>> {
+  const cell = (label: string) => row.querySelector(`[data-label="${label}"]`)?.textContent ?? '';
+  return {
+    ...row.dataset,
+    topic: row.querySelector('code')?.textContent?.split('.')[0],
+    status: cell('Status'),
+    guarded: cell('Guarded by checks'),
+  };
+}
+
 /** What the fragment of an address chooses; anything else in it is left alone. @example chosenIn('topic=fill&x=1') // => { topic: 'fill' } */
 export const chosenIn = (fragment: string): Partial<Record<Filter, string>> =>
   Object.fromEntries(
@@ -30,7 +41,10 @@ export const chosenIn = (fragment: string): Partial<Record<Filter, string>> =>
 export function mountAudit(): void {
   const form = document.getElementById('filters');
   if (!(form instanceof HTMLFormElement)) return;
-  const rows = [...document.querySelectorAll<HTMLElement>('#values tbody tr')];
+  const rows = [...document.querySelectorAll<HTMLElement>('#values tbody tr')].map((row) => ({
+    row,
+    told: toldBy(row),
+  }));
   const count = document.getElementById('shown');
   const show = () => {
     const chosen = chosenIn(location.hash.slice(1));
@@ -40,8 +54,8 @@ export function mountAudit(): void {
         box.value = chosen[filter] ?? '';
     }
     let shown = 0;
-    for (const row of rows) {
-      row.hidden = !passes(row.dataset, chosen);
+    for (const { row, told } of rows) {
+      row.hidden = !passes(told, chosen);
       if (!row.hidden) shown += 1;
     }
     if (count) count.textContent = `${shown} of ${rows.length} values shown.`;

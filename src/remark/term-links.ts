@@ -52,10 +52,10 @@ export function termLinks({ terms }: TermLinkOptions) {
   };
 }
 
-const termLink = ({ id, means }: Term, form: string): Link => ({
+/** Without its meaning as a title: that shows to a mouse alone, and the list of terms is a tap away. */
+const termLink = ({ id }: Term, form: string): Link => ({
   type: 'link',
   url: `/terms/#${id}`,
-  title: means,
   children: [{ type: 'text', value: form }],
   data: { hProperties: { className: ['term'] } },
 });

@@ -2,7 +2,7 @@ import { posix } from 'node:path';
 import { gzipSync } from 'node:zlib';
 import { parse as parseStyle, walk } from 'css-tree';
 import { attributeOf, type Element, elementsIn } from '../../src/built/html.ts';
-import { type Imported, importsOf } from './imports.ts';
+import { type Imported, importsOf } from '../../src/built/imports.ts';
 
 /** The files of a built site by their places in it. */
 export type Site = ReadonlyMap<string, Uint8Array>;

@@ -8,9 +8,12 @@ import { type WorkingInput, working } from '../../quantity/working.ts';
 export function Working({
   of,
   options = {},
+  inputs = 'all',
 }: {
   readonly of: Quantity;
   readonly options?: FormatOptions;
+  /** What was typed is left out where it was told just before: in a question. */
+  readonly inputs?: 'all' | 'rules';
 }): JSX.Element | null {
   const lines = working(of, options);
   if (lines.length === 0) return null;
@@ -25,20 +28,23 @@ export function Working({
           </p>
           {each.numbers === '' ? null : <p class="sum">= {each.numbers}</p>}
           <p class="sum result">= {each.result}</p>
-          {each.inputs.length > 0 ? (
-            <ul class="inputs">
-              {each.inputs.map((input) => (
-                <li key={input.label + input.symbol + input.text}>
-                  <Whence {...input} />
-                </li>
-              ))}
-            </ul>
-          ) : null}
+          <Inputs of={each.inputs.filter(({ whose }) => inputs === 'all' || whose === 'rule')} />
         </li>
       ))}
     </ol>
   );
 }
+
+const Inputs = ({ of }: { readonly of: readonly WorkingInput[] }): JSX.Element | null =>
+  of.length === 0 ? null : (
+    <ul class="inputs">
+      {of.map((input) => (
+        <li key={input.label + input.symbol + input.text}>
+          <Whence {...input} />
+        </li>
+      ))}
+    </ul>
+  );
 
 const Whence = ({ symbol, label, text, whose, rule, part }: WorkingInput): JSX.Element => (
   <>

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { importsOf } from './imports.ts';
+import { importsOf } from '../../src/built/imports.ts';
 
 const atOnce = (from: string) => ({ from, later: false, choice: undefined });
 const later = (from: string, choice?: string) => ({ from, later: true, choice });

@@ -1,0 +1,44 @@
+import { posix } from 'node:path';
+import type { Imported } from './imports.ts';
+
+/** Gives what a script of the built site imports, by its place in it. */
+export type ImportsIn = (file: string) => readonly Imported[];
+
+/** As the build writes it: a script of a page, from where the page lies. */
+const SCRIPT = /<script type="module" src="([^"]+)"/g;
+
+/**
+ * Which scripts does a page need besides those that it names? All that these import, and what those import in turn; of a table of
+ * calculations to choose from, the one whose name the page bears. What is asked for only when a reader does something is left out.
+ * @param page the page's place in the site, such as "do/patching/index.html"
+ */
+export function neededModules(page: string, html: string, importsIn: ImportsIn): readonly string[] {
+  const named = /\bdata-name="([^"]+)"/.exec(html)?.[1];
+  const scripts = [...html.matchAll(SCRIPT)].map(([, src = '']) =>
+    posix.join(posix.dirname(page), decodeURI(src)),
+  );
+  const needed = new Set<string>();
+  const take = (file: string): void => {
+    for (const { from, later, choice } of importsIn(file)) {
+      if (later && (choice === undefined || posix.basename(choice, '.ts') !== named)) continue;
+      const next = posix.join(posix.dirname(file), from);
+      if (scripts.includes(next) || needed.has(next)) continue;
+      needed.add(next);
+      take(next);
+    }
+  };
+  scripts.forEach(take);
+  return [...needed];
+}
+
+/**
+ * A page with a link for each script that it needs, so that a phone asks for all of them as soon as it has the page: without, it learns of
+ * each only from the one that imports it, and on a slow line each step costs a second.
+ */
+export function withModuleLinks(page: string, html: string, importsIn: ImportsIn): string {
+  const links = neededModules(page, html, importsIn).map(
+    (file) => `<link rel="modulepreload" href="${encodeURI(posix.relative(posix.dirname(page), file))}">`,
+  );
+  // Behind the style sheets, which come first.
+  return links.length === 0 ? html : html.replace('</head>', () => `${links.join('')}</head>`);
+}
