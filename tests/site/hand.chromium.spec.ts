@@ -7,20 +7,20 @@ import {
   smallTargets,
   smallWords,
 } from './hand/look.ts';
+import { openOnAPhone } from './hand/on-its-own.ts';
 import { everyPage, oneOfEach } from './pages.ts';
 
 // In Chromium alone: what is measured is the document and its style sheets, the same in every browser.
 
 /** One page of each kind; every page where it is asked for, which takes a quarter of an hour. */
 const pages = process.env.EVERY_PAGE ? everyPage : oneOfEach;
-const phone = { width: 360, height: 740 } as const;
 
 for (const path of pages) {
-  test(`${path} in the hand: targets for gloves, type for the sun, words of drawings that stand out in both schemes, nothing to hover over`, async ({
+  test(`${path} in the hand: fits, asks no other host, targets for gloves, type for the sun, words of drawings that stand out in both schemes, nothing to hover over`, async ({
     page,
+    baseURL,
   }) => {
-    await page.setViewportSize(phone);
-    await page.goto(path);
+    await openOnAPhone(page, path, baseURL);
     await page.evaluate(() => {
       for (const each of document.querySelectorAll('details')) each.open = true;
     });

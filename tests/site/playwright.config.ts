@@ -11,6 +11,7 @@ if (!firefox && process.env.CI)
 const projects: Project[] = [
   {
     name: 'chromium',
+    testIgnore: '*.firefox.spec.ts',
     use: {
       browserName: 'chromium',
       launchOptions: { executablePath: await findChromium(), args: ['--no-sandbox'] },

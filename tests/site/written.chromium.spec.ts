@@ -1,28 +1,9 @@
 import { readFileSync } from 'node:fs';
 import { expect, test } from '@playwright/test';
 import { attributeOf, elementsIn } from '../../src/built/html.ts';
-import { everyPage, oneOfEach } from './pages.ts';
+import { everyPage } from './pages.ts';
 
-for (const path of oneOfEach) {
-  test(`${path} fits a phone 360 px wide, holds no inline script or style once its scripts have run, and asks no other host for anything`, async ({
-    page,
-    baseURL,
-  }) => {
-    const elsewhere: string[] = [];
-    page.on('request', (request) => {
-      if (!request.url().startsWith(`${baseURL}/`) && !request.url().startsWith('blob:'))
-        elsewhere.push(request.url());
-    });
-    await page.setViewportSize({ width: 360, height: 740 });
-    await page.goto(path);
-    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(360);
-    const inline = await page.evaluate(
-      () => document.querySelectorAll('script:not([src]), style, [style], [onclick]').length,
-    );
-    expect(inline).toBe(0);
-    expect(elsewhere).toEqual([]);
-  });
-}
+// Of the files alone: no browser is asked, so once is enough.
 
 test('no page at all is written with an inline script or style, or with a script, a style sheet or a picture of another host', () => {
   const wrong = everyPage.flatMap((path) =>
