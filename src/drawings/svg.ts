@@ -14,7 +14,12 @@ export const shape = (
 /** What XML 1.0 can't hold, whatever way it is written. */
 const UNHELD = /[^\t\n\r\u0020-\uD7FF\uE000-\uFFFD\u{10000}-\u{10FFFF}]/gu;
 
-const escaped = (text: string): string =>
+/** Most words and all numbers stand as they are; a drawing has thousands, and is written anew at each key. */
+const TO_ESCAPE = /[^\w .,()#-]/;
+
+const escaped = (text: string): string => (TO_ESCAPE.test(text) ? escapedAll(text) : text);
+
+const escapedAll = (text: string): string =>
   text
     .replace(UNHELD, '\uFFFD')
     .replaceAll('&', '&amp;')
@@ -35,15 +40,17 @@ const rounded = (value: string | number): string =>
 
 const written = (each: Shape | string, ruleHref?: RuleHref): string => {
   if (typeof each === 'string') return escaped(each);
-  const { 'data-rule': rule, ...own } = each.attributes;
-  if (rule !== undefined && ruleHref) {
+  if (ruleHref && 'data-rule' in each.attributes) {
+    const { 'data-rule': rule, ...own } = each.attributes;
     const words = shape(each.tag, own, ...each.children);
     return written(shape('a', { class: 'rule', href: ruleHref(String(rule)) }, words));
   }
-  const attributes = Object.entries(each.attributes).map(
-    ([name, value]) => ` ${name}="${escaped(rounded(value))}"`,
-  );
-  return `<${each.tag}${attributes.join('')}>${each.children.map((child) => written(child, ruleHref)).join('')}</${each.tag}>`;
+  let text = `<${each.tag}`;
+  for (const [name, value] of Object.entries(each.attributes))
+    text += ` ${name}="${escaped(rounded(value))}"`;
+  text += '>';
+  for (const child of each.children) text += written(child, ruleHref);
+  return `${text}</${each.tag}>`;
 };
 
 /** What a drawing is: its size, its title, what it shows in words, its elements. */

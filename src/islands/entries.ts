@@ -1,21 +1,19 @@
 /** Entries as a form holds them: texts, in groups and lists. */
 export type Entries = { readonly [key: string]: unknown };
 
+/** Whatever stands at a way. */
+export const entryAt = (entries: Entries, way: readonly string[]): unknown =>
+  way.reduce<unknown>((each, key) => (each as Record<string, unknown> | null | undefined)?.[key], entries);
+
 /** The entry at a way such as `roof.obstacles.1.along`; an empty text where there is none. */
 export const textAt = (entries: Entries, way: readonly string[]): string => {
-  const found = way.reduce<unknown>(
-    (each, key) => (each as Record<string, unknown> | undefined)?.[key],
-    entries,
-  );
+  const found = entryAt(entries, way);
   return found === undefined || found === null || typeof found === 'object' ? '' : String(found);
 };
 
 /** The list at a way; empty where there is none. */
 export const listAt = (entries: Entries, way: readonly string[]): readonly Entries[] => {
-  const found = way.reduce<unknown>(
-    (each, key) => (each as Record<string, unknown> | undefined)?.[key],
-    entries,
-  );
+  const found = entryAt(entries, way);
   return Array.isArray(found) ? found : [];
 };
 

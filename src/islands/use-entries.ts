@@ -36,14 +36,21 @@ export function useWorked<T>(entries: Entries, work: (entries: Entries) => Read<
   }, [read]);
   const all = read.ok ? [] : read.problems;
   const onlyTyping = typing !== undefined && all.every(({ field }) => field === typing);
+  const startTyping = useCallback(
+    (way: readonly string[], value: unknown) =>
+      setTyping(typeof value === 'string' ? way.join('.') : undefined),
+    [],
+  );
+  const leave = useCallback((way: string) => setTyping((now) => (now === way ? undefined : now)), []);
+  const settle = useCallback(() => setTyping(undefined), []);
   const result = read.ok ? read.value : onlyTyping ? last : undefined;
   return {
     result,
     problems: onlyTyping && result ? [] : all,
     waitingFor: onlyTyping && result ? all[0] : undefined,
-    typing: (way, value) => setTyping(typeof value === 'string' ? way.join('.') : undefined),
-    leave: (way) => setTyping((now) => (now === way ? undefined : now)),
-    settle: () => setTyping(undefined),
+    typing: startTyping,
+    leave,
+    settle,
   };
 }
 
@@ -73,15 +80,19 @@ export function useEntries<T>(
     return () => removeEventListener('hashchange', takeKept);
   }, [name, become]);
   const { typing, settle, ...worked } = useWorked(entries, work);
-  return {
-    ...worked,
-    entries,
-    set: (way, value) => {
+  const set = useCallback(
+    (way: readonly string[], value: unknown) => {
       const next = withEntry(now.current, way, value);
       typing(way, value);
       become(next);
       keep(name, next);
     },
+    [name, typing, become],
+  );
+  return {
+    ...worked,
+    entries,
+    set,
     reset: () => {
       forget(name);
       settle();

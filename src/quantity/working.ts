@@ -36,8 +36,8 @@ const isRounding = (q: Quantity): boolean =>
 const hasOwnLine = (q: Quantity): boolean =>
   isComputed(q) && (q.symbol !== undefined || isRounding(q) || q.origin.from === 'method');
 
-/** Everything a quantity was worked from, each once, the earliest first, the quantity itself last. */
-function ancestry(q: Quantity): Quantity[] {
+/** Everything that quantities were worked from, each once, the earliest first, each quantity itself behind what it rests on. */
+function ancestry(...quantities: readonly Quantity[]): Quantity[] {
   const seen = new Set<Quantity>();
   const ordered: Quantity[] = [];
   const visit = (each: Quantity): void => {
@@ -46,7 +46,7 @@ function ancestry(q: Quantity): Quantity[] {
     for (const operand of operandsOf(each)) visit(operand);
     ordered.push(each);
   };
-  visit(q);
+  quantities.forEach(visit);
   return ordered;
 }
 
@@ -55,7 +55,7 @@ function ancestry(q: Quantity): Quantity[] {
  * @example rulesBehind(quantity(2, 'in', { from: 'rule', rule: 'access.hose.diameter' })) // => ['access.hose.diameter']
  */
 export function rulesBehind(...quantities: readonly Quantity[]): string[] {
-  const ids = quantities.flatMap(ancestry).flatMap((q) => (q.origin.from === 'rule' ? [q.origin.rule] : []));
+  const ids = ancestry(...quantities).flatMap((q) => (q.origin.from === 'rule' ? [q.origin.rule] : []));
   return [...new Set(ids)];
 }
 

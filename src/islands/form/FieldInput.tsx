@@ -2,7 +2,8 @@ import type { JSX } from 'preact';
 import type { Field, Fields, ListField } from '../../calc/declare/field.ts';
 import type { FieldProblem } from '../../calc/declare/read-fields.ts';
 import { units } from '../../quantity/units.ts';
-import { type Entries, listAt, textAt } from '../entries.ts';
+import { type Entries, entryAt, listAt, textAt } from '../entries.ts';
+import { still } from '../still.ts';
 
 export interface FormState {
   readonly entries: Entries;
@@ -27,15 +28,23 @@ export const FieldsForm = ({
   </>
 );
 
-/** One field: its name, what to measure, its box, what is wrong with what was typed. */
-export function FieldInput({
-  field,
-  way,
-  ...state
-}: FormState & {
+interface FieldProps extends FormState {
   readonly field: Field & { readonly optional?: true };
   readonly way: readonly string[];
-}): JSX.Element {
+}
+
+/** Nothing of a field is another: what stands in it, who is told of a change, or a problem anywhere. */
+const sameField = (before: FieldProps, after: FieldProps): boolean =>
+  before.field === after.field &&
+  before.set === after.set &&
+  before.leave === after.leave &&
+  before.problems.length === 0 &&
+  after.problems.length === 0 &&
+  entryAt(before.entries, before.way) === entryAt(after.entries, after.way) &&
+  before.way.join('.') === after.way.join('.');
+
+/** One field: its name, what to measure, its box, what is wrong with what was typed. */
+const FieldInput = still(function Field({ field, way, ...state }: FieldProps): JSX.Element {
   if (field.kind === 'group') {
     return (
       <fieldset class="group">
@@ -113,7 +122,7 @@ export function FieldInput({
       )}
     </div>
   );
-}
+}, sameField);
 
 /** A bare number is given the unit that its field always has, where it can be read again before it counts. */
 function addUnit(field: Field, way: readonly string[], value: string, state: FormState): void {

@@ -168,6 +168,13 @@ export function useJob<T>(example: Entries, work: (entries: Entries) => Read<T>)
     };
   }, [find, look]);
 
+  const set = useCallback(
+    (way: readonly string[], value: unknown) => {
+      typing(way, value);
+      change(withEntry(now.current.entries, way, value), now.current);
+    },
+    [typing, change],
+  );
   const open = (id: string) => {
     const there = jobStore().get(id);
     tell(undefined);
@@ -179,10 +186,7 @@ export function useJob<T>(example: Entries, work: (entries: Entries) => Read<T>)
     job,
     trouble,
     news,
-    set: (way, value) => {
-      typing(way, value);
-      change(withEntry(now.current.entries, way, value), now.current);
-    },
+    set,
     open,
     keepAsCopy: () => {
       tell(undefined);
