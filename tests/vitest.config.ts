@@ -20,6 +20,7 @@ export default defineConfig({
   root: fileURLToPath(new URL('..', import.meta.url)),
   test: {
     testTimeout: 30_000,
+    setupFiles: ['tests/same-cases.ts'],
     // Nothing here leaves state behind in a module, and reading every module once a file took a third of the time.
     isolate: false,
     sequence: { sequencer: LongestFirst },

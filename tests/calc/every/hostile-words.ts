@@ -47,7 +47,8 @@ export const hostile: readonly string[] = [
 ];
 
 /** Words that say what a broken program says are looked for in what is shown, so nobody types them where words are shown as typed. */
-export const shownAsTyped = hostile.filter((each) => !/NaN|Infinity|undefined|\[object/.test(each));
+const sayable = (words: string): boolean => !/NaN|Infinity|undefined|\[object/.test(words);
+export const shownAsTyped = hostile.filter(sayable);
 
 const numbers = [
   '1e308',
@@ -95,7 +96,8 @@ export function hostileFor({ field, given }: Leaf): fc.Arbitrary<unknown> {
     case 'words':
       return fc.oneof(
         fc.constantFrom<unknown>(...shownAsTyped, 0, true, null, [], {}),
-        fc.string({ maxLength: 40 }),
+        // Names out of the language itself come up among these too.
+        fc.string({ maxLength: 40 }).filter(sayable),
       );
     default:
       return anything;
