@@ -12,10 +12,10 @@ const built = (control: Control): string =>
     ? control.defaultValue
     : (([...control.options].find((option) => option.defaultSelected) ?? control.options[0])?.value ?? '');
 
-/** Types again what was typed, once the form listens. */
+/** Types again what was typed, once the form listens: also where it still stands in its box, since the form does not know of it. */
 function typeAgain(typed: readonly (readonly [Control, string])[]): void {
   for (const [control, value] of typed) {
-    if (!control.isConnected || control.value === value) continue;
+    if (!control.isConnected) continue;
     control.value = value;
     control.dispatchEvent(
       new Event(control instanceof HTMLSelectElement ? 'change' : 'input', { bubbles: true }),
