@@ -106,7 +106,6 @@ describe('a part that lacks an entry waits for it alone', () => {
     name: string,
     wanted: { label: string; field: string },
   ][] = [
-    ['hose', 'stream_reach', 'hose-marks', { label: 'Reach of the stream', field: 'hose.stream_reach' }],
     ['hose', 'spread', 'gable-lanes', { label: 'Spread to each side', field: 'hose.spread' }],
     ['machine', 'fills', 'test-box', { label: 'Fills', field: 'machine.fills' }],
     ['machine', 'pressure', 'trapped-air', { label: 'Pressure under the roof', field: 'machine.pressure' }],
@@ -127,6 +126,15 @@ describe('a part that lacks an entry waits for it alone', () => {
     );
     expect(waiting.length).toBeGreaterThan(0);
     for (const each of waiting) expect(each.state === 'waiting' && each.wanted).toEqual([wanted]);
+  });
+
+  test('without the reach of the stream the hose marks wait for it, and the draw-back, which rests on them, for what it can be worked with instead', () => {
+    const waiting = outcomesOf(without('hose', 'stream_reach')).filter(({ state }) => state === 'waiting');
+    const wanted = new Map(waiting.map((each) => [each.name, each.state === 'waiting' ? each.wanted : []]));
+    expect([...wanted]).toEqual([
+      ['hose-marks', [{ label: 'Reach of the stream', field: 'hose.stream_reach' }]],
+      ['blowing-rate', [{ label: 'Cross-section that the hose fills', field: 'machine.strip' }]],
+    ]);
   });
 
   test('a job with the plan’s entries alone is planned, and most of its parts wait', () => {

@@ -5,6 +5,11 @@ const SLOW = { timeout: 15_000 };
 /** Looks for some words as a reader does, and gives the results. */
 async function look(page: Page, words: string) {
   await page.goto('/search/');
+  return await lookOn(page, words);
+}
+
+/** The same where the page is open. */
+async function lookOn(page: Page, words: string) {
   await page.getByLabel('Steps, terms, rules and calculators').fill(words);
   await expect(page.locator('#count')).toContainText('found', SLOW);
   // Each kind is shown as it comes.
@@ -36,18 +41,22 @@ const finds: readonly [what: string, words: string, result: RegExp, leads: RegEx
   ['a sheet of the job', 'fill log', /^sheet of the job: /, /\/plan\/fill-log\/$/],
 ];
 
-for (const [what, words, result, leads] of finds) {
-  test(`search finds ${what} by "${words}", says what it is, and leads there`, async ({ page }) => {
-    const found = (await look(page, words)).filter({ has: page.locator('strong', { hasText: result }) });
-    const links = await found
-      .locator('a')
-      .evaluateAll((all) => all.map((each) => (each as HTMLAnchorElement).href));
-    expect(
-      links.filter((each) => leads.test(each)),
-      links.join('; '),
-    ).not.toEqual([]);
-  });
-}
+// One page for all: to open it anew takes longer than to look.
+test('search finds what is looked for, says what it is, and leads there', async ({ page }) => {
+  await page.goto('/search/');
+  for (const [what, words, result, leads] of finds)
+    await test.step(`${what} by "${words}"`, async () => {
+      const found = (await lookOn(page, words)).filter({ has: page.locator('strong', { hasText: result }) });
+      await expect(found.first()).toBeVisible(SLOW);
+      const links = await found
+        .locator('a')
+        .evaluateAll((all) => all.map((each) => (each as HTMLAnchorElement).href));
+      expect(
+        links.filter((each) => leads.test(each)),
+        links.join('; '),
+      ).not.toEqual([]);
+    });
+});
 
 test('a step that is found stands at its anchor, and a term at its own', async ({ page }) => {
   await (await look(page, 'brush chips screws offcuts'))

@@ -11,9 +11,15 @@ export function ridgeAcross(section: Section): Quantity<'length'> {
   return section.shape === 'measured' ? section.deepestAt : over(section.width, number(2));
 }
 
-/** Where across does a roof hole open into the cavity, from the eave on its side? Down from the ridge by the usual distance. */
-export function openingAcross(section: Section, rules: Rulebook): Quantity<'length'> {
-  const ridge = ridgeAcross(section);
+/**
+ * Where across does a roof hole open into the cavity, from the eave on its side? Down from the ridge by the usual distance. The ridge of
+ * a double home stands over its marriage line, whatever the shape of a half.
+ */
+export function openingAcross(
+  section: Section,
+  rules: Rulebook,
+  ridge: Quantity<'length'> = ridgeAcross(section),
+): Quantity<'length'> {
   const below = rules.value('access.roof-holes.below-peak');
   return named(
     byMethod(

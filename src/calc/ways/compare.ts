@@ -41,6 +41,12 @@ export interface Home {
   /** Which edges of the roof can be lifted? */
   readonly edges: (typeof edgeAnswers)[number];
   readonly reach?: Quantity<'length'> | undefined;
+  /** How wide the tube for the lifted edge is; left out, the hose. */
+  readonly tube?: Quantity<'length'> | undefined;
+  /** Is this one half of a double home, with its ridge over the marriage line? */
+  readonly half?: boolean | undefined;
+  /** Does a flue or a light stand in the cavity, whose ring a hose along the home stops before? */
+  readonly ringInTheWay?: boolean | undefined;
 }
 
 /** One way in: what it asks for, what rules it out, what nobody knows yet. */
@@ -77,6 +83,9 @@ export function waysIn(home: Home, rules: Rulebook): WayIn[] {
   return ways.map((way) => worked[way](home, rules));
 }
 
+const ridgeOf = ({ section, half }: Home): Quantity<'length'> =>
+  half ? section.width : ridgeAcross(section);
+
 /** What the push says of a way: ruled out beyond the reach, unknown between its two ends. */
 function onReach(push: Quantity<'length'>, reach: QuantityRange<'length'>, who: string) {
   const word = reachWord(push, reach);
@@ -92,8 +101,13 @@ function onReach(push: Quantity<'length'>, reach: QuantityRange<'length'>, who: 
   };
 }
 
-const noRoom = (room: Quantity<'length'>, hose: Quantity<'length'>, where: string): string[] =>
-  fits(hose, room) ? [] : [`${where} leaves ${short(room)} free, and the hose is ${short(hose)} wide`];
+const noRoom = (
+  room: Quantity<'length'>,
+  hose: Quantity<'length'>,
+  where: string,
+  what: 'hose' | 'tube' = 'hose',
+): string[] =>
+  fits(hose, room) ? [] : [`${where} leaves ${short(room)} free, and the ${what} is ${short(hose)} wide`];
 
 function gable(home: Home, rules: Rulebook): WayIn {
   const { length, section, gables } = home;
@@ -109,7 +123,7 @@ function gable(home: Home, rules: Rulebook): WayIn {
         );
   const reached = push && onReach(push, reachOf(home.reach, rules), 'the hose');
   const acrossTrusses = home.along.truss_spacing !== undefined;
-  const room = roomForHose(section, ridgeAcross(section), home, acrossTrusses, rules);
+  const room = roomForHose(section, ridgeOf(home), home, acrossTrusses, rules);
   return {
     way: 'gable end',
     openings: gables === 'not known' ? undefined : counted(ends, 'gable ends that can be opened', []),
@@ -124,6 +138,9 @@ function gable(home: Home, rules: Rulebook): WayIn {
     unknown: [
       ...(gables === 'not known' ? ['whether a gable end can be opened'] : []),
       ...(reached?.unknown ?? []),
+      ...(home.ringInTheWay
+        ? ['what is left over behind a flue or a light, whose ring the hose stops before']
+        : []),
       ...(acrossTrusses ? [] : ['the trusses, whose chords and webs the hose has to pass']),
     ],
   };
@@ -133,7 +150,7 @@ function holes(home: Home, rules: Rulebook): WayIn {
   const { length, section, along, cover, carriesCrew } = home;
   const found = layOut(layoutProblem(length, along, 'back', rules));
   const places = found.outcome === 'no-room' ? [] : found.layout.positions;
-  const across = openingAcross(section, rules);
+  const across = openingAcross(section, rules, ridgeOf(home));
   const hose = rules.value('access.hose.diameter');
   const acrossTrusses = along.truss_spacing !== undefined;
   const push = places.length === 0 ? undefined : farthestCorner(places, across, home);
@@ -197,14 +214,14 @@ function farthestCorner(
 
 function edge(home: Home, rules: Rulebook): WayIn {
   const { length, section, along, edges, cover } = home;
-  const tube = rules.value('access.hose.diameter');
+  const tube = home.tube ?? rules.value('access.hose.diameter');
   const member = rules.value('framing.truss.member-width');
-  const oneSided = section.shape === 'one-slope';
+  const oneSided = home.half || section.shape === 'one-slope';
   const sides =
     edges === 'both edges' && !oneSided ? 2 : edges === 'neither' || edges === 'not known' ? 0 : 1;
   const trusses = trussPlaces(along, length);
   const bays = trusses.length === 0 ? undefined : stretches(trusses, inches(length), inches(member)).length;
-  const ridge = ridgeAcross(section);
+  const ridge = ridgeOf(home);
   const push =
     sides === 0
       ? undefined
@@ -238,11 +255,14 @@ function edge(home: Home, rules: Rulebook): WayIn {
     closing: sides === 0 ? '' : sides === 2 ? 'both edges of the roof' : 'the edge of the roof',
     ruledOut: [
       ...(edges === 'neither' ? ['no edge of the roof can be lifted'] : []),
-      ...(least ? noRoom(least, tube, 'the cavity at the eave') : []),
+      ...(least ? noRoom(least, tube, 'the cavity at the eave', 'tube') : []),
       ...(reached?.ruledOut ?? []),
     ],
     unknown: [
       ...(edges === 'not known' ? ['whether an edge of the roof can be lifted'] : []),
+      ...(home.ringInTheWay
+        ? ['what is left over behind a flue or a light, whose ring the tube stops before']
+        : []),
       ...(bays === undefined ? ['where the trusses stand, and so the bays'] : []),
       ...(cover === undefined ? ['what the roof is covered with'] : []),
       ...(cover !== undefined && cover !== 'metal'

@@ -4,6 +4,7 @@ import { cavitySection } from '../cavity/section.ts';
 import { calculation, type Figure } from '../declare/calculation.ts';
 import { choiceField, lengthField, optional } from '../declare/field.ts';
 import { alongFields } from '../holes/fields.ts';
+import { edgeBayFields } from './bays-declaration.ts';
 import { covers, crewAnswers, edgeAnswers, gableAnswers, type WayIn, waysIn } from './compare.ts';
 import { inCavityFields } from './lanes-declaration.ts';
 
@@ -39,6 +40,15 @@ export const compareWays = calculation({
       edgeAnswers,
     ),
     ...inCavityFields,
+    sections: optional(
+      choiceField(
+        'Sections of the home',
+        'Of a double home one half is compared: its ridge stands over the marriage line, and it has one edge.',
+        ['single', 'double'],
+      ),
+    ),
+    tube: edgeBayFields.tube,
+    flues: edgeBayFields.flues,
     ...alongFields,
   },
   example: {
@@ -57,7 +67,10 @@ export const compareWays = calculation({
     seam_spacing: '4 ft',
     first_seam: '0 in',
   },
-  work: ({ length, cover, carries_crew, gables, edges, old_depth, reach, ...rest }, rules) => {
+  work: (
+    { length, cover, carries_crew, gables, edges, old_depth, reach, sections, tube, flues, ...rest },
+    rules,
+  ) => {
     const found = waysIn(
       {
         length,
@@ -69,6 +82,9 @@ export const compareWays = calculation({
         gables,
         edges,
         reach,
+        tube,
+        half: sections === 'double',
+        ringInTheWay: (flues ?? []).length > 0,
       },
       rules,
     );
@@ -115,7 +131,7 @@ export const compareWays = calculation({
       },
       cautions,
       remarks:
-        rest.shape === 'one-slope'
+        rest.shape === 'one-slope' || sections === 'double'
           ? ['This is one half of a double home; the other half is worked in the same way.']
           : [],
     };

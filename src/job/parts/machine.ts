@@ -1,9 +1,11 @@
 import { trappedAirLoad } from '../../calc/machine/pressure/declaration.ts';
 import { blowingRate } from '../../calc/machine/rate/declaration.ts';
 import { testBoxCheck } from '../../calc/machine/test-box/declaration.ts';
-import { inUnit, named, over, type Quantity, times } from '../../quantity/quantity.ts';
+import { inUnit, named, over, type Quantity } from '../../quantity/quantity.ts';
+import type { Rulebook } from '../../rulebook/rulebook.ts';
 import type { WorkedJob } from '../planned.ts';
-import { type AnyPart, part, unlessEmpty } from './part.ts';
+import { marksPart } from './marks.ts';
+import { type AnyPart, part, unlessEmpty, workPart } from './part.ts';
 
 const testBoxPart = part({
   calculation: testBoxCheck,
@@ -29,23 +31,27 @@ const testBoxPart = part({
   ],
 });
 
-/** Across the hose, along which it is drawn back: a bay between two trusses, as deep as the new fill is in the mean. */
-function strip({ job, free, section }: WorkedJob): Quantity<'area'> | undefined {
-  const { truss_spacing } = job.roof;
-  if (job.machine.strip) return job.machine.strip;
-  if (!truss_spacing) return undefined;
-  const meanFree = named(over(free.free, section.width), 'dm', 'Mean depth free for new fill');
-  return named(inUnit(times(truss_spacing, meanFree), 'ft2'), 'A', 'Bay between two trusses, mean depth');
+/** The opening that takes the most, and how many feet of hose all its pushes are together; undefined where a mark is not known yet. */
+function largest(plan: WorkedJob, rules: Rulebook) {
+  const openings = plan.rows.flatMap(({ holes }) => holes);
+  const place = openings.reduce(
+    (most, { volume }, at) => (volume.amount > (openings[most]?.volume.amount ?? 0) ? at : most),
+    0,
+  );
+  const volume = openings[place]?.volume;
+  const marks = workPart(marksPart, plan, rules)[place];
+  const hose = marks?.state === 'answered' ? marks.answer.figures.all?.value : undefined;
+  return { volume, hose: typeof hose === 'object' ? (hose as Quantity<'length'>) : undefined };
 }
 
-/** What the middle of the plan takes: the opening that takes the most. */
-const largest = ({ rows }: WorkedJob): Quantity<'volume'> | undefined =>
-  rows
-    .flatMap(({ holes }) => holes.map(({ volume }) => volume))
-    .reduce<Quantity<'volume'> | undefined>(
-      (most, each) => (most && most.amount >= each.amount ? most : each),
-      undefined,
-    );
+/**
+ * What the hose fills across its way: the volume of an opening over all its pushes. They go out from one hole like the ribs of a fan, so
+ * none of them has a bay to itself.
+ */
+function strip({ volume, hose }: ReturnType<typeof largest>): Quantity<'area'> | undefined {
+  if (!volume || !hose || hose.amount <= 0) return undefined;
+  return named(inUnit(over(volume, hose), 'ft2'), 'A', 'Volume of the opening over the length of its pushes');
+}
 
 const ratePart = part({
   calculation: blowingRate,
@@ -57,19 +63,21 @@ const ratePart = part({
     area: 'machine.strip',
     bag_weight: 'fill.bag_weight',
   },
-  runs: (plan) => {
+  runs: (plan, rules) => {
     const { machine, fill } = plan.job;
     if (!machine.rate && !machine.run_weight && !machine.run_time)
       return 'Enter the rate of the machine, or the weight and the time of a run.';
+    const opening = largest(plan, rules);
     return [
       {
+        title: `${blowingRate.title}, at the opening that takes the most`,
         values: {
           rate: machine.rate,
           weight: machine.run_weight,
           time: machine.run_time,
           density: fill.density,
-          area: strip(plan),
-          volume: largest(plan),
+          area: machine.strip ?? strip(opening),
+          volume: opening.volume,
           bags: undefined,
           all_bags: plan.bags,
           bag_weight: fill.bag_weight,

@@ -23,7 +23,7 @@ export const marksPart = part({
     const double = rows.length > 1;
     const openings = rows.flatMap(({ side, holes }) => holes.map((hole) => ({ side, hole })));
     if (openings.length === 0) return 'The plan has no openings yet, so there is nothing to mark.';
-    const across = openingAcross(section, rules);
+    const across = openingAcross(section, rules, double ? section.width : undefined);
     return openings.map(({ side, hole }) => ({
       title: `Opening ${hole.number}${double ? `, ${side} side` : ''}`,
       values: {

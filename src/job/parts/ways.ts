@@ -39,18 +39,36 @@ const carriesCrew = ({ roof_carries }: JobValues['survey']) =>
 
 const comparison = part({
   calculation: compareWays,
-  asked: { ...asked, carries_crew: 'survey.roof_carries', gables: 'ways.gables', edges: 'ways.edges' },
-  runs: ({ job }) => [
-    {
+  asked: {
+    ...asked,
+    carries_crew: 'survey.roof_carries',
+    gables: 'ways.gables',
+    edges: 'ways.edges',
+    tube: 'hose.tube',
+  },
+  runs: (plan) => {
+    const { job } = plan;
+    const { gables = 'not known', edges = 'not known' } = job.ways;
+    return halves(job).map((half) => ({
+      ...ofHalf(compareWays.title, half),
       values: {
         ...known(job),
         ...job.roof,
+        // The rows of holes are worked as on the back side, so what stands on this half's side stands there.
+        obstacles: half
+          ? job.roof.obstacles
+              ?.filter(({ side }) => side === half)
+              .map((each) => ({ ...each, side: 'back' as const }))
+          : job.roof.obstacles,
         carries_crew: carriesCrew(job.survey),
-        gables: job.ways.gables ?? 'not known',
-        edges: job.ways.edges ?? 'not known',
+        sections: job.home.sections,
+        gables,
+        edges,
+        tube: job.hose.tube,
+        flues: flueRings(plan, half),
       },
-    },
-  ],
+    }));
+  },
 });
 
 const gableLanes = part({

@@ -127,7 +127,7 @@ describe('the row of the lifted edge', () => {
     [
       'the farther edge of a lopsided roof sets the push, its lower eave the room',
       { ...lopsided, edges: 'both edges' },
-      `14 | 6 ft | 0 | both edges of the roof | the cavity at the eave leaves 1 in free, and the hose is 2 in wide | ${known}`,
+      `14 | 6 ft | 0 | both edges of the roof | the cavity at the eave leaves 1 in free, and the tube is 2 in wide | ${known}`,
     ],
     [
       'and so it does seen from the other side',
@@ -140,7 +140,7 @@ describe('the row of the lifted edge', () => {
         ],
         edges: 'both edges',
       },
-      `14 | 6 ft | 0 | both edges of the roof | the cavity at the eave leaves 1 in free, and the hose is 2 in wide | ${known}`,
+      `14 | 6 ft | 0 | both edges of the roof | the cavity at the eave leaves 1 in free, and the tube is 2 in wide | ${known}`,
     ],
   ];
   test.each(cases)('%s', (_, more, row) =>

@@ -1,0 +1,86 @@
+import { describe, expect, test } from 'vitest';
+import type { Answer } from '../../src/calc/declare/calculation.ts';
+import type { JobEntries } from '../../src/job/job-file.ts';
+import { workParts } from '../../src/job/parts/parts.ts';
+import { amountIn, type Quantity } from '../../src/quantity/quantity.ts';
+import { exampleWith, planOf, rules } from './entries.ts';
+
+/** The answers of one calculation of a job, in order. */
+const answersOf = (entries: JobEntries, name: string): readonly Answer[] =>
+  workParts(planOf(entries), rules).flatMap((each) =>
+    each.name === name && each.state === 'answered' ? [each.answer] : [],
+  );
+const only = (entries: JobEntries, name: string): Answer => {
+  const [answer] = answersOf(entries, name);
+  if (!answer) throw new Error(`found no answer of ${name}, expected one`);
+  return answer;
+};
+const amount = (answer: Answer, name: string, unit: string): number =>
+  amountIn(answer.figures[name]?.value as Quantity, unit as never);
+const cell = (answer: Answer, way: string, column: string): string =>
+  String(answer.tables?.ways?.rows.find((row) => row.way === way)?.[column]);
+
+const level = {
+  'home.sections': 'double',
+  'cavity.shape': 'level',
+  'cavity.eave': '10 in',
+  'cavity.ridge': undefined,
+  'roof.obstacles': [],
+};
+
+describe('what two sheets say of one thing is the same', () => {
+  test('the hose, drawn back at the speed told for as long as the opening takes, has come all its pushes', () => {
+    const entries = exampleWith({});
+    const [rate] = answersOf(entries, 'blowing-rate');
+    const holes = planOf(entries).rows.flatMap((row) => row.holes);
+    const most = holes.reduce((best, hole, place) => {
+      const weight = holes[best]?.weight.amount ?? 0;
+      return hole.weight.amount > weight ? place : best;
+    }, 0);
+    const marks = answersOf(entries, 'hose-marks')[most];
+    if (!rate || !marks) throw new Error('found no rate or no marks, expected both');
+    // 12 lb/min of the weighed run of the example.
+    const minutes = amountIn(holes[most]?.weight as Quantity<'weight'>, 'lb') / 12;
+    expect(amount(rate, 'speed', 'ft/min') * minutes).toBeCloseTo(amount(marks, 'all', 'ft'), 6);
+  });
+
+  test('a tube of 1 in is held against the eave as the bays hold it: 3 in less 2 in of old insulation leave room', () => {
+    const wide = only(exampleWith({ 'hose.tube': undefined }), 'ways-in');
+    const narrow = only(exampleWith({ 'hose.tube': '1 in' }), 'ways-in');
+    expect(cell(wide, 'lifted roof edge', 'ruled_out')).toContain('2 in wide');
+    expect(cell(narrow, 'lifted roof edge', 'ruled_out')).not.toContain('wide');
+  });
+
+  test('a flue in the way of the lanes is told beside the gable end', () => {
+    expect(cell(only(exampleWith({}), 'ways-in'), 'gable end', 'unknown')).toContain('behind a flue');
+    expect(
+      cell(
+        only(exampleWith({ 'roof.obstacles': [], 'ceiling.lights': [] }), 'ways-in'),
+        'gable end',
+        'unknown',
+      ),
+    ).not.toContain('behind a flue');
+  });
+
+  test('of a double home each half is compared, with the holes of its own row and one edge', () => {
+    const entries = exampleWith({ ...level, 'ways.edges': 'both edges' });
+    const compared = answersOf(entries, 'ways-in');
+    expect(compared.map((each) => amount(each, 'holes_openings', '1'))).toEqual(
+      planOf(entries).rows.map(({ holes }) => holes.length),
+    );
+    const tubes = answersOf(entries, 'edge-bays').map((each) => amount(each, 'tube', 'in'));
+    expect(tubes).toHaveLength(2);
+    for (const [place, each] of compared.entries())
+      expect(amount(each, 'edge_push', 'in')).toBeCloseTo(tubes[place] ?? Number.NaN, 6);
+  });
+
+  test('from a hole of a double home the peak lies as far as the rule puts the hole below it, in a level cavity too', () => {
+    const entries = exampleWith(level);
+    const below = amountIn(rules.value('access.roof-holes.below-peak'), 'in');
+    const rows = answersOf(entries, 'hose-marks').flatMap((each) => each.tables?.marks?.rows ?? []);
+    const straightUp = rows.filter((row) => row.clock === '12:00');
+    expect(straightUp.length).toBeGreaterThan(0);
+    for (const row of straightUp)
+      expect(amountIn(row.distance as Quantity<'length'>, 'in')).toBeCloseTo(below, 6);
+  });
+});
