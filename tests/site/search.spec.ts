@@ -10,7 +10,11 @@ async function look(page: Page, words: string) {
 
 /** The same where the page is open. */
 async function lookOn(page: Page, words: string) {
-  await page.getByLabel('Steps, terms, rules and calculators').fill(words);
+  const box = page.getByLabel('Steps, terms, rules and calculators');
+  // What was found before is gone first, or it would be taken for what is found now.
+  await box.fill('');
+  await expect(page.locator('#count')).toHaveText('');
+  await box.fill(words);
   await expect(page.locator('#count')).toContainText('found', SLOW);
   // Each kind is shown as it comes.
   await expect(page.locator('#results')).not.toHaveAttribute('aria-busy', 'true', SLOW);
