@@ -21,8 +21,13 @@ const hrefOf = (link: Element): string => (link as HTMLAnchorElement).href;
 // One walk for each path and not a test for each step of it: a browser's start costs more than the walk.
 for (const under of ['/', '/a/b/', '/folder with a space/']) {
   test(`the one build, served at "${under}", asks for nothing that is not there and leads where it should`, async ({
+    browserName,
     page,
   }) => {
+    test.skip(
+      browserName === 'firefox' && under !== '/folder with a space/',
+      'the walk is the same at each path; in Firefox it is done at the one where most can go wrong',
+    );
     // Long, and nothing in it can be left out where the machine is busy.
     test.slow();
     const site = await servePlainly('dist', under);
