@@ -38,7 +38,7 @@ const sizes: readonly (readonly [r0: number, r2: number])[] = [
 
 describe.each(taperForms)('the mean transmittance of a form: %s', (form) => {
   test.each(sizes)('R0 %d, R2 %d, as by quadrature to a part in 10^8', (r0, r2) => {
-    expect(within(1e-8, meanTransmittance(form, r0, r2), meanByQuadrature(form, r0, r2))).toBe(true);
+    expect(within(1e-9, meanTransmittance(form, r0, r2), meanByQuadrature(form, r0, r2))).toBe(true);
   });
 
   test('a taper of 0 is a uniform layer', () => {
