@@ -1,19 +1,8 @@
 import { readFileSync, statSync } from 'node:fs';
-import { createServer } from 'node:http';
-import type { AddressInfo } from 'node:net';
-import { extname, join, relative } from 'node:path';
+import { join, relative } from 'node:path';
 import { gzipSync } from 'node:zlib';
+import { listening, typeOf } from '../site/listening.ts';
 import type { Part } from './figure.ts';
-
-const types: Readonly<Record<string, string>> = {
-  '.html': 'text/html; charset=utf-8',
-  '.css': 'text/css',
-  '.js': 'text/javascript',
-  '.json': 'application/json',
-  '.svg': 'image/svg+xml',
-  '.wasm': 'application/wasm',
-  '.webmanifest': 'application/manifest+json',
-};
 
 /** A site on a server that packs what it sends, as hosts do. */
 export interface PackedServer {
@@ -27,7 +16,7 @@ export interface PackedServer {
 export async function servePacked(folder: string): Promise<PackedServer> {
   const kept = new Map<string, Buffer>();
   let sent: Part[] = [];
-  const server = createServer((request, response) => {
+  const { origin, close } = await listening((request, response) => {
     const path = decodeURIComponent(new URL(request.url ?? '/', 'http://localhost').pathname);
     const asked = join(folder, path);
     const file = statSync(asked, { throwIfNoEntry: false })?.isDirectory()
@@ -42,24 +31,19 @@ export async function servePacked(folder: string): Promise<PackedServer> {
     sent.push([relative(folder, file), bytes.length]);
     response
       .writeHead(200, {
-        'content-type': types[extname(file)] ?? 'application/octet-stream',
+        'content-type': typeOf(file),
         'content-encoding': 'gzip',
         'content-length': bytes.length,
       })
       .end(bytes);
   });
-  await new Promise<void>((ready) => server.listen(0, 'localhost', ready));
   return {
-    at: `http://localhost:${(server.address() as AddressInfo).port}/`,
+    at: `${origin}/`,
     asked: () => {
       const all = sent;
       sent = [];
       return all;
     },
-    close: () =>
-      new Promise((done) => {
-        server.close(() => done());
-        server.closeAllConnections();
-      }),
+    close,
   };
 }

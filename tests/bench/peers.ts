@@ -60,7 +60,7 @@ export async function peers(folder: string, site: Site): Promise<Figure[]> {
       withBuilder(builder, async ({ build, built }) => {
         const time = build(pages);
         return [
-          ...figuresOf(builder.name, await seen(browser, built, builder.address(page)), ours),
+          ...figuresOf(builder.name, await seen(browser, built, `${page.slug}/`), ours),
           { what: `${builder.name}: build of ${pages.length} pages`, unit: 'ms', found: time },
         ];
       });

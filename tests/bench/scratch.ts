@@ -13,8 +13,6 @@ export interface Builder {
   readonly files: Readonly<Record<string, string>>;
   /** Where a page goes, and what stands above its words. */
   readonly page: (page: PlainPage) => readonly [file: string, head: string];
-  /** Where the page is found once built. */
-  readonly address: (page: PlainPage) => string;
 }
 
 const layout = `---
@@ -49,7 +47,6 @@ export const bareAstro: Builder = {
     'src/layouts/site.css': style,
   },
   page: (page) => [`src/pages/${page.slug}.mdx`, `layout: ../layouts/Plain.astro\n${title(page)}`],
-  address: ({ slug }) => `${slug}/`,
 };
 
 /** What documentation is often built with: theme, menu, search. */
@@ -63,7 +60,6 @@ export const starlight: Builder = {
       "import { defineCollection } from 'astro:content';\nimport { docsLoader } from '@astrojs/starlight/loaders';\nimport { docsSchema } from '@astrojs/starlight/schema';\nexport const collections = { docs: defineCollection({ loader: docsLoader(), schema: docsSchema() }) };\n",
   },
   page: (page) => [`src/content/docs/${page.slug}.mdx`, title(page)],
-  address: ({ slug }) => `${slug}/`,
 };
 
 export interface Scratch {

@@ -1,16 +1,6 @@
 import { readFileSync, statSync } from 'node:fs';
-import { createServer } from 'node:http';
-import type { AddressInfo } from 'node:net';
-import { extname, join } from 'node:path';
-
-const types: Readonly<Record<string, string>> = {
-  '.html': 'text/html; charset=utf-8',
-  '.css': 'text/css',
-  '.js': 'text/javascript',
-  '.json': 'application/json',
-  '.svg': 'image/svg+xml',
-  '.webmanifest': 'application/manifest+json',
-};
+import { join } from 'node:path';
+import { listening, typeOf } from './listening.ts';
 
 /** A site on a plain file server. */
 export interface Served {
@@ -28,7 +18,7 @@ export interface Served {
  */
 export async function servePlainly(first: string, under: string): Promise<Served> {
   let folder = first;
-  const server = createServer((request, response) => {
+  const { origin, close } = await listening((request, response) => {
     const { pathname, search } = new URL(request.url ?? '/', 'http://localhost');
     const path = decodeURIComponent(pathname);
     const file = path.startsWith(under) ? join(folder, path.slice(under.length)) : undefined;
@@ -40,19 +30,13 @@ export async function servePlainly(first: string, under: string): Promise<Served
     const whole = file !== undefined && found?.isDirectory() ? join(file, 'index.html') : file;
     const there = whole !== undefined && statSync(whole, { throwIfNoEntry: false })?.isFile();
     const sent = there ? whole : join(folder, '404.html');
-    const type = types[extname(sent)] ?? 'application/octet-stream';
-    response.writeHead(there ? 200 : 404, { 'content-type': type }).end(readFileSync(sent));
+    response.writeHead(there ? 200 : 404, { 'content-type': typeOf(sent) }).end(readFileSync(sent));
   });
-  await new Promise<void>((ready) => server.listen(0, 'localhost', ready));
   return {
-    at: `http://localhost:${(server.address() as AddressInfo).port}${encodeURI(under)}`,
+    at: `${origin}${encodeURI(under)}`,
     change: (next) => {
       folder = next;
     },
-    close: () =>
-      new Promise((done) => {
-        server.close(() => done());
-        server.closeAllConnections();
-      }),
+    close,
   };
 }

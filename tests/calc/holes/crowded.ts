@@ -2,8 +2,8 @@ import type { LayoutProblem } from '../../../src/calc/holes/search.ts';
 import { bareRoof, every } from './roofs.ts';
 
 /** The same numbers between 0 and 1 every time. */
-function numbers(seed: number): () => number {
-  let state = seed;
+function numbers(first: number): () => number {
+  let state = first;
   return () => {
     state = (state * 1_664_525 + 1_013_904_223) % 2 ** 32;
     return state / 2 ** 32;
@@ -19,9 +19,9 @@ export interface Crowd {
   readonly obstacles: number;
 }
 
-/** A roof with so much on it, strewn by the seed. */
-export function crowded({ feet, grid, trusses, seams, obstacles }: Crowd, seed: number): LayoutProblem {
-  const next = numbers(seed);
+/** A roof with so much on it, strewn anew for each number, and the same for the same one. */
+export function crowded({ feet, grid, trusses, seams, obstacles }: Crowd, first: number): LayoutProblem {
+  const next = numbers(first);
   const roof = bareRoof(feet);
   return {
     ...roof,
