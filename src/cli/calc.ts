@@ -6,7 +6,7 @@ import { remarkText } from '../calc/declare/remark.ts';
 import { nearest } from '../rulebook/nearest.ts';
 import { loadProject } from '../rulebook/project.ts';
 import { openRulebook } from '../rulebook/rulebook.ts';
-import { figuresJson, tablesJson } from './figures-json.ts';
+import { cautionsJson, figuresJson, tablesJson } from './figures-json.ts';
 import { BAD_INPUT, InputError, run } from './run.ts';
 
 const HOW =
@@ -34,7 +34,8 @@ await run(() => {
   }
   const given = pairs.length === 0 ? declared.example : entriesFrom(pairs, declared.fields);
   const { data } = loadProject();
-  const read = answer(declared, given, openRulebook(data));
+  const rules = openRulebook(data);
+  const read = answer(declared, given, rules);
   if (!read.ok) throw new InputError(read.problems.map(sentence).join('\n'));
   const { figures, tables, cautions, remarks } = read.value;
   console.log(
@@ -45,7 +46,7 @@ await run(() => {
         given,
         figures: figuresJson(figures),
         ...(tables ? { tables: tablesJson(tables) } : {}),
-        cautions,
+        cautions: cautionsJson(cautions, data.cautions, rules),
         remarks: remarks.map(remarkText),
       },
       null,

@@ -1,7 +1,10 @@
 import type { AnswerTable, Figure } from '../calc/declare/calculation.ts';
+import type { CautionId } from '../generated/rule-types.ts';
+import { cautionSentence } from '../job/caution-words.ts';
 import { format } from '../quantity/format.ts';
 import type { Quantity } from '../quantity/quantity.ts';
 import { rulesBehind, working } from '../quantity/working.ts';
+import type { CautionWords, Rulebook } from '../rulebook/rulebook.ts';
 
 /** A quantity as commands print it: text for people, amount and unit for programs, the rules it rests on, its working. */
 export const quantityJson = (q: Quantity, options: Figure['format'] = {}) => ({
@@ -45,10 +48,17 @@ export const tablesJson = (tables: Readonly<Record<string, AnswerTable>> = {}) =
           Object.fromEntries(
             Object.entries(row).map(([column, value]) => [
               column,
-              typeof value === 'string' ? value : cellJson(value, options?.[column]),
+              typeof value === 'string' || 'caution' in value ? value : cellJson(value, options?.[column]),
             ]),
           ),
         ),
       },
     ]),
   );
+
+/** Cautions as commands print them: each by its id, with its words. */
+export const cautionsJson = (
+  ids: readonly CautionId[],
+  cautions: Readonly<Record<string, CautionWords>>,
+  rules: Rulebook,
+) => [...new Set(ids)].map((id) => ({ id, text: cautionSentence(cautions[id], rules) }));

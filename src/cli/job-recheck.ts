@@ -1,5 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { sentence } from '../calc/declare/read-fields.ts';
+import { cautionSentence } from '../job/caution-words.ts';
 import { readRecord, recheck } from '../job/record.ts';
 import { loadProject } from '../rulebook/project.ts';
 import { openRulebook } from '../rulebook/rulebook.ts';
@@ -29,9 +30,10 @@ await run(() => {
   const record = readRecord(textOf(process.argv[2]));
   if (!record.ok) throw new InputError(record.problems.map(sentence).join('\n'));
   const { data } = loadProject();
-  const found = recheck(record.value, openRulebook(data), data.rules);
+  const rules = openRulebook(data);
+  const found = recheck(record.value, rules, data.rules);
   if (!found.ok) throw new InputError(found.problems.map(sentence).join('\n'));
-  const { from, to, figures, differing, changed } = found.value;
+  const { from, to, figures, differing, changed, cautions } = found.value;
   console.log(
     `recorded under rulebook ${from}, worked again under ${to}: ${differing.length} of ${figures} figures differ, ${changed.length} of the rules behind them changed`,
   );
@@ -40,5 +42,6 @@ await run(() => {
     for (const each of because) console.log(`  ${each.rule}: ${told(each.before)} -> ${told(each.after)}`);
     if (because.length === 0) console.log('  no rule behind it changed');
   }
+  for (const id of cautions) console.log(`\n${cautionSentence(data.cautions[id], rules)}`);
   return differing.length > 0 ? 1 : 0;
 });

@@ -9,7 +9,7 @@ import { openRulebook } from '../rulebook/rulebook.ts';
 import { plannedJson } from './planned-json.ts';
 import { InputError, run } from './run.ts';
 
-const HOW = 'npm run --silent job -- FILE.json [--text [--behind-stops] | --record]';
+const HOW = 'npm run --silent job -- FILE.json [[--text] [--behind-stops] | --record]';
 
 await run(() => {
   const args = process.argv.slice(2);
@@ -17,7 +17,7 @@ await run(() => {
   const behindStops = args.includes('--behind-stops');
   const record = args.includes('--record');
   const [file, ...rest] = args.filter((arg) => !['--text', '--behind-stops', '--record'].includes(arg));
-  if (file === undefined || rest.length > 0 || (behindStops && !text) || (record && text))
+  if (file === undefined || rest.length > 0 || (record && (text || behindStops)))
     throw new InputError(`found ${args.join(' ') || 'nothing'}, expected ${HOW}`);
   const job = readJobFile(textOf(file));
   if (!job.ok) throw new InputError(job.problems.map(sentence).join('\n'));
@@ -28,13 +28,13 @@ await run(() => {
   if (record) {
     const opened = openJobFile(textOf(file));
     if (!opened.ok) throw new InputError(opened.problems.map(sentence).join('\n'));
-    process.stdout.write(writeRecord(opened.value.entries, plan.value, rules, data.rules));
+    process.stdout.write(writeRecord(opened.value.entries, plan.value, rules, data));
     return 0;
   }
   console.log(
     text
       ? jobSheet(plan.value, data.cautions, rules, behindStops)
-      : JSON.stringify(plannedJson(plan.value, rules), null, 2),
+      : JSON.stringify(plannedJson(plan.value, rules, data.cautions, behindStops), null, 2),
   );
   return 0;
 });

@@ -1,16 +1,19 @@
 import { mostThatPasses } from '../calc/ceiling/load.ts';
 import { remarkText } from '../calc/declare/remark.ts';
+import type { CautionId } from '../generated/rule-types.ts';
 import { heldBy } from '../job/cautions.ts';
 import type { PartOutcome } from '../job/parts/part.ts';
 import { workParts } from '../job/parts/parts.ts';
 import type { PlannedHole, WorkedJob } from '../job/planned.ts';
-import type { Rulebook } from '../rulebook/rulebook.ts';
-import { figuresJson, quantityJson, tablesJson } from './figures-json.ts';
+import type { CautionWords, Rulebook } from '../rulebook/rulebook.ts';
+import { cautionsJson, figuresJson, quantityJson, tablesJson } from './figures-json.ts';
 import { partJson } from './part-json.ts';
 
 const tape = { tape: 8 } as const;
 
-const outcomeJson = (outcome: PartOutcome) => {
+type CautionsJson = (ids: readonly CautionId[]) => ReturnType<typeof cautionsJson>;
+
+const outcomeJson = (outcome: PartOutcome, said: CautionsJson) => {
   const { name, title, state } = outcome;
   switch (state) {
     case 'answered': {
@@ -21,7 +24,7 @@ const outcomeJson = (outcome: PartOutcome) => {
         state,
         figures: figuresJson(figures),
         tables: tablesJson(tables),
-        cautions,
+        cautions: said(cautions),
         remarks: remarks.map(remarkText),
       };
     }
@@ -31,6 +34,8 @@ const outcomeJson = (outcome: PartOutcome) => {
       return { name, title, state, problem: outcome.problem };
     case 'nothing':
       return { name, title, state, why: outcome.why };
+    case 'held':
+      return { name, title, state };
   }
 };
 
@@ -46,19 +51,8 @@ const holeJson = (hole: PlannedHole) => ({
   bags: quantityJson(hole.bags, { figures: 3 }),
 });
 
-/** A worked job as the command line prints it. */
-export const plannedJson = (plan: WorkedJob, rules: Rulebook) => ({
-  job: plan.job.name,
-  rulebook: plan.rulebook,
-  /** Stops that keep the figures behind them until they are settled. */
-  held: heldBy(plan).map(({ id }) => id),
-  ceiling: {
-    verdict: plan.load.verdict,
-    total: quantityJson(plan.load.total, { figures: 3 }),
-    limit: plan.load.limit && quantityJson(plan.load.limit),
-    highest_density: plan.load.highestDensity && quantityJson(plan.load.highestDensity, mostThatPasses),
-    greatest_depth: plan.load.greatestDepth && quantityJson(plan.load.greatestDepth, mostThatPasses),
-  },
+/** What a stop holds back: where the holes go, how much goes in, what came of it. */
+const figuresHeld = (plan: WorkedJob) => ({
   section: {
     area: quantityJson(plan.section.area),
     mean_depth: quantityJson(plan.section.meanDepth, tape),
@@ -89,7 +83,36 @@ export const plannedJson = (plan: WorkedJob, rules: Rulebook) => ({
     ...plan.log,
     openings: plan.log.openings.map(({ hole, ...opening }) => ({ opening: hole.number, ...opening })),
   }),
-  parts: workParts(plan, rules).map(outcomeJson),
-  cautions: plan.cautions,
-  remarks: plan.remarks.map(remarkText),
 });
+
+/**
+ * A worked job as the command line prints it. While a stop holds the plan, its figures stay behind it unless `behindStops` asks for them;
+ * what the ceiling carries and what settles the stops is told all the same.
+ */
+export function plannedJson(
+  plan: WorkedJob,
+  rules: Rulebook,
+  cautions: Readonly<Record<string, CautionWords>>,
+  behindStops: boolean,
+) {
+  const said: CautionsJson = (ids) => cautionsJson(ids, cautions, rules);
+  const held = heldBy(plan).map(({ id }) => id);
+  const shown = held.length === 0 || behindStops;
+  return {
+    job: plan.job.name,
+    rulebook: plan.rulebook,
+    /** Stops that keep the figures behind them until they are settled. */
+    held: said(held),
+    ceiling: {
+      verdict: plan.load.verdict,
+      total: quantityJson(plan.load.total, { figures: 3 }),
+      limit: plan.load.limit && quantityJson(plan.load.limit),
+      highest_density: plan.load.highestDensity && quantityJson(plan.load.highestDensity, mostThatPasses),
+      greatest_depth: plan.load.greatestDepth && quantityJson(plan.load.greatestDepth, mostThatPasses),
+    },
+    ...(shown ? figuresHeld(plan) : {}),
+    parts: workParts(plan, rules, behindStops).map((outcome) => outcomeJson(outcome, said)),
+    cautions: plan.cautions.map(({ id, at }) => ({ ...said([id])[0], at })),
+    remarks: shown ? plan.remarks.map(remarkText) : [],
+  };
+}

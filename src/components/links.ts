@@ -16,5 +16,11 @@ export const rulePage = (id: string): string => page(`rules/${id}`);
 /** The page of a document that values are drawn from. */
 export const sourcePage = (id: string): string => page(`sources/${id}`);
 
+/** Where a caution stands with its source: the page of its topic, at its own place. */
+export const cautionPage = (id: string): string => {
+  const [, topic = '', ...name] = id.split('.');
+  return `${page(`cautions/${topic}`)}#${name.join('.')}`;
+};
+
 /** The page of a calculation. */
 export const calculationPage = (name: string): string => page(`calculators/${name}`);

@@ -15,6 +15,15 @@ export const {
   releases,
 } = loadProject('refused');
 
+const topics = [...new Set(Object.keys(rulebook.cautions).map((id) => id.split('.')[1] ?? ''))].sort();
+
+/** The cautions by their topics, each with a title and a page of its own. */
+export const topicsOfCautions = topics.map((topic) => ({
+  topic,
+  title: `${topic.charAt(0).toUpperCase()}${topic.slice(1).replaceAll('-', ' ')}`,
+  cautions: Object.values(rulebook.cautions).filter(({ id }) => id.split('.')[1] === topic),
+}));
+
 /** What each version changed, the newest first. */
 export const versionChanges = changesByVersion(baseRulebook, releases);
 

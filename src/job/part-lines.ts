@@ -1,4 +1,4 @@
-import type { AnswerTable, Figure } from '../calc/declare/calculation.ts';
+import { type AnswerTable, cellValue, type Figure } from '../calc/declare/calculation.ts';
 import { sentence } from '../calc/declare/read-fields.ts';
 import { remarkText } from '../calc/declare/remark.ts';
 import { format } from '../quantity/format.ts';
@@ -14,6 +14,8 @@ export function partLines(outcome: PartOutcome, cautions: Cautions, rules: Ruleb
   switch (outcome.state) {
     case 'nothing':
       return [...heading, `  ${outcome.why}`];
+    case 'held':
+      return [];
     case 'waiting':
       return [...heading, `  Waits for: ${outcome.wanted.map(({ label }) => label).join(', ')}.`];
     case 'wrong':
@@ -43,7 +45,7 @@ function tableLines({ title, columns, rows, format: options }: AnswerTable): str
   const cells = rows.map((row) =>
     names.map((name) => {
       const how = options?.[name];
-      return shown({ value: row[name] ?? '', ...(how ? { format: how } : {}) });
+      return shown({ value: cellValue(row[name] ?? ''), ...(how ? { format: how } : {}) });
     }),
   );
   const all = [names.map((name) => columns[name] ?? ''), ...cells];

@@ -1,11 +1,14 @@
 import type { Figure } from '../calc/declare/calculation.ts';
 import type { FieldProblem, Read } from '../calc/declare/read-fields.ts';
 import { readFields } from '../calc/declare/read-fields.ts';
+import type { CautionId } from '../generated/rule-types.ts';
 import { format } from '../quantity/format.ts';
 import type { Quantity } from '../quantity/quantity.ts';
 import { rulesBehind } from '../quantity/working.ts';
-import type { Rulebook, RuleForCalculation } from '../rulebook/rulebook.ts';
+import type { CautionWords, Rulebook, RuleForCalculation } from '../rulebook/rulebook.ts';
 import type { RuleValue } from '../rulebook/schema.ts';
+import { cautionSentence } from './caution-words.ts';
+import { heldBy } from './cautions.ts';
 import { type JobValues, jobFields } from './job-fields.ts';
 import type { JobEntries } from './job-file.ts';
 import { workParts } from './parts/parts.ts';
@@ -40,6 +43,12 @@ export interface JobRecord {
 
 type Rules = Readonly<Record<string, RuleForCalculation>>;
 
+/** What a record is written from, and worked again under: the rules that calculations ask, the words of the cautions. */
+export interface KnownRules {
+  readonly rules: Rules;
+  readonly cautions: Readonly<Record<string, CautionWords>>;
+}
+
 const three = { figures: 3 } as const;
 const tape = { tape: 8 } as const;
 
@@ -54,7 +63,10 @@ const recorded = ({ label, value, format: options }: Figure): RecordedFigure =>
         rules: rulesBehind(value),
       };
 
-/** Every figure of a worked job under a name that stays the same from one working to the next. */
+/**
+ * Every figure of a worked job under a name that stays the same from one working to the next. While a stop holds the plan, the figures behind
+ * it are none of a record.
+ */
 export function figuresOfJob(plan: WorkedJob, rules: Rulebook): Readonly<Record<string, RecordedFigure>> {
   const figure = (label: string, value: Quantity | string | undefined, options?: Figure['format']) =>
     value === undefined ? undefined : recorded({ label, value, ...(options ? { format: options } : {}) });
@@ -75,25 +87,51 @@ export function figuresOfJob(plan: WorkedJob, rules: Rulebook): Readonly<Record<
         ])
       : [],
   );
+  const held = heldBy(plan);
   const all: [string, RecordedFigure | undefined][] = [
+    ['plan.held', figure('Stops that hold the plan', held.map(({ id }) => id).join(', ') || 'none')],
     ['plan.ceiling', figure('The ceiling', plan.load.verdict)],
     ['plan.load', figure('Weight on the ceiling at the deepest place', plan.load.total, three)],
     ['plan.limit', figure('What the ceiling may carry', plan.load.limit)],
+    ...parts,
+  ];
+  const behindStops: [string, RecordedFigure | undefined][] = [
     ['plan.volume', figure('Volume to fill', plan.volume)],
     ['plan.weight', figure('Weight of the fill', plan.weight)],
     ['plan.bags', figure('Bags', plan.bags, three)],
     ['plan.bags_to_load', figure('Bags to load', plan.bagsToLoad)],
     ['plan.resistance', figure('R per inch', plan.resistance?.value, three)],
     ...holes,
-    ...parts,
   ];
-  return Object.fromEntries(all.flatMap(([name, each]) => (each ? [[name, each]] : [])));
+  const shown = held.length > 0 ? all : [...all, ...behindStops];
+  return Object.fromEntries(shown.flatMap(([name, each]) => (each ? [[name, each]] : [])));
 }
 
-/** The record of a job as the text of a file; `known` are the rules that calculations ask. */
-export function writeRecord(job: JobEntries, plan: WorkedJob, rules: Rulebook, known: Rules): string {
+/** The cautions that stand with an answered part, if one of its figures is among those named. */
+const cautionsWith = (names: readonly string[], plan: WorkedJob, rules: Rulebook): CautionId[] => [
+  ...new Set(
+    workParts(plan, rules).flatMap((outcome) =>
+      outcome.state === 'answered' &&
+      names.some((name) => name.startsWith(`${outcome.name}.${outcome.title}.`))
+        ? outcome.answer.cautions
+        : [],
+    ),
+  ),
+];
+
+/** The record of a job as the text of a file: its figures, the rules behind them, and the cautions that stand with them. */
+export function writeRecord(
+  job: JobEntries,
+  plan: WorkedJob,
+  rules: Rulebook,
+  { rules: known, cautions }: KnownRules,
+): string {
   const figures = figuresOfJob(plan, rules);
   const behind = [...new Set(Object.values(figures).flatMap((each) => each.rules))].sort();
+  const said = new Set([
+    ...plan.cautions.map(({ id }) => id),
+    ...cautionsWith(Object.keys(figures), plan, rules),
+  ]);
   return `${JSON.stringify(
     {
       format: RECORD_FORMAT,
@@ -101,6 +139,7 @@ export function writeRecord(job: JobEntries, plan: WorkedJob, rules: Rulebook, k
       rulebook: plan.rulebook,
       job,
       figures,
+      cautions: Object.fromEntries([...said].map((id) => [id, cautionSentence(cautions[id], rules)])),
       rules: Object.fromEntries(behind.map((id) => [id, known[id]?.value])),
     },
     null,
@@ -177,6 +216,8 @@ export interface Rechecked {
   readonly differing: readonly DifferingFigure[];
   /** Rules that changed since, whether or not a figure rests on them. */
   readonly changed: readonly string[];
+  /** The cautions that stand with the figures that differ. */
+  readonly cautions: readonly CautionId[];
 }
 
 /** Amounts this near are the same: floating arithmetic may be ordered otherwise from one version to the next. */
@@ -219,6 +260,11 @@ export function recheck(record: JobRecord, rules: Rulebook, known: Rules): Read<
       figures: Object.keys(record.figures).length,
       differing,
       changed,
+      cautions: cautionsWith(
+        differing.map(({ name }) => name),
+        plan.value,
+        rules,
+      ),
     },
   };
 }

@@ -13,7 +13,7 @@ const tape = { tape: 8 } as const;
 
 /**
  * The worked job as a sheet of plain text, to be read or printed anywhere. While a stop holds the plan, its figures stay behind it: the
- * sheet tells the stops alone, unless it is asked for what stands behind them.
+ * sheet tells the stops and what settles them, unless it is asked for what stands behind them.
  */
 export function jobSheet(
   plan: WorkedJob,
@@ -31,7 +31,13 @@ export function jobSheet(
     ...held.map(({ id }) => cautionSentence(cautions[id], rules)),
     ...(behindStops
       ? ['', 'Behind these stops, to be talked over only:', '', ...planLines(plan, cautions, rules)]
-      : ['', 'The figures stay behind these stops. To print them all the same, add --behind-stops.']),
+      : [
+          '',
+          'The figures stay behind these stops. To print them all the same, add --behind-stops.',
+          '',
+          ...ceilingLines(plan),
+          ...workParts(plan, rules).flatMap((outcome) => partLines(outcome, cautions, rules)),
+        ]),
   ].join('\n');
 }
 
@@ -42,16 +48,9 @@ function planLines(
 ): string[] {
   const said = (at: WorkedJob['cautions'][number]['at']) =>
     plan.cautions.filter((each) => each.at === at).map(({ id }) => cautionSentence(cautions[id], rules));
-  const { load } = plan;
   return [
     ...said('ceiling'),
-    `CEILING: ${load.verdict}`,
-    `  on it at the deepest place ${format(load.total, { figures: 3 })}${load.limit ? `, it may carry ${format(load.limit)}` : ''}`,
-    ...(load.highestDensity && load.greatestDepth
-      ? [
-          `  passes up to ${format(load.highestDensity, mostThatPasses)}, or to ${format(load.greatestDepth, { ...tape, ...mostThatPasses })} of new fill`,
-        ]
-      : []),
+    ...ceilingLines(plan),
     '',
     'BEFORE YOU START',
     ...said('before'),
@@ -70,9 +69,20 @@ function planLines(
       : []),
     ...plan.remarks.map((remark) => `  ${remarkText(remark)}`),
     ...logLines(plan, cautions, rules),
-    ...workParts(plan, rules).flatMap((outcome) => partLines(outcome, cautions, rules)),
+    ...workParts(plan, rules, true).flatMap((outcome) => partLines(outcome, cautions, rules)),
   ];
 }
+
+/** What the ceiling carries, and what would pass. */
+const ceilingLines = ({ load }: WorkedJob): string[] => [
+  `CEILING: ${load.verdict}`,
+  `  on it at the deepest place ${format(load.total, { figures: 3 })}${load.limit ? `, it may carry ${format(load.limit)}` : ''}`,
+  ...(load.highestDensity && load.greatestDepth
+    ? [
+        `  passes up to ${format(load.highestDensity, mostThatPasses)}, or to ${format(load.greatestDepth, { ...tape, ...mostThatPasses })} of new fill`,
+      ]
+    : []),
+];
 
 /** The log, once a bag went in. */
 function logLines(

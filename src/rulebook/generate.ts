@@ -2,6 +2,7 @@ import { isUnitName, units } from '../quantity/units.ts';
 import { placeholdersIn } from './placeholders.ts';
 import type { RulebookData, RuleForCalculation } from './rulebook.ts';
 import type { RuleValue } from './schema.ts';
+import { sourceInBrief } from './status.ts';
 
 const HEADER = '// Written by "npm run generate" from the files in rules/. Not to be edited.\n';
 
@@ -63,9 +64,15 @@ export function sentRules(data: RulebookData, named: (id: string) => boolean) {
     version: data.version,
     rules,
     cautions: Object.fromEntries(
-      cautions.map(({ id, level, says, do: act, beside }) => [
+      cautions.map(({ id, level, says, do: act, source, beside }) => [
         id,
-        { level, says, do: act, ...(beside ? { beside } : {}) },
+        {
+          level,
+          says,
+          do: act,
+          from: sourceInBrief(source, data.documents),
+          ...(beside ? { beside } : {}),
+        },
       ]),
     ),
   };

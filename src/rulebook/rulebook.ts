@@ -37,11 +37,14 @@ export interface LoadedCaution extends Caution {
 /** What a reader is told by a caution. */
 export type CautionWords = Pick<LoadedCaution, 'level' | 'says' | 'do' | 'beside'>;
 
+/** A caution as it is sent to a browser: its words, and what it rests on, in a few. */
+export type SentCaution = CautionWords & { readonly from: string };
+
 /** A part of the rulebook as it is sent to a browser: some rules, some cautions. */
 export interface SentRules {
   readonly version: string;
   readonly rules: Readonly<Record<string, RuleForCalculation>>;
-  readonly cautions: Readonly<Record<string, CautionWords>>;
+  readonly cautions: Readonly<Record<string, SentCaution>>;
 }
 
 /** The whole rulebook as plain data. */

@@ -29,6 +29,15 @@ export function sourceLine(source: RuleSource, documents: Readonly<Record<string
   return document ? `${document.document} (${document.edition}), ${source.clause}` : source.document;
 }
 
+/** The source in a few words: the document by its name, else what there is in place of one. */
+export const sourceInBrief = (
+  source: RuleSource,
+  documents: Readonly<Record<string, SourceDocument>>,
+): string =>
+  source.kind === 'document'
+    ? (documents[source.document]?.document ?? source.document)
+    : sourceLine(source, documents);
+
 /** Every kind of source, in the order they are counted. */
 export const sourceKinds = ['regulation', 'standard', 'handbook', 'practice', 'memory', 'derived'] as const;
 export type SourceKind = (typeof sourceKinds)[number];

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { answer, type Figure } from '../../src/calc/declare/calculation.ts';
+import { answer, cellValue, type Figure } from '../../src/calc/declare/calculation.ts';
 import { readFields, sentence } from '../../src/calc/declare/read-fields.ts';
 import { remarkText } from '../../src/calc/declare/remark.ts';
 import { moisture, screenFrom } from '../../src/calc/moisture/declaration.ts';
@@ -466,7 +466,9 @@ describe('any ceiling', () => {
         const { figures, tables } = answered(entriesOf(any));
         const amounts = [
           ...Object.values(figures).map(({ value }) => value),
-          ...Object.values(tables ?? {}).flatMap(({ rows }) => rows.flatMap((row) => Object.values(row))),
+          ...Object.values(tables ?? {}).flatMap(({ rows }) =>
+            rows.flatMap((row) => Object.values(row).map(cellValue)),
+          ),
         ].flatMap((value) => (typeof value === 'string' ? [] : value.amount));
         expect(amounts.every(Number.isFinite)).toBe(true);
         const wet = figures.verdict?.value === 'gathers as water';

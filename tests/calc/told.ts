@@ -1,4 +1,4 @@
-import { type Answer, type AnyCalculation, answer } from '../../src/calc/declare/calculation.ts';
+import { type Answer, type AnyCalculation, answer, cellValue } from '../../src/calc/declare/calculation.ts';
 import { sentence } from '../../src/calc/declare/read-fields.ts';
 import { remarkText } from '../../src/calc/declare/remark.ts';
 import { type FormatOptions, format } from '../../src/quantity/format.ts';
@@ -47,7 +47,7 @@ export function printed(one: AnyCalculation, entries: Entries) {
         name,
         rows.map((row) =>
           Object.keys(columns)
-            .map((column) => text(row[column], formats?.[column]))
+            .map((column) => text(cellValue(row[column] ?? ''), formats?.[column]))
             .join(' | '),
         ),
       ]),

@@ -7,7 +7,7 @@ import { exampleWith, planOf, rules } from './entries.ts';
 
 /** The answers of one calculation of a job, in order. */
 const answersOf = (entries: JobEntries, name: string): readonly Answer[] =>
-  workParts(planOf(entries), rules).flatMap((each) =>
+  workParts(planOf(entries), rules, true).flatMap((each) =>
     each.name === name && each.state === 'answered' ? [each.answer] : [],
   );
 const only = (entries: JobEntries, name: string): Answer => {

@@ -2,17 +2,19 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { Answer } from '../../src/calc/declare/calculation.ts';
 import { sentence } from '../../src/calc/declare/read-fields.ts';
+import { plannedJson } from '../../src/cli/planned-json.ts';
 import { heldBy } from '../../src/job/cautions.ts';
 import type { JobEntries } from '../../src/job/job-file.ts';
 import type { PartOutcome } from '../../src/job/parts/part.ts';
 import { workParts } from '../../src/job/parts/parts.ts';
+import { readRecord, writeRecord } from '../../src/job/record.ts';
 import { jobSheet } from '../../src/job/sheet.ts';
 import { amountIn, type Quantity } from '../../src/quantity/quantity.ts';
 import type { UnitOf } from '../../src/quantity/units.ts';
 import { builtJob } from './any-job.ts';
 import { data, exampleEntries, exampleWith, planOf, rules, workEntries } from './entries.ts';
 
-const outcomesOf = (entries: JobEntries): readonly PartOutcome[] => workParts(planOf(entries), rules);
+const outcomesOf = (entries: JobEntries): readonly PartOutcome[] => workParts(planOf(entries), rules, true);
 const named = (entries: JobEntries, name: string): readonly PartOutcome[] =>
   outcomesOf(entries).filter((each) => each.name === name);
 
@@ -83,7 +85,8 @@ describe('the moisture screen of the example job', () => {
   test('goes through the layers of the heat calculation: R of all at the deepest place', () => {
     const rows = example('moisture').tables?.layers?.rows ?? [];
     const sum = rows.reduce(
-      (all, { resistance }) => all + (typeof resistance === 'object' ? resistance.amount : 0),
+      (all, { resistance }) =>
+        all + (typeof resistance === 'object' && 'amount' in resistance ? resistance.amount : 0),
       0,
     );
     // 0.61 + 0.45075 + 0.17 of films and board; 2 in of batt at 3.07 an inch, 82 % of it kept; 13.5 in of fill at 3.7268238.
@@ -210,6 +213,43 @@ describe('an open stop of the survey', () => {
     expect(text()).not.toMatch(/\d bags/);
     expect(text(true)).toMatch(/\d bags/);
     expect(text(true).indexOf('HELD')).toBeLessThan(text(true).search(/\d bags/));
+  });
+
+  test('keeps the parts that tell of the fill behind it; what settles stops and guards the crew is worked', () => {
+    const states = (behind: boolean) =>
+      new Map(workParts(leaking, rules, behind).map(({ name, state }) => [name, state]));
+    for (const name of ['readiness', 'clear-spaces', 'cavity-ventilation', 'fresh-air', 'ladder'])
+      expect(states(false).get(name), name).not.toBe('held');
+    for (const name of [
+      'ways-in',
+      'gable-lanes',
+      'edge-bays',
+      'hose-marks',
+      'patch-kit',
+      'savings',
+      'moisture',
+      'receipt',
+    ])
+      expect(states(false).get(name), name).toBe('held');
+    expect([...states(true).values()]).not.toContain('held');
+  });
+
+  test('keeps its figures out of the record, which names it and gives its words', () => {
+    const entries = exampleWith({ 'survey.leaks': 'leaks found' });
+    const read = readRecord(writeRecord(entries, leaking, rules, data));
+    if (!read.ok) throw new Error('expected a record');
+    expect(read.value.figures['plan.held']?.text).toBe('caution.before.wet');
+    expect(
+      Object.keys(read.value.figures).filter((name) => /bags|^holes|^savings|^receipt/.test(name)),
+    ).toEqual([]);
+    expect(read.value.figures['plan.ceiling']?.text).toBe('carries it');
+  });
+
+  test('keeps its figures out of what the command prints, unless they are asked for', () => {
+    const json = (behind: boolean) => JSON.stringify(plannedJson(leaking, rules, data.cautions, behind));
+    expect(json(false)).toContain('STOP: ');
+    expect(json(false)).not.toMatch(/ bags?"|bags_to_load|"holes"/);
+    expect(json(true)).toMatch(/bags_to_load/);
   });
 
   test.each([
@@ -381,7 +421,7 @@ describe('any job', () => {
       fc.property(builtJob, some, (job, extra) => {
         const read = workEntries({ ...job, ...Object.fromEntries(extra) });
         if (!read.ok) return;
-        expect(workParts(read.value, rules).flatMap(unsound)).toEqual([]);
+        expect(workParts(read.value, rules, true).flatMap(unsound)).toEqual([]);
       }),
       { numRuns: 100 },
     );

@@ -3,9 +3,9 @@ import { sentence } from '../../src/calc/declare/read-fields.ts';
 import { type JobRecord, readRecord, recheck, writeRecord } from '../../src/job/record.ts';
 import { changedRulebook } from '../../src/rulebook/changed.ts';
 import { openRulebook } from '../../src/rulebook/rulebook.ts';
-import { data, exampleEntries, planOf, rules } from './entries.ts';
+import { data, exampleEntries, exampleWith, planOf, rules } from './entries.ts';
 
-const text = writeRecord(exampleEntries, planOf(exampleEntries), rules, data.rules);
+const text = writeRecord(exampleEntries, planOf(exampleEntries), rules, data);
 
 function recordOf(written: string): JobRecord {
   const read = readRecord(written);
@@ -48,6 +48,30 @@ describe('a record worked again', () => {
     expect(found.ok && found.value.differing).toMatchObject([
       { name: 'plan.bags', before: '40 bags', because: [] },
     ]);
+  });
+
+  test('says with a saving that differs what a seller must say with it', () => {
+    const name = Object.keys(record.figures).find((each) => each.startsWith('savings.')) ?? '';
+    const odd = {
+      ...record,
+      figures: { ...record.figures, [name]: { label: 'Saved', text: '$9', rules: [] } },
+    };
+    const found = recheck(odd, rules, data.rules);
+    expect(found.ok && found.value.differing.map((each) => each.name)).toEqual([name]);
+    expect(found.ok && found.value.cautions).toContain('caution.savings.vary');
+    // 16 CFR 460.19(b), as the rule words it.
+    expect(text).toContain('Savings vary. Find out why in the seller');
+  });
+
+  test('names the stop where one holds the plan now, and gives none of the figures behind it', () => {
+    const held = { ...record, job: exampleWith({ 'survey.leaks': 'leaks found' }) };
+    const found = recheck(held, rules, data.rules);
+    const differing = found.ok ? found.value.differing : [];
+    expect(differing.find(({ name: each }) => each === 'plan.held')).toMatchObject({
+      before: 'none',
+      after: 'caution.before.wet',
+    });
+    expect(differing.find(({ name: each }) => each === 'plan.bags')).toMatchObject({ after: undefined });
   });
 
   test('tells a figure that is no more, and one that is new', () => {

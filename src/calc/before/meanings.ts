@@ -73,3 +73,16 @@ export const meanings: { readonly [N in LookedAt]: { readonly [A in Answers<N>]:
     ),
   },
 };
+
+/**
+ * The caution that a condition is asked by: what its gravest answer trips.
+ * @example restsOn('pests') // => 'caution.before.pests'
+ */
+export function restsOn(name: LookedAt): CautionId {
+  const tripped = Object.values(meanings[name] as Readonly<Record<string, Meaning>>).filter(
+    (each): each is Exclude<Meaning, { state: 'clear' }> => each.state !== 'clear',
+  );
+  const gravest = tripped.find(({ state }) => state === 'stop') ?? tripped[0];
+  if (!gravest) throw new Error(`${name}: found no answer that trips a caution, expected one`);
+  return gravest.caution;
+}

@@ -49,12 +49,19 @@ export const readinessCheck = calculation({
       tables: {
         conditions: {
           title: 'Conditions',
-          columns: { condition: 'Condition', found: 'Found', state: 'State', means: 'What it means' },
-          rows: conditions.map(({ label, answer, state, means }) => ({
+          columns: {
+            condition: 'Condition',
+            found: 'Found',
+            state: 'State',
+            means: 'What it means',
+            rule: 'Rests on',
+          },
+          rows: conditions.map(({ label, answer, state, means, restsOn }) => ({
             condition: label,
             found: answer,
             state,
             means,
+            rule: { caution: restsOn },
           })),
         },
       },

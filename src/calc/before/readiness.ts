@@ -1,7 +1,7 @@
 import type { CautionId } from '../../generated/rule-types.ts';
 import type { Rulebook } from '../../rulebook/rulebook.ts';
 import { type Remark, said } from '../declare/remark.ts';
-import { type Meaning, meanings } from './meanings.ts';
+import { type Meaning, meanings, restsOn } from './meanings.ts';
 import { type LookedAt, notLookedAt, readinessFields, type Survey } from './readiness-fields.ts';
 
 export const readinessVerdicts = ['ready', 'not ready', 'not looked at everywhere'] as const;
@@ -16,6 +16,9 @@ export interface Condition {
   readonly answer: string;
   readonly state: ConditionState;
   readonly means: string;
+  /** What the condition is asked by, whatever was found. */
+  readonly restsOn: CautionId;
+  /** What this answer trips. */
   readonly caution?: CautionId;
 }
 
@@ -76,18 +79,20 @@ export function readiness(survey: Survey, built: number | undefined, rules: Rule
 function looked<N extends LookedAt>(name: N, given: Survey[N]): Condition {
   const { label } = readinessFields[name];
   const answer = given ?? notLookedAt;
-  if (answer === notLookedAt) return unseen(name, label);
+  if (answer === notLookedAt) return unseen(name, label, restsOn(name));
   return {
     name,
     label,
     answer,
+    restsOn: restsOn(name),
     ...(meanings[name] as Readonly<Record<string, Meaning>>)[answer],
   } as Condition;
 }
 
-const unseen = (name: Condition['name'], label: string): Condition => ({
+const unseen = (name: Condition['name'], label: string, restsOn: CautionId): Condition => ({
   name,
   label,
+  restsOn,
   answer: notLookedAt,
   state: notLookedAt,
   means: 'It is not known to be sound.',
@@ -101,11 +106,11 @@ function fromYear(
   caution: CautionId,
   [newer, older]: readonly [string, string],
 ): Condition {
-  if (built === undefined) return unseen(name, label);
+  if (built === undefined) return unseen(name, label, caution);
   const answer = `built ${built}`;
   return old(built)
-    ? { name, label, answer, state: 'warn', means: older, caution }
-    : { name, label, answer, state: 'clear', means: newer };
+    ? { name, label, answer, restsOn: caution, state: 'warn', means: older, caution }
+    : { name, label, answer, restsOn: caution, state: 'clear', means: newer };
 }
 
 function cautionsOf(

@@ -6,7 +6,7 @@ import { nearest } from '../../rulebook/nearest.ts';
 import type { Rulebook } from '../../rulebook/rulebook.ts';
 import type { Check } from '../../rulebook/schema.ts';
 import { calculationNamed, calculations } from '../calculations.ts';
-import { type Answer, answer, type Figure } from '../declare/calculation.ts';
+import { type Answer, answer, cellValue, type Figure } from '../declare/calculation.ts';
 import { sentence } from '../declare/read-fields.ts';
 import { remarkText } from '../declare/remark.ts';
 
@@ -115,7 +115,7 @@ function hold(
 function cellAt(way: string, { tables = {} }: Answer): Pick<Figure, 'value'> | undefined {
   const [name = '', row = '', ...rest] = way.split('.');
   const value = tables[name]?.rows[Number(row) - 1]?.[rest.join('.')];
-  return value === undefined ? undefined : { value };
+  return value === undefined ? undefined : { value: cellValue(value) };
 }
 
 /** Does a remark of the answer say these words? */

@@ -13,13 +13,28 @@ export interface Figure {
   readonly format?: FormatOptions;
 }
 
+/** What a row rests on: a caution, which a page shows by its source. */
+export interface RestsOn {
+  readonly caution: CautionId;
+}
+
+/** What stands in a cell of a table. */
+export type Cell = Quantity | string | RestsOn;
+
+/**
+ * A cell as a figure is: what a row rests on by its id.
+ * @example cellValue({ caution: 'caution.before.pests' }) // => 'caution.before.pests'
+ */
+export const cellValue = (cell: Cell): Quantity | string =>
+  typeof cell !== 'string' && 'caution' in cell ? cell.caution : cell;
+
 /** A table that comes out: a row a lane, an opening, a layer. */
 export interface AnswerTable {
   readonly title: string;
   /** The columns in order; the first names the row. */
   readonly columns: Readonly<Record<string, string>>;
   /** A row holds a cell for each column, by the column's name. */
-  readonly rows: readonly Readonly<Record<string, Quantity | string>>[];
+  readonly rows: readonly Readonly<Record<string, Cell>>[];
   /** How the quantities of a column are printed. */
   readonly format?: Readonly<Record<string, FormatOptions>>;
 }

@@ -32,7 +32,7 @@ export function JobFileButtons({ job, plan, open, reset }: JobFileButtonsProps):
         <button
           type="button"
           class="plain"
-          onClick={() => saveFile('record.json', writeRecord(entries, plan, rules, calculationRules.rules))}
+          onClick={() => saveFile('record.json', writeRecord(entries, plan, rules, calculationRules))}
         >
           Save the record, with every figure
         </button>

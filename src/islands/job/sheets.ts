@@ -99,6 +99,7 @@ export const jobSheets = [
     title: 'Receipt',
     lead: 'The receipt and certificate that the law asks for, to sign and post.',
     groups: ['receipt'],
+    behindStops: true,
   },
 ] as const satisfies readonly JobSheetFacts[];
 

@@ -76,6 +76,8 @@ function Outcome({
   switch (outcome.state) {
     case 'nothing':
       return <p>{outcome.why}</p>;
+    case 'held':
+      return <p>It waits behind the open stops.</p>;
     case 'wrong':
       return <ProblemSummary problems={[outcome.problem]} elsewhere={elsewhere} />;
     case 'waiting':

@@ -1,8 +1,8 @@
-import type { AnyPart } from '../../job/parts/part.ts';
-import { workPart } from '../../job/parts/part.ts';
+import { type AnyPart, isHeld, workPart } from '../../job/parts/part.ts';
 import type { WorkedJob } from '../../job/planned.ts';
+import { BehindStops } from '../job/BehindStops.tsx';
 import type { JobSheetProps } from '../job/JobSheet.tsx';
-import type { JobSheetPath } from '../job/sheets.ts';
+import { type JobSheetPath, jobSheet } from '../job/sheets.ts';
 import { inALine } from '../results/AnswerView.tsx';
 import { rules } from '../rules.ts';
 import { PartsView } from './PartsView.tsx';
@@ -13,7 +13,19 @@ export const partsSheet = (
   parts: readonly AnyPart[],
 ): Omit<JobSheetProps, 'example'> => ({
   path,
-  View: ({ plan, elsewhere }) => <PartsView parts={parts} plan={plan} elsewhere={elsewhere} />,
+  View: ({ plan, elsewhere }) => {
+    const shown = (some: readonly AnyPart[]) => <PartsView parts={some} plan={plan} elsewhere={elsewhere} />;
+    const held = jobSheet(path).behindStops ? [] : parts.filter((each) => isHeld(each, plan));
+    if (held.length === 0) return shown(parts);
+    return (
+      <>
+        {shown(parts.filter((each) => !held.includes(each)))}
+        <BehindStops plan={plan} holds>
+          {shown(held)}
+        </BehindStops>
+      </>
+    );
+  },
   short: (plan) => firstInALine(parts, plan),
 });
 

@@ -6,7 +6,9 @@ import { calculationRules } from '../../generated/calculation-rules.ts';
 import { type Rechecked, readRecord, recheck } from '../../job/record.ts';
 import type { RuleValue } from '../../rulebook/schema.ts';
 import { valueHeadline } from '../../rulebook/value-text.ts';
-import { rules } from '../rules.ts';
+import { WithBook } from '../book.ts';
+import { Cautions } from '../results/Caution.tsx';
+import { book, rules } from '../rules.ts';
 
 function checked(text: string): Read<Rechecked> {
   const record = readRecord(text);
@@ -47,7 +49,13 @@ export function RecheckView(): JSX.Element {
           }}
         />
       </p>
-      <div role="status">{found ? <Outcome found={found} /> : null}</div>
+      <div role="status">
+        {found ? (
+          <WithBook value={book}>
+            <Outcome found={found} />
+          </WithBook>
+        ) : null}
+      </div>
     </fieldset>
   );
 }
@@ -64,7 +72,7 @@ function Outcome({ found }: { readonly found: Read<Rechecked> }): JSX.Element {
         </ul>
       </>
     );
-  const { from, to, figures, differing, changed } = found.value;
+  const { from, to, figures, differing, changed, cautions } = found.value;
   return (
     <>
       <p class="answer">
@@ -109,6 +117,7 @@ function Outcome({ found }: { readonly found: Read<Rechecked> }): JSX.Element {
           </tbody>
         </table>
       ) : null}
+      <Cautions ids={cautions} />
     </>
   );
 }

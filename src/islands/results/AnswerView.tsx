@@ -1,6 +1,6 @@
 import type { JSX } from 'preact';
 import type { Answer, AnswerTable, Figure } from '../../calc/declare/calculation.ts';
-import { rulePage } from '../../components/links.ts';
+import { cautionPage, rulePage } from '../../components/links.ts';
 import type { CautionId } from '../../generated/rule-types.ts';
 import { format } from '../../quantity/format.ts';
 import type { Quantity } from '../../quantity/quantity.ts';
@@ -43,11 +43,13 @@ const FigureText = (figure: Figure): JSX.Element | string =>
 
 /** A table of the answer; on a phone each row becomes a card. */
 export function TableView({ title, columns, rows, format: options }: AnswerTable): JSX.Element {
+  const { cautions } = useBook();
   const [first, ...rest] = Object.keys(columns);
   const cell = (row: AnswerTable['rows'][number], column: string) => {
     const value = row[column] ?? '';
-    return typeof value === 'string' ? (
-      value
+    if (typeof value === 'string') return value;
+    return 'caution' in value ? (
+      <a href={cautionPage(value.caution)}>{cautions[value.caution]?.from}</a>
     ) : (
       <FigureText label="" value={value} {...(options?.[column] ? { format: options[column] } : {})} />
     );

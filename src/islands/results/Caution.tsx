@@ -1,5 +1,5 @@
 import type { JSX } from 'preact';
-import { rulePage } from '../../components/links.ts';
+import { cautionPage, rulePage } from '../../components/links.ts';
 import type { CautionId } from '../../generated/rule-types.ts';
 import { cautionPieces } from '../../job/caution-words.ts';
 import { useBook } from '../book.ts';
@@ -42,7 +42,10 @@ export function Caution({
       <div class={`caution ${caution.level}`} role="note">
         <p>
           <strong>{heading[caution.level]}.</strong> <Words words={caution.says} notes={notes} />{' '}
-          <Words words={caution.do} notes={notes} />
+          <Words words={caution.do} notes={notes} />{' '}
+          <a class="from" href={cautionPage(id)}>
+            Source: {caution.from}
+          </a>
         </p>
       </div>
       {caution.beside?.map(({ agency, level, says, do: act }) => (

@@ -5,6 +5,7 @@ import { type AnyPart, part } from './part.ts';
 
 const freshAirPart = part({
   calculation: freshAirCalculation,
+  whileHeld: true,
   asked: { floor: 'air.floor', bedrooms: 'air.bedrooms', rooms: 'air.rooms', existing: 'air.existing' },
   runs: ({ job }) => [
     {
@@ -20,6 +21,7 @@ const freshAirPart = part({
 
 const ductPart = part({
   calculation: exhaustDuctCalculation,
+  whileHeld: true,
   asked: { flow: 'air.ducts', size: 'air.ducts', kind: 'air.ducts', elbows: 'air.ducts' },
   runs: ({ job: { air } }) => {
     const ducts = air.ducts ?? [];

@@ -8,12 +8,14 @@ import { type AnyPart, part } from './part.ts';
 
 const readinessPart = part({
   calculation: readinessCheck,
+  whileHeld: true,
   asked: {},
   runs: ({ job: { survey, home } }) => [{ values: { ...survey, built: home.built } }],
 });
 
 const clearSpacesPart = part({
   calculation: clearSpaces,
+  whileHeld: true,
   asked: { material: 'fill.material', things: 'roof.obstacles' },
   runs: ({ job, hot }) =>
     hot.length === 0
@@ -27,6 +29,7 @@ const sealed = ({ penetrations }: JobValues['survey']): YesOrNo =>
 
 const ventilationPart = part({
   calculation: cavityVentilation,
+  whileHeld: true,
   asked: { bare_metal: 'survey.bare_metal', sealed: 'survey.penetrations' },
   runs: ({ job }) => [
     {

@@ -18,6 +18,7 @@ const inGroup = <F extends Fields>(group: string, { fields }: Calculation<F>) =>
 
 const ladderPart = part({
   calculation: ladder,
+  whileHeld: true,
   asked: inGroup('ladder', ladder),
   runs: ({ job }) =>
     job.ladder.height || job.ladder.working
@@ -27,6 +28,7 @@ const ladderPart = part({
 
 const fallPart = part({
   calculation: fall,
+  whileHeld: true,
   asked: inGroup('fall', fall),
   runs: ({ job }) => {
     const across = homeWidth(job);
@@ -45,6 +47,7 @@ const fallPart = part({
 
 const linePart = part({
   calculation: line,
+  whileHeld: true,
   asked: inGroup('line', line),
   runs: ({ job }) =>
     job.line.voltage || job.line.gap
@@ -54,18 +57,21 @@ const linePart = part({
 
 const noisePart = part({
   calculation: noise,
+  whileHeld: true,
   asked: inGroup('noise', noise),
   runs: ({ job }) => [{ values: { ...job.noise, periods: unlessEmpty(job.noise.periods) } }],
 });
 
 const weatherPart = part({
   calculation: heat,
+  whileHeld: true,
   asked: inGroup('weather', heat),
   runs: ({ job }) => [{ values: job.weather }],
 });
 
 const dustPart = part({
   calculation: dust,
+  whileHeld: true,
   asked: inGroup('dust', dust),
   runs: ({ job: { dust: measured } }) =>
     measured.total || measured.respirable || measured.fibres

@@ -2,6 +2,7 @@ import { type Answer, type Calculation, EntriesClash } from '../../calc/declare/
 import type { Field, Fields, Values } from '../../calc/declare/field.ts';
 import type { FieldProblem } from '../../calc/declare/read-fields.ts';
 import type { Rulebook } from '../../rulebook/rulebook.ts';
+import { heldBy } from '../cautions.ts';
 import { jobFields } from '../job-fields.ts';
 import type { WorkedJob } from '../planned.ts';
 
@@ -21,6 +22,8 @@ export interface JobPart<F extends Fields = Fields> {
   readonly asked: { readonly [N in keyof F]?: string };
   /** The way in the job to an entry of a list, where the place in it is not the job's own. */
   readonly askedIn?: (field: string) => string | undefined;
+  /** It is worked while a stop holds the plan too: it settles stops, or guards the crew. What tells of the fill waits behind them. */
+  readonly whileHeld?: true;
   /** The runs; a sentence where this home has nothing to work out. */
   readonly runs: (plan: WorkedJob, rules: Rulebook) => readonly PartRun<F>[] | string;
 }
@@ -38,12 +41,13 @@ export interface Wanted {
   readonly field: string;
 }
 
-/** What came of one run: its answer, what it waits for, what is wrong, or why there is nothing to work out. */
+/** What came of one run: its answer, what it waits for, what is wrong, why there is nothing to work out, or that a stop holds it. */
 export type PartOutcome = { readonly name: string; readonly title: string } & (
   | { readonly state: 'answered'; readonly answer: Answer; readonly values: unknown }
   | { readonly state: 'waiting'; readonly wanted: readonly Wanted[] }
   | { readonly state: 'wrong'; readonly problem: FieldProblem }
   | { readonly state: 'nothing'; readonly why: string }
+  | { readonly state: 'held' }
 );
 
 /**
@@ -115,6 +119,10 @@ function inJob(declared: AnyPart, problem: FieldProblem): FieldProblem {
   const way = declared.asked[head];
   return { ...problem, field: way ? [way, ...rest].join('.') : problem.field };
 }
+
+/** Does an open stop of this plan hold a part behind it? */
+export const isHeld = ({ whileHeld }: AnyPart, plan: WorkedJob): boolean =>
+  !whileHeld && heldBy(plan).length > 0;
 
 /** A list that holds nothing counts as not entered, where a calculation can't do without one. */
 export const unlessEmpty = <T>(list: readonly T[] | undefined): readonly T[] | undefined =>

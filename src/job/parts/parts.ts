@@ -6,7 +6,7 @@ import { crewParts } from './crew.ts';
 import { heatParts } from './heat.ts';
 import { machineParts } from './machine.ts';
 import { marksPart } from './marks.ts';
-import { type AnyPart, type PartOutcome, workPart } from './part.ts';
+import { type AnyPart, isHeld, type PartOutcome, workPart } from './part.ts';
 import { patchParts } from './patches.ts';
 import { receiptPart } from './receipt.ts';
 import { wayParts } from './ways.ts';
@@ -24,6 +24,11 @@ export const jobParts: readonly AnyPart[] = [
   receiptPart,
 ];
 
-/** All parts of a job, worked. */
-export const workParts = (plan: WorkedJob, rules: Rulebook): readonly PartOutcome[] =>
-  jobParts.flatMap((each) => workPart(each, plan, rules));
+/** All parts of a job, worked; while a stop holds the plan, those that wait behind it only where `behindStops` asks for them. */
+export const workParts = (plan: WorkedJob, rules: Rulebook, behindStops = false): readonly PartOutcome[] =>
+  jobParts.flatMap((each): readonly PartOutcome[] => {
+    const { name, title } = each.calculation;
+    return !behindStops && isHeld(each, plan)
+      ? [{ name, title, state: 'held' }]
+      : workPart(each, plan, rules);
+  });

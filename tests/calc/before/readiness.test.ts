@@ -51,6 +51,21 @@ describe('each answer', () => {
     if (open) expect(data.cautions[meaning.caution]?.level).toBe(meaning.state);
   });
 
+  test('names the caution that its condition is asked by, whatever was found, and the caution its source', () => {
+    const { conditions } = readiness(sound, NEW, rules);
+    const shown = answer(readinessCheck, { ...sound, built: String(NEW) }, rules);
+    const rows = shown.ok ? (shown.value.tables?.conditions?.rows ?? []) : [];
+    expect(conditions).toHaveLength(names.length + 2);
+    expect(rows.map(({ rule }) => rule)).toEqual(conditions.map(({ restsOn }) => ({ caution: restsOn })));
+    for (const { name, restsOn } of conditions) {
+      const tripped = name in meanings ? Object.values(meanings[name as LookedAt]) : [];
+      if (tripped.length > 0)
+        expect(tripped.flatMap((each) => ('caution' in each ? [each.caution] : []))).toContain(restsOn);
+      expect(data.cautions[restsOn], restsOn).toBeDefined();
+    }
+    expect(conditions.find(({ name }) => name === 'paint')?.restsOn).toBe('caution.before.old-paint');
+  });
+
   test('of the form has a meaning, and none has one that the form does not offer', () => {
     for (const name of names) {
       const { choices } = readinessFields[name];
@@ -199,14 +214,16 @@ describe('bad entries come back as sentences', () => {
 });
 
 describe('what is printed of the readiness', () => {
-  test('a row a condition: what, found, state, what it means', () => {
+  test('a row a condition: what, found, state, what it means, what it rests on', () => {
     const { figures, tables, remarks } = printed(readinessCheck, { ...sound, built: '1995' });
     expect(figures).toEqual({ verdict: 'ready', stops: '0', warnings: '0', unseen: '0' });
     expect(tables.conditions).toHaveLength(names.length + 2);
-    expect(tables.conditions?.[0]).toBe(`Ceiling | sound | clear | ${meanings.ceiling.sound.means}`);
+    expect(tables.conditions?.[0]).toBe(
+      `Ceiling | sound | clear | ${meanings.ceiling.sound.means} | caution.before.ceiling-unsound`,
+    );
     expect(tables.conditions?.slice(-2)).toEqual([
-      'Paint | built 1995 | clear | It is newer than the paint that is taken to hold lead.',
-      'Asbestos | built 1995 | clear | None is presumed from the year alone.',
+      'Paint | built 1995 | clear | It is newer than the paint that is taken to hold lead. | caution.before.old-paint',
+      'Asbestos | built 1995 | clear | None is presumed from the year alone. | caution.before.asbestos',
     ]);
     expect(remarks).toEqual([]);
   });
@@ -222,8 +239,8 @@ describe('what is printed of the readiness', () => {
       'paint_outdoors',
     ]);
     expect(tables.conditions?.slice(-2)).toEqual([
-      'Paint | built 1970 | warn | It is taken to hold lead unless a test says otherwise.',
-      'Asbestos | built 1970 | warn | Pipe and duct wrapping and ceiling texture are presumed to hold it.',
+      'Paint | built 1970 | warn | It is taken to hold lead unless a test says otherwise. | caution.before.old-paint',
+      'Asbestos | built 1970 | warn | Pipe and duct wrapping and ceiling texture are presumed to hold it. | caution.before.asbestos',
     ]);
   });
 
@@ -231,7 +248,7 @@ describe('what is printed of the readiness', () => {
     const { pests: _, ...rest } = sound;
     const { tables, remarks } = printed(readinessCheck, { ...rest, built: '1995' });
     expect(tables.conditions?.[names.indexOf('pests')]).toBe(
-      'Pests | not looked at | not looked at | It is not known to be sound.',
+      'Pests | not looked at | not looked at | It is not known to be sound. | caution.before.pests',
     );
     expect(remarks).toEqual(['Not looked at: pests.']);
   });

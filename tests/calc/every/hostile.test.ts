@@ -2,7 +2,12 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { calculations } from '../../../src/calc/calculations.ts';
 import { addressOf, entriesIn } from '../../../src/calc/declare/address.ts';
-import { type Answer, type AnyCalculation, answer } from '../../../src/calc/declare/calculation.ts';
+import {
+  type Answer,
+  type AnyCalculation,
+  answer,
+  cellValue,
+} from '../../../src/calc/declare/calculation.ts';
 import { readFields } from '../../../src/calc/declare/read-fields.ts';
 import { remarkText } from '../../../src/calc/declare/remark.ts';
 import { toSvg } from '../../../src/drawings/svg.ts';
@@ -44,7 +49,9 @@ const textsOf = ({ figures, tables = {}, remarks }: Answer): string[] => [
     ...workingOf(value, how),
   ]),
   ...Object.values(tables).flatMap(({ rows, format: how }) =>
-    rows.flatMap((row) => Object.entries(row).map(([column, value]) => textOf(value, how?.[column]))),
+    rows.flatMap((row) =>
+      Object.entries(row).map(([column, value]) => textOf(cellValue(value), how?.[column])),
+    ),
   ),
   ...remarks.map(remarkText),
 ];

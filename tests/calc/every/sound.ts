@@ -1,5 +1,9 @@
-import type { Answer, AnyCalculation } from '../../../src/calc/declare/calculation.ts';
-import { answer } from '../../../src/calc/declare/calculation.ts';
+import {
+  type Answer,
+  type AnyCalculation,
+  answer,
+  cellValue,
+} from '../../../src/calc/declare/calculation.ts';
 import { sentence } from '../../../src/calc/declare/read-fields.ts';
 import { amountIn, type Quantity } from '../../../src/quantity/quantity.ts';
 import type { Rulebook } from '../../../src/rulebook/rulebook.ts';
@@ -21,7 +25,8 @@ export function valuesOf({ figures, tables = {} }: Answer): Map<string, Value> {
   for (const [name, { value }] of Object.entries(figures)) all.set(name, value);
   for (const [name, { rows }] of Object.entries(tables))
     for (const [place, row] of rows.entries())
-      for (const [column, value] of Object.entries(row)) all.set(`${name}.${place}.${column}`, value);
+      for (const [column, value] of Object.entries(row))
+        all.set(`${name}.${place}.${column}`, cellValue(value));
   return all;
 }
 

@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import type { Cell } from '../../../src/calc/declare/calculation.ts';
 import { layout } from '../../../src/calc/holes/declaration.ts';
 import { compareWays } from '../../../src/calc/ways/declaration.ts';
 import type { Quantity } from '../../../src/quantity/quantity.ts';
@@ -19,7 +20,7 @@ const home: Entries = {
   first_truss: '0 in',
 };
 
-type Row = Readonly<Record<string, Quantity | string>>;
+type Row = Readonly<Record<string, Cell>>;
 const ways = ['gable end', 'roof holes', 'lifted roof edge'] as const;
 
 /** What the table says of a way. */
