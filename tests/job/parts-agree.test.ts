@@ -44,6 +44,25 @@ describe('what two sheets say of one thing is the same', () => {
     expect(amount(rate, 'speed', 'ft/min') * minutes).toBeCloseTo(amount(marks, 'all', 'ft'), 6);
   });
 
+  test('and so at every opening: its own minutes at its own speed come to all its pushes, and the minutes to its bags', () => {
+    const entries = exampleWith({});
+    const [rate] = answersOf(entries, 'blowing-rate');
+    const holes = planOf(entries).rows.flatMap((row) => row.holes);
+    const marks = answersOf(entries, 'hose-marks');
+    const rows = rate?.tables?.openings?.rows ?? [];
+    expect(rows).toHaveLength(holes.length);
+    for (const [place, { time, speed }] of rows.entries()) {
+      const minutes = amountIn(time as Quantity<'time'>, 'min');
+      expect(minutes * 12).toBeCloseTo(amountIn(holes[place]?.weight as Quantity<'weight'>, 'lb'), 6);
+      const pushed = amount(marks[place] as Answer, 'all', 'ft');
+      expect(minutes * amountIn(speed as Quantity<'speed'>, 'ft/min')).toBeCloseTo(pushed, 6);
+    }
+    const typed = answersOf(exampleWith({ 'machine.strip': '2 ft2' }), 'blowing-rate')[0];
+    // 12 lb/min over 1.5 lb/ft3 through 2 ft2, at each of them alike.
+    for (const { speed } of typed?.tables?.openings?.rows ?? [])
+      expect(amountIn(speed as Quantity<'speed'>, 'ft/min')).toBeCloseTo(12 / (1.5 * 2), 9);
+  });
+
   test('a tube of 1 in is held against the eave as the bays hold it: 3 in less 2 in of old insulation leave room', () => {
     const wide = only(exampleWith({ 'hose.tube': undefined }), 'ways-in');
     const narrow = only(exampleWith({ 'hose.tube': '1 in' }), 'ways-in');

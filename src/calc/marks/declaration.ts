@@ -199,7 +199,8 @@ function table({ marks, opening }: HoseMarks) {
 }
 
 /** What the table does not say, in sentences. */
-export function remarksOn({ marks, covers, missed, opening, reach, rings }: HoseMarks): Remark[] {
+export function remarksOn(found: HoseMarks): Remark[] {
+  const { marks, covers, missed, opening, reach, rings, unpushed, hose } = found;
   const beyond = marks.filter(({ word }) => word !== 'reaches').length;
   return [
     ...(covers
@@ -210,6 +211,11 @@ export function remarksOn({ marks, covers, missed, opening, reach, rings }: Hose
     ...(covers && rings.length > 0 && missed.amount > 0
       ? [
           `Behind the ring ${format(missed, tape)} of the zone’s edge stay out of the stream’s reach. Fill what lies there from the next opening, with the barrier in place.`,
+        ]
+      : []),
+    ...(unpushed.length > 0
+      ? [
+          said`Nothing is pushed in at ${unpushed.join(', ')}: the ring is nearer than the hose is wide, ${hose}. Blow that side from the opening itself.`,
         ]
       : []),
     ...(beyond > 0

@@ -84,6 +84,9 @@ export interface HoseMarks {
   /** How much of the zone's edge lies beyond the stream behind a ring, or at all; 0 in where all is reached. */
   readonly missed: Quantity<'length'>;
   readonly reach: QuantityRange<'length'>;
+  /** Directions in which a ring lies within the hose's own width of the opening: nothing is pushed there. */
+  readonly unpushed: readonly string[];
+  readonly hose: Quantity<'length'>;
   readonly zone: Zone;
   readonly rings: readonly DrawnRing[];
 }
@@ -131,9 +134,12 @@ export function hoseMarks(opening: Opening, rules: Rulebook): HoseMarks {
     const length = Math.max(0, met.length > 0 ? edge - standOff : each.length);
     return { ray: { ...each, length }, toEnd: edge, stopsAtRing: met.length > 0 };
   });
+  // A ring within the hose's own width of the opening leaves no push that a tape could mark.
+  const pushed = stopped.filter(
+    ({ ray, stopsAtRing }) => settled(ray.length) > (stopsAtRing ? settled(inches(hose)) : 0),
+  );
   const operands = [along, from, to, width, across, ...(opening.standOff ? [opening.standOff] : [])];
-  const marks = stopped
-    .filter(({ ray }) => settled(ray.length) > 0)
+  const marks = pushed
     .sort((a, b) => settled(b.ray.length) - settled(a.ray.length) || a.ray.minutes - b.ray.minutes)
     .map(({ ray, stopsAtRing }, place): HoseMark => {
       const end = stopsAtRing ? 'the ring about a flue' : 'the edge of the zone';
@@ -181,6 +187,10 @@ export function hoseMarks(opening: Opening, rules: Rulebook): HoseMarks {
     ),
     reach,
     zone,
+    unpushed: stopped
+      .filter((each) => each.stopsAtRing && !pushed.includes(each))
+      .map(({ ray }) => clock(ray.minutes)),
+    hose,
     rings: rings.map(({ ring, x, y }) => ({ x, y, radius: inches(ring.across) / 2 })),
   };
 }

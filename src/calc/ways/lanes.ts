@@ -49,6 +49,9 @@ export interface Lane {
   /** Does the hose go through? */
   readonly feedable: boolean;
   readonly area: Quantity<'area'>;
+  /** The hose to push in from each end: to the middle or the other end, or to the ring about a flue; nothing at an end that stays shut. */
+  readonly hoseFromStart: Quantity<'length'>;
+  readonly hoseFromFarEnd: Quantity<'length'>;
   readonly fromStart: Quantity<'length'>;
   readonly fromFarEnd: Quantity<'length'>;
   /** What no push covers: at the lower end of the reach, and at its upper end. */
@@ -173,6 +176,20 @@ function lane(place: number, problem: Worked, rules: Rulebook): Lane {
     return { start, far, left };
   };
   const sure = pushed(reach.low);
+  const wanted = (limit: number, open: boolean, name: string): Quantity<'length'> =>
+    named(
+      inUnit(
+        byMethod(
+          'the push, or to the ring kept open about a flue, whichever comes first',
+          [push],
+          open ? limit : 0,
+          'in',
+        ),
+        'ft',
+      ),
+      'h',
+      name,
+    );
   const area = freeStrip(section, from, to, problem, rules);
   const open = rings.map((ring) => ({
     ring,
@@ -191,6 +208,8 @@ function lane(place: number, problem: Worked, rules: Rulebook): Lane {
     room,
     feedable,
     area,
+    hoseFromStart: wanted(stops.first, true, 'Hose to push in from the starting end'),
+    hoseFromFarEnd: wanted(stops.last, ends === 'both ends', 'Hose to push in from the far end'),
     fromStart: sure.start,
     fromFarEnd: sure.far,
     left: sure.left,

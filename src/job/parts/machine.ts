@@ -4,7 +4,7 @@ import { testBoxCheck } from '../../calc/machine/test-box/declaration.ts';
 import { inUnit, named, over, type Quantity } from '../../quantity/quantity.ts';
 import type { Rulebook } from '../../rulebook/rulebook.ts';
 import type { WorkedJob } from '../planned.ts';
-import { marksPart } from './marks.ts';
+import { marksPart, titleOfOpening } from './marks.ts';
 import { type AnyPart, part, unlessEmpty, workPart } from './part.ts';
 
 const testBoxPart = part({
@@ -31,27 +31,41 @@ const testBoxPart = part({
   ],
 });
 
-/** The opening that takes the most, and how many feet of hose all its pushes are together; undefined where a mark is not known yet. */
-function largest(plan: WorkedJob, rules: Rulebook) {
-  const openings = plan.rows.flatMap(({ holes }) => holes);
-  const place = openings.reduce(
-    (most, { volume }, at) => (volume.amount > (openings[most]?.volume.amount ?? 0) ? at : most),
-    0,
-  );
-  const volume = openings[place]?.volume;
-  const marks = workPart(marksPart, plan, rules)[place];
-  const hose = marks?.state === 'answered' ? marks.answer.figures.all?.value : undefined;
-  return { volume, hose: typeof hose === 'object' ? (hose as Quantity<'length'>) : undefined };
+interface Opening {
+  readonly what: string;
+  readonly volume: Quantity<'volume'>;
+  /** All its pushes together; undefined where a mark is not known yet. */
+  readonly pushed: Quantity<'length'> | undefined;
 }
+
+/** Every opening, in the order of the plan, with its volume and the hose that is pushed in. */
+function openingsOf(plan: WorkedJob, rules: Rulebook): readonly Opening[] {
+  const holes = plan.rows.flatMap(({ side, holes }) =>
+    holes.map(({ number, volume }) => ({ what: titleOfOpening(plan, side, number), volume })),
+  );
+  const marks = workPart(marksPart, plan, rules);
+  return holes.map((hole, place) => {
+    const outcome = marks[place];
+    const all = outcome?.state === 'answered' ? outcome.answer.figures.all?.value : undefined;
+    const pushed = typeof all === 'object' ? (all as Quantity<'length'>) : undefined;
+    return { ...hole, pushed: pushed && pushed.amount > 0 ? pushed : undefined };
+  });
+}
+
+/** The opening that takes the most. */
+const largest = (openings: readonly Opening[]): Opening | undefined =>
+  openings.reduce<Opening | undefined>(
+    (most, each) => (most && most.volume.amount >= each.volume.amount ? most : each),
+    undefined,
+  );
 
 /**
  * What the hose fills across its way: the volume of an opening over all its pushes. They go out from one hole like the ribs of a fan, so
  * none of them has a bay to itself.
  */
-function strip({ volume, hose }: ReturnType<typeof largest>): Quantity<'area'> | undefined {
-  if (!volume || !hose || hose.amount <= 0) return undefined;
-  return named(inUnit(over(volume, hose), 'ft2'), 'A', 'Volume of the opening over the length of its pushes');
-}
+const strip = ({ volume, pushed }: Opening): Quantity<'area'> | undefined =>
+  pushed &&
+  named(inUnit(over(volume, pushed), 'ft2'), 'A', 'Volume of the opening over the length of its pushes');
 
 const ratePart = part({
   calculation: blowingRate,
@@ -67,7 +81,8 @@ const ratePart = part({
     const { machine, fill } = plan.job;
     if (!machine.rate && !machine.run_weight && !machine.run_time)
       return 'Enter the rate of the machine, or the weight and the time of a run.';
-    const opening = largest(plan, rules);
+    const openings = openingsOf(plan, rules);
+    const opening = largest(openings);
     return [
       {
         title: `${blowingRate.title}, at the opening that takes the most`,
@@ -76,11 +91,13 @@ const ratePart = part({
           weight: machine.run_weight,
           time: machine.run_time,
           density: fill.density,
-          area: machine.strip ?? strip(opening),
-          volume: opening.volume,
+          area: machine.strip ?? (opening && strip(opening)),
+          volume: opening?.volume,
           bags: undefined,
           all_bags: plan.bags,
           bag_weight: fill.bag_weight,
+          // A cross-section that is entered holds for all of them.
+          openings: machine.strip ? openings.map((each) => ({ ...each, pushed: undefined })) : openings,
         },
       },
     ];

@@ -1,9 +1,13 @@
 import { hoseMarkings } from '../../calc/marks/declaration.ts';
 import { openingAcross } from '../../calc/marks/opening.ts';
 import { amountIn } from '../../quantity/quantity.ts';
-import type { PlannedHole } from '../planned.ts';
+import type { PlannedHole, PlannedRow, WorkedJob } from '../planned.ts';
 import { flueRings } from './flue-rings.ts';
 import { part } from './part.ts';
+
+/** What an opening is called: by its number, and by its side where the home has two. */
+export const titleOfOpening = ({ rows }: WorkedJob, side: PlannedRow['side'], number: number): string =>
+  `Opening ${number}${rows.length > 1 ? `, ${side} side` : ''}`;
 
 /** The hose marks of every opening of the plan, each a run of its own. */
 export const marksPart = part({
@@ -25,7 +29,7 @@ export const marksPart = part({
     if (openings.length === 0) return 'The plan has no openings yet, so there is nothing to mark.';
     const across = openingAcross(section, rules, double ? section.width : undefined);
     return openings.map(({ side, hole }) => ({
-      title: `Opening ${hole.number}${double ? `, ${side} side` : ''}`,
+      title: titleOfOpening(plan, side, hole.number),
       values: {
         along: hole.along,
         from: hole.from,

@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { blowingRate } from '../../../src/calc/machine/rate/declaration.ts';
 import { drawBack, minutesFor, rateOf } from '../../../src/calc/machine/rate/draw-back.ts';
 import { amountIn, QuantityError, quantity } from '../../../src/quantity/quantity.ts';
-import { complaints, type Entries, figure, within, worked } from '../told.ts';
+import { complaints, type Entries, figure, printed, within, worked } from '../told.ts';
 
 const run: Entries = { rate: '12 lb/min', density: '1.5 lb/ft3', area: '2 ft2' };
 
@@ -146,5 +146,23 @@ const bad: readonly [title: string, more: Entries, says: RegExp][] = [
 describe('bad entries come back as a sentence that names the field', () => {
   test.each(bad)('%s', (_, more, says) => {
     expect(complaints(blowingRate, { ...run, ...more })).toEqual([expect.stringMatching(says)]);
+  });
+});
+
+describe('the table of openings', () => {
+  test('gives each its minutes and its speed; where no hose is entered, the cross-section holds', () => {
+    const { tables } = printed(blowingRate, {
+      ...run,
+      openings: [{ what: 'by the hall', volume: '60 ft3', pushed: '20 ft' }, { volume: '40 ft3' }],
+    });
+    // By hand: 60 ft3 at 1.5 is 90 lb, 7.5 min at 12; 20 ft in 7.5 min is 2.67 ft/min, 22.5 s a foot. 40 ft3 is 60 lb, 5 min; 12 / (1.5 x 2) is 4.
+    expect(tables.openings).toEqual([
+      'by the hall | 60 ft³ | 7.5 min | 2.67 ft/min | 22.5 s',
+      '2 | 40 ft³ | 5 min | 4 ft/min | 15 s',
+    ]);
+  });
+
+  test('stands only where an opening is entered', () => {
+    expect(printed(blowingRate, run).tables).toEqual({});
   });
 });

@@ -285,6 +285,26 @@ describe('what is said of a push', () => {
     ]);
   });
 
+  test.each([
+    // Kept off by 3 in of flue, 2 in of clearance and 1 in of half a hose: 6 in. At 7 in up the slope one inch is left, less than a hose.
+    ['an inch before its ring is no push', '5 ft 7 in', true],
+    ['ten inches before its ring is one', '6 ft 4 in', false],
+  ])('%s', (_, at, unpushed) => {
+    const flues = [{ along: '30 ft', at, across: '6 in' }];
+    const { remarks, tables } = printed(hoseMarkings, { ...home, flues });
+    expect(
+      remarks.some((each) =>
+        /^Nothing is pushed in at 12:00.*: the ring is nearer than the hose is wide, 2 in\./.test(each),
+      ),
+    ).toBe(unpushed);
+    const tape =
+      worked(hoseMarkings, { ...home, flues }).tables?.marks?.rows.map(({ mark }) =>
+        amountIn(mark as Quantity<'length'>, 'in'),
+      ) ?? [];
+    expect(Math.min(...tape)).toBeGreaterThan(2);
+    expect(tables.marks?.some((row) => row.includes(' | 12:00 | '))).toBe(!unpushed);
+  });
+
   test('a flue that no push meets is kept clear of, and leaves nothing out of reach', () => {
     // The flue stands far outside the zone.
     const { remarks, cautions } = printed(hoseMarkings, {

@@ -255,7 +255,7 @@ describe('what is printed of lanes', () => {
       bags: '21.2 bags',
     });
     expect(tables.lanes?.[0]).toBe(
-      '1 | 2 ft 1/8 in | 10 in | 3.36 ft² | 21 ft 1/2 in | 21 ft 1/2 in | 0 in | 0 ft³ | 7.06 bags',
+      '1 | 2 ft 1/8 in | 10 in | 3.36 ft² | 21 ft 1/2 in | 21 ft 1/2 in | 21 ft 1/2 in | 21 ft 1/2 in | 0 in | 0 ft³ | 7.06 bags',
     );
     expect(tables.lanes?.map((row) => row.split(' | ')[0])).toEqual(['1', '2', '3']);
     expect(remarks).toEqual([noChord]);
@@ -321,7 +321,7 @@ describe('what is printed of lanes', () => {
       flues: [{ ...flue, at: '6 ft' }],
     });
     expect(tables.lanes?.[1]).toBe(
-      '2 | 6 ft | 10 in | 3.33 ft² | 9 ft 6 in | 21 ft 1/2 in | 11 ft 6 1/2 in | 38 ft³ | 6.99 bags',
+      '2 | 6 ft | 10 in | 3.33 ft² | 9 ft 6 in | 21 ft 1/2 in | 9 ft 6 in | 21 ft 1/2 in | 11 ft 6 1/2 in | 38 ft³ | 6.99 bags',
     );
     expect(remarks.at(-1)).toMatch(/^A lane that meets the ring about a flue counts/);
     expect(cautions[0]).toBe('caution.hose.flue-ahead');

@@ -1,6 +1,13 @@
-import { named, type Quantity, times } from '../../../quantity/quantity.ts';
-import { calculation, EntriesClash, type Figure } from '../../declare/calculation.ts';
-import { optional, quantityField } from '../../declare/field.ts';
+import { inUnit, named, over, type Quantity, times } from '../../../quantity/quantity.ts';
+import { type AnswerTable, calculation, EntriesClash, type Figure } from '../../declare/calculation.ts';
+import {
+  lengthField,
+  listField,
+  optional,
+  quantityField,
+  type Values,
+  wordsField,
+} from '../../declare/field.ts';
 import { materialFields } from '../../fill/fields.ts';
 import { weightField } from '../fields.ts';
 import { drawBack, minutesFor, rateOf } from './draw-back.ts';
@@ -40,6 +47,60 @@ const bagsField = (symbol: string, label: string, hint: string, example: string,
       most,
     }),
   );
+
+const openingFields = {
+  what: optional(wordsField('Which', 'Its name, for the table.', 'opening 1')),
+  volume: quantityField({
+    dimension: 'volume',
+    beside: 'ft3',
+    symbol: 'Vo',
+    label: 'Volume',
+    hint: 'What is filled through it.',
+    example: '40 ft3',
+    zero: 'refused',
+    most: '20000 ft3',
+  }),
+  pushed: optional(
+    lengthField('h', 'Hose pushed in', 'All its pushes together.', '20 ft', { most: '5000 ft' }),
+  ),
+};
+
+/** Minutes and draw-back of each opening. What its hose fills across is its volume over all of the hose that is pushed in. */
+const tableOf = (
+  openings: Values<{ openings: ReturnType<typeof listField<typeof openingFields>> }>['openings'],
+  density: Quantity<'density'>,
+  rate: Quantity<'weight rate'>,
+  otherwise: Quantity<'area'>,
+): AnswerTable => ({
+  title: 'Each opening',
+  columns: {
+    what: 'Opening',
+    volume: 'Volume',
+    time: 'Time',
+    speed: 'Draw-back speed',
+    time_per_foot: 'Time for a foot of hose',
+  },
+  rows: openings.map(({ what, volume, pushed }, place) => {
+    const { speed, timePerFoot } = drawBack(
+      rate,
+      density,
+      pushed ? inUnit(over(volume, pushed), 'ft2') : otherwise,
+    );
+    return {
+      what: what ?? String(place + 1),
+      volume,
+      time: minutesFor(times(volume, density), rate),
+      speed,
+      time_per_foot: timePerFoot,
+    };
+  }),
+  format: {
+    volume: { figures: 3 },
+    time: { figures: 3 },
+    speed: { figures: 3 },
+    time_per_foot: { figures: 3 },
+  },
+});
 
 export const blowingRate = calculation({
   name: 'blowing-rate',
@@ -113,6 +174,14 @@ export const blowingRate = calculation({
       '2000 bags',
     ),
     bag_weight: optional(materialFields.bag_weight),
+    openings: optional(
+      listField(
+        'Openings',
+        'For a table of them; where no hose is entered, the cross-section above holds.',
+        'an opening',
+        openingFields,
+      ),
+    ),
   },
   example: {
     weight: '30 lb',
@@ -122,9 +191,13 @@ export const blowingRate = calculation({
     volume: '40 ft3',
     all_bags: '12 bags',
     bag_weight: '30 lb/bag',
+    openings: [
+      { what: 'first lane', volume: '40 ft3', pushed: '20 ft' },
+      { what: 'second lane', volume: '60 ft3', pushed: '20 ft' },
+    ],
   },
   work: (values) => {
-    const { density, area, volume, bags, all_bags, bag_weight } = values;
+    const { density, area, volume, bags, all_bags, bag_weight, openings = [] } = values;
     const rate = rateFrom(values);
     if (volume && bags)
       throw new EntriesClash({
@@ -168,6 +241,7 @@ export const blowingRate = calculation({
     figures.rate = { label: 'Rate of the machine', value: rate, format: { figures: 3 } };
     return {
       figures,
+      ...(openings.length > 0 ? { tables: { openings: tableOf(openings, density, rate, area) } } : {}),
       cautions: [
         'caution.fill.too-full',
         'caution.ceiling.trapped-air',
