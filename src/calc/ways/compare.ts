@@ -139,7 +139,9 @@ function gable(home: Home, rules: Rulebook): WayIn {
       ...(gables === 'not known' ? ['whether a gable end can be opened'] : []),
       ...(reached?.unknown ?? []),
       ...(home.ringInTheWay
-        ? ['what is left over behind a flue or a light, whose ring the hose stops before: the lanes tell how much']
+        ? [
+            'what is left over behind a flue or a light, whose ring the hose stops before: the lanes tell how much',
+          ]
         : []),
       ...(acrossTrusses ? [] : ['the trusses, whose chords and webs the hose has to pass']),
     ],
@@ -261,7 +263,9 @@ function edge(home: Home, rules: Rulebook): WayIn {
     unknown: [
       ...(edges === 'not known' ? ['whether an edge of the roof can be lifted'] : []),
       ...(home.ringInTheWay
-        ? ['what is left over behind a flue or a light, whose ring the tube stops before: the bays tell how much']
+        ? [
+            'what is left over behind a flue or a light, whose ring the tube stops before: the bays tell how much',
+          ]
         : []),
       ...(bays === undefined ? ['where the trusses stand, and so the bays'] : []),
       ...(cover === undefined ? ['what the roof is covered with'] : []),
