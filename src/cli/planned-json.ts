@@ -2,6 +2,7 @@ import { mostThatPasses } from '../calc/ceiling/load.ts';
 import { remarkText } from '../calc/declare/remark.ts';
 import type { CautionId } from '../generated/rule-types.ts';
 import { heldBy } from '../job/cautions.ts';
+import { fillLog } from '../job/fill-log.ts';
 import type { PartOutcome } from '../job/parts/part.ts';
 import { workParts } from '../job/parts/parts.ts';
 import type { PlannedHole, WorkedJob } from '../job/planned.ts';
@@ -52,7 +53,7 @@ const holeJson = (hole: PlannedHole) => ({
 });
 
 /** What a stop holds back: where the holes go, how much goes in, what came of it. */
-const figuresHeld = (plan: WorkedJob) => ({
+const figuresHeld = (plan: WorkedJob, rules: Rulebook) => ({
   section: {
     area: quantityJson(plan.section.area),
     mean_depth: quantityJson(plan.section.meanDepth, tape),
@@ -79,10 +80,7 @@ const figuresHeld = (plan: WorkedJob) => ({
     low: quantityJson(plan.resistance.low, { figures: 3 }).text,
     high: quantityJson(plan.resistance.high, { figures: 3 }).text,
   },
-  log: partJson({
-    ...plan.log,
-    openings: plan.log.openings.map(({ hole, ...opening }) => ({ opening: hole.number, ...opening })),
-  }),
+  log: partJson(fillLog(plan, rules)),
 });
 
 /**
@@ -110,7 +108,7 @@ export function plannedJson(
       highest_density: plan.load.highestDensity && quantityJson(plan.load.highestDensity, mostThatPasses),
       greatest_depth: plan.load.greatestDepth && quantityJson(plan.load.greatestDepth, mostThatPasses),
     },
-    ...(shown ? figuresHeld(plan) : {}),
+    ...(shown ? figuresHeld(plan, rules) : {}),
     parts: workParts(plan, rules, behindStops).map((outcome) => outcomeJson(outcome, said)),
     cautions: plan.cautions.map(({ id, at }) => ({ ...said([id])[0], at })),
     remarks: shown ? plan.remarks.map(remarkText) : [],

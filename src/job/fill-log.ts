@@ -1,20 +1,23 @@
 import { EntriesClash } from '../calc/declare/calculation.ts';
 import { inQuarters, type OpeningSoFar, openingSoFar } from '../calc/log/opening.ts';
+import type { Way } from '../calc/ways/compare.ts';
 import { minus, named, plus, type Quantity, quantity } from '../quantity/quantity.ts';
 import type { Rulebook } from '../rulebook/rulebook.ts';
 import type { JobValues } from './job-fields.ts';
-import type { PlannedHole, PlannedRow, WorkedJob } from './planned.ts';
+import { type Opening, openingsOf } from './openings.ts';
+import type { WorkedJob } from './planned.ts';
 
 /** An opening of the plan with what went in through it. */
 export interface LoggedOpening extends OpeningSoFar {
-  readonly side: PlannedRow['side'];
-  readonly hole: PlannedHole;
+  readonly opening: Opening;
   readonly state: 'filling' | 'full';
 }
 
 /** The whole job's bags as they went in. */
 export interface FillLog {
   readonly openings: readonly LoggedOpening[];
+  /** Why the openings are not known, in a sentence; undefined where they are. */
+  readonly unknown: string | undefined;
   readonly used: Quantity<'pieces'>;
   /** Bags the plan still asks for in openings that are not full. */
   readonly stillToGo: Quantity<'pieces'>;
@@ -29,34 +32,41 @@ export interface FillLog {
 
 type LogEntry = NonNullable<JobValues['log']['openings']>[number];
 
+/** The way that was taken when an entry was made. */
+const wayOf = ({ way = 'roof holes' }: LogEntry): Way => way;
+
+/** Can the entries of a log be true? @throws EntriesClash for bags not in quarters, and for an opening entered twice. */
+export function checkLog({ openings = [] }: JobValues['log']): void {
+  for (const [place, entry] of openings.entries()) checkEntry(entry, place, openings);
+}
+
 /**
- * How does the job stand after the bags that went in so far? An opening that is filled but not planned is kept as a stray, never
- * dropped: its bags are used up all the same.
- * @throws EntriesClash for bags not in quarters, and for an opening entered twice.
+ * How does the job stand after the bags that went in so far, opening by opening of the way in that is taken? An opening that is filled but
+ * not planned is kept as a stray, never dropped: its bags are used up all the same.
  */
-export function fillLog(
-  log: JobValues['log'],
-  plan: Pick<WorkedJob, 'rows' | 'bagsToLoad' | 'load' | 'job'>,
-  rules: Rulebook,
-): FillLog {
+export function fillLog(plan: WorkedJob, rules: Rulebook): FillLog {
+  const { log, fill } = plan.job;
   const entries = log.openings ?? [];
-  for (const [place, entry] of entries.entries()) checkEntry(entry, place, entries);
-  const planned = plan.rows.flatMap(({ side, holes }) => holes.map((hole) => ({ side, hole })));
-  const openings = planned.map(({ side, hole }): LoggedOpening => {
-    const entry = entries.find((each) => each.side === side && each.opening === hole.number);
+  const found = openingsOf(plan, rules);
+  const planned = found.known ? found.openings : [];
+  const isOf = (entry: LogEntry, { way, side, number }: Opening) =>
+    wayOf(entry) === way && entry.side === side && entry.opening === number;
+  const openings = planned.map((opening): LoggedOpening => {
+    const entry = entries.find((each) => isOf(each, opening));
     const state = entry?.state ?? 'filling';
-    const { density, bag_weight } = plan.job.fill;
+    const { density, bag_weight } = fill;
     const soFar = openingSoFar(
-      { volume: hole.volume, density, bagWeight: bag_weight, highestDensity: plan.load.highestDensity },
+      { volume: opening.volume, density, bagWeight: bag_weight, highestDensity: plan.load.highestDensity },
       entry?.bags ?? quantity(0, 'bag'),
       state,
       rules,
     );
-    return { ...soFar, side, hole, state };
+    return { ...soFar, opening, state };
   });
-  const strays = entries.filter(
-    (entry) => !planned.some(({ side, hole }) => entry.side === side && entry.opening === hole.number),
-  );
+  // While the openings are not known, no entry can be told to be a stray.
+  const strays = found.known
+    ? entries.filter((entry) => !planned.some((opening) => isOf(entry, opening)))
+    : [];
   const sum = (all: readonly Quantity<'pieces'>[]) => all.reduce(plus, quantity(0, 'bag'));
   const used = named(sum(entries.map(({ bags }) => bags)), 'n used', 'Bags used');
   const stillToGo = named(
@@ -66,10 +76,20 @@ export function fillLog(
   );
   const loaded = log.on_truck ?? plan.bagsToLoad;
   const left = named(minus(loaded, used), 'n truck', 'Bags left on the truck');
-  return { openings, used, stillToGo, loaded, left, enough: left.amount >= stillToGo.amount - 1e-9, strays };
+  return {
+    openings,
+    unknown: found.known ? undefined : found.why,
+    used,
+    stillToGo,
+    loaded,
+    left,
+    enough: left.amount >= stillToGo.amount - 1e-9,
+    strays,
+  };
 }
 
-function checkEntry({ side, opening, bags }: LogEntry, place: number, all: readonly LogEntry[]): void {
+function checkEntry(entry: LogEntry, place: number, all: readonly LogEntry[]): void {
+  const { side, opening, bags } = entry;
   const field = `log.openings.${place}`;
   if (!inQuarters(bags)) {
     throw new EntriesClash({
@@ -79,7 +99,10 @@ function checkEntry({ side, opening, bags }: LogEntry, place: number, all: reado
       expected: 'whole quarters of a bag, such as 2.25 bags or 2 1/2 bags',
     });
   }
-  if (all.findIndex((each) => each.side === side && each.opening === opening) < place) {
+  if (
+    all.findIndex((each) => wayOf(each) === wayOf(entry) && each.side === side && each.opening === opening) <
+    place
+  ) {
     throw new EntriesClash({
       field: `${field}.opening`,
       label: 'Opening',

@@ -16,6 +16,7 @@ import {
 import { materialFields } from '../calc/fill/fields.ts';
 import { alongFields } from '../calc/holes/fields.ts';
 import { bagsBlown, openingState } from '../calc/log/declaration.ts';
+import { ways } from '../calc/ways/compare.ts';
 import { partFieldGroups } from './part-fields.ts';
 
 /** A recessed light and where it stands. */
@@ -92,12 +93,20 @@ export const jobFields = {
         most: '2000 bags',
       }),
     ),
-    openings: listField('Bags blown', 'Opening by opening, in quarters of a bag.', 'an opening', {
-      side: choiceField('Side', 'The row the opening is in.', ['back', 'front']),
-      opening: countField('Opening', 'Its number in the plan.', '1', { least: 1, most: 99 }),
-      bags: bagsBlown,
-      state: openingState,
-    }),
+    openings: listField(
+      'Bags blown',
+      'Opening by opening, in quarters of a bag.',
+      'an opening',
+      {
+        way: optional(choiceField('Way in', 'The way that was taken then. Left empty, roof holes.', ways)),
+        side: choiceField('Side', 'The row, section or edge that the opening is in.', ['back', 'front']),
+        opening: countField('Opening', 'Its number in the plan.', '1', { least: 1, most: 99 }),
+        bags: bagsBlown,
+        state: openingState,
+      },
+      // A bay every 16 in on both edges of the longest home, and a few more.
+      160,
+    ),
   }),
   ...partFieldGroups,
 } as const;

@@ -22,6 +22,7 @@ import { savings } from '../calc/savings/declaration.ts';
 import { fuelFields } from '../calc/savings/fuel.ts';
 import { worthFields } from '../calc/savings/worth-fields.ts';
 import { bays } from '../calc/ways/bays-declaration.ts';
+import { ways } from '../calc/ways/compare.ts';
 import { compareWays } from '../calc/ways/declaration.ts';
 import { lanes } from '../calc/ways/lanes-declaration.ts';
 
@@ -45,8 +46,12 @@ export const partFieldGroups = {
   }),
   ways: groupField(
     'Ways in',
-    'What of this home can be opened.',
-    allOptional({ gables: compareWays.fields.gables, edges: compareWays.fields.edges }),
+    'What of this home can be opened, and which way is taken.',
+    allOptional({
+      gables: compareWays.fields.gables,
+      edges: compareWays.fields.edges,
+      chosen: choiceField('The way taken', 'The fill log counts its openings. Left empty, roof holes.', ways),
+    }),
   ),
   hose: groupField(
     'Hose and tube',

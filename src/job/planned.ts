@@ -6,7 +6,6 @@ import type { ResistancePerInch } from '../calc/fill/resistance.ts';
 import type { Departure, RuleName } from '../calc/holes/search.ts';
 import type { CautionId } from '../generated/rule-types.ts';
 import type { Quantity } from '../quantity/quantity.ts';
-import type { FillLog } from './fill-log.ts';
 import type { JobValues } from './job-fields.ts';
 import type { HotPlace, KeptSpace } from './kept-open.ts';
 
@@ -65,7 +64,6 @@ export interface WorkedJob {
   readonly readiness: Readiness;
   /** Every hot flue and recessed light, in the order they are entered. */
   readonly hot: readonly HotPlace[];
-  readonly log: FillLog;
   readonly cautions: readonly PlacedCaution[];
   readonly remarks: readonly Remark[];
 }

@@ -5,6 +5,7 @@ import { format } from '../quantity/format.ts';
 import type { CautionWords, Rulebook } from '../rulebook/rulebook.ts';
 import { cautionSentence } from './caution-words.ts';
 import { heldBy } from './cautions.ts';
+import { fillLog } from './fill-log.ts';
 import { partLines } from './part-lines.ts';
 import { workParts } from './parts/parts.ts';
 import type { PlannedRow, WorkedJob } from './planned.ts';
@@ -86,19 +87,21 @@ const ceilingLines = ({ load }: WorkedJob): string[] => [
 
 /** The log, once a bag went in. */
 function logLines(
-  { log }: WorkedJob,
+  plan: WorkedJob,
   cautions: Readonly<Record<string, CautionWords>>,
   rules: Rulebook,
 ): string[] {
+  const log = fillLog(plan, rules);
   if (log.used.amount === 0) return [];
   const count = { figures: 3 } as const;
   return [
     '',
     'FILL LOG',
     `  ${format(log.used)} in, ${format(log.left)} left on the truck, ${format(log.stillToGo, count)} to go`,
+    ...(log.unknown ? [`  ${log.unknown}`] : []),
     ...log.openings.map(
-      ({ side, hole, bags, planned, density, verdict }) =>
-        `  ${side} ${String(hole.number).padStart(2)}  ${format(bags)} of ${format(planned, count)}, ${format(density, count)}: ${verdict}`,
+      ({ opening, bags, planned, density, verdict }) =>
+        `  ${opening.name}: ${format(bags)} of ${format(planned, count)}, ${format(density, count)}: ${verdict}`,
     ),
     ...[...new Set(log.openings.flatMap((opening) => opening.cautions))].map((id) =>
       cautionSentence(cautions[id], rules),

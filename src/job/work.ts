@@ -4,6 +4,7 @@ import { fillVolume, keptOpenVolume } from '../calc/cavity/volume.ts';
 import { ceilingLoad } from '../calc/ceiling/load.ts';
 import { EntriesClash } from '../calc/declare/calculation.ts';
 import type { FieldProblem, Read } from '../calc/declare/read-fields.ts';
+import type { Remark } from '../calc/declare/remark.ts';
 import { bagsFor, bagsToLoad } from '../calc/fill/bags.ts';
 import { fillWords } from '../calc/fill/cautions.ts';
 import { resistancePerInch } from '../calc/fill/resistance.ts';
@@ -11,7 +12,7 @@ import { seamPlaces, trussPlaces } from '../calc/holes/roof.ts';
 import { amountIn, inUnit, minus, named, number, type Quantity, times } from '../quantity/quantity.ts';
 import type { Rulebook } from '../rulebook/rulebook.ts';
 import { cautionsFor } from './cautions.ts';
-import { fillLog } from './fill-log.ts';
+import { checkLog } from './fill-log.ts';
 import type { JobValues } from './job-fields.ts';
 import { hotPlaces, keptOpen } from './kept-open.ts';
 import type { WorkedJob } from './planned.ts';
@@ -60,6 +61,7 @@ function worked(job: JobValues, rules: Rulebook): WorkedJob {
       expected: 'one half of it: one-slope, level or measured, from eave to marriage line',
     });
   }
+  checkLog(job.log);
   const section = cavitySection(job.cavity);
   const free = freeSection(section, job.old.depth, job.roof.truss_spacing, rules);
   const hot = hotPlaces(job, section, rules);
@@ -103,13 +105,20 @@ function worked(job: JobValues, rules: Rulebook): WorkedJob {
     bagsToLoad: toLoad,
     resistance,
     load,
-    log: fillLog(job.log, { rows, bagsToLoad: toLoad, load, job }, rules),
     readiness: ready,
     hot,
     cautions: cautionsFor({ job, rows, load, readiness: ready, hot }, words.cautions, rules),
-    remarks: words.remarks,
+    remarks: [...wayRemarks(job), ...words.remarks],
   };
 }
+
+/** What the plan of holes is for, where another way in is taken. */
+const wayRemarks = ({ ways: { chosen = 'roof holes' } }: JobValues): Remark[] =>
+  chosen === 'roof holes'
+    ? []
+    : [
+        `The way taken is the ${chosen}: the holes of this plan are not cut, and the fill log counts its own openings.`,
+      ];
 
 /** The new fill at the deepest place: what is left above the old insulation there. */
 function deepestNewFill(job: JobValues, section: WorkedJob['section']): Quantity<'length'> {

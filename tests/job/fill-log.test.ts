@@ -1,19 +1,26 @@
 import { describe, expect, test } from 'vitest';
-import { exampleWith, planOf, told } from './entries.ts';
+import { fillLog } from '../../src/job/fill-log.ts';
+import { workParts } from '../../src/job/parts/parts.ts';
+import { amountIn, type Quantity } from '../../src/quantity/quantity.ts';
+import { exampleWith, planOf, rules, told } from './entries.ts';
 
 const openings = (...entries: readonly [opening: number, bags: string, state: string][]) =>
   entries.map(([opening, bags, state]) => ({ side: 'back', opening, bags, state }));
 
 const logOf = (list: unknown, onTruck?: string) =>
-  planOf(exampleWith({ 'log.openings': list, ...(onTruck ? { 'log.on_truck': onTruck } : {}) })).log;
+  fillLog(
+    planOf(exampleWith({ 'log.openings': list, ...(onTruck ? { 'log.on_truck': onTruck } : {}) })),
+    rules,
+  );
 
 describe('the bags of a job as they go in', () => {
   test('an empty log has every opening not begun, and the plan’s bags on the truck', () => {
     const plan = planOf(exampleWith({ 'log.openings': [] }));
-    expect(plan.log.openings.map(({ verdict }) => verdict)).toEqual(Array(5).fill('not begun'));
-    expect(plan.log.used.amount).toBe(0);
-    expect(plan.log.left.amount).toBe(plan.bagsToLoad.amount);
-    expect(plan.log.stillToGo.amount).toBeCloseTo(plan.bags.amount, 9);
+    const log = fillLog(plan, rules);
+    expect(log.openings.map(({ verdict }) => verdict)).toEqual(Array(5).fill('not begun'));
+    expect(log.used.amount).toBe(0);
+    expect(log.left.amount).toBe(plan.bagsToLoad.amount);
+    expect(log.stillToGo.amount).toBeCloseTo(plan.bags.amount, 9);
   });
 
   test('what is used leaves the truck; a full opening asks for no more', () => {
@@ -48,5 +55,82 @@ describe('the bags of a job as they go in', () => {
     const [sentence = ''] = told(exampleWith({ 'log.openings': list }));
     expect(sentence).toContain(`(${field})`);
     expect(sentence).toContain(words);
+  });
+});
+
+describe('the log of a job that is not filled through roof holes', () => {
+  const taken = (chosen: string, more: Readonly<Record<string, unknown>> = {}) =>
+    planOf(exampleWith({ 'ways.chosen': chosen, 'log.openings': [], ...more }));
+  const figureOf = (plan: ReturnType<typeof planOf>, part: string, name: string): Quantity => {
+    const outcome = workParts(plan, rules, true).find((each) => each.name === part);
+    const value = outcome?.state === 'answered' ? outcome.answer.figures[name]?.value : undefined;
+    if (typeof value !== 'object') throw new Error(`found no ${name} of ${part}`);
+    return value;
+  };
+
+  test.each([
+    ['gable end', 'gable-lanes', 'lanes', 'Lane 1'],
+    ['lifted roof edge', 'edge-bays', 'bays', 'Bay 1'],
+  ])(
+    '%s: an opening for each of them, and together they ask for all its bags',
+    (chosen, part, count, first) => {
+      const plan = taken(chosen);
+      const log = fillLog(plan, rules);
+      expect(log.openings[0]?.opening.name).toBe(first);
+      expect(log.openings).toHaveLength(figureOf(plan, part, count).amount);
+      expect(log.stillToGo.amount).toBeCloseTo(figureOf(plan, part, 'bags').amount, 9);
+    },
+  );
+
+  test('both edges: each bay has an opening at either, named by its edge', () => {
+    const log = fillLog(taken('lifted roof edge', { 'ways.edges': 'both edges' }), rules);
+    const names = log.openings.map(({ opening }) => opening.name);
+    expect(names).toContain('Bay 1, back side');
+    expect(names).toContain('Bay 1, front side');
+    expect(new Set(names).size).toBe(names.length);
+  });
+
+  test('where the lanes wait, the log says for what, and drops nothing that was counted', () => {
+    const log = fillLog(
+      taken('gable end', { 'hose.spread': '', 'log.openings': openings([1, '2 bags', 'full']) }),
+      rules,
+    );
+    expect(log.unknown).toMatch(/waits for: Spread to each side\.$/);
+    expect(log.openings).toEqual([]);
+    expect([log.used.amount, log.strays]).toEqual([2, []]);
+  });
+
+  test('what went in through a hole before the way was changed is no lane’s, and counts as used', () => {
+    const [hole] = openings([1, '2 bags', 'full']);
+    const list = [hole, { ...hole, way: 'gable end', bags: '3 bags' }];
+    const log = fillLog(taken('gable end', { 'log.openings': list }), rules);
+    expect(log.openings[0]?.bags.amount).toBe(3);
+    expect([log.used.amount, log.strays.map(({ bags }) => bags.amount)]).toEqual([5, [2]]);
+    expect(told(exampleWith({ 'log.openings': [...list, list[1]] }))[0]).toContain('a second time');
+  });
+
+  test('no hole is marked or patched, and the plan says that its holes are not cut', () => {
+    const plan = taken('gable end');
+    const outcomes = workParts(plan, rules, true);
+    for (const name of ['hose-marks', 'patch-kit'])
+      expect(outcomes.filter((each) => each.name === name).map(({ state }) => state)).toEqual(['nothing']);
+    expect(plan.remarks[0]).toMatch(/^The way taken is the gable end: the holes of this plan are not cut/);
+    expect(planOf(exampleWith({})).remarks.some((each) => String(each).includes('not cut'))).toBe(false);
+  });
+
+  test('the hose, drawn back at the speed of its lane for its minutes, has come its pushes', () => {
+    const plan = taken('gable end');
+    const rate = workParts(plan, rules, true).find(({ name }) => name === 'blowing-rate');
+    const rows = rate?.state === 'answered' ? (rate.answer.tables?.openings?.rows ?? []) : [];
+    const lanes = workParts(plan, rules, true).find(({ name }) => name === 'gable-lanes');
+    const pushes = lanes?.state === 'answered' ? (lanes.answer.tables?.lanes?.rows ?? []) : [];
+    expect(rows).toHaveLength(pushes.length);
+    for (const [place, { time, speed }] of rows.entries()) {
+      const came = amountIn(time as Quantity<'time'>, 'min') * amountIn(speed as Quantity<'speed'>, 'ft/min');
+      const { from_start, from_far_end } = pushes[place] ?? {};
+      const pushed =
+        amountIn(from_start as Quantity<'length'>, 'ft') + amountIn(from_far_end as Quantity<'length'>, 'ft');
+      expect(came).toBeCloseTo(pushed, 9);
+    }
   });
 });

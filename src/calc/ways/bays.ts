@@ -63,7 +63,8 @@ export interface Bay {
   /** Volume, from the middle of one truss to the middle of the next, so that the bays add up to the cavity. */
   readonly volume: Quantity<'volume'>;
   readonly bags: Quantity<'pieces'>;
-  /** Bags through each edge, in the order of the sides. */
+  /** Volume and bags through each edge, in the order of the sides. */
+  readonly volumeBySide: readonly Quantity<'volume'>[];
   readonly bagsBySide: readonly Quantity<'pieces'>[];
   /** How far the tube goes in on each side. */
   readonly pushed: readonly Quantity<'length'>[];
@@ -269,6 +270,7 @@ function bay(place: number, stretch: Stretch, problem: BayProblem, known: Known,
     clear,
     volume,
     bags: named(total(bags), 'n', 'Bags for the bay'),
+    volumeBySide: worked.map((each) => each.volume),
     bagsBySide: bags,
     pushed: worked.map(({ pushed }) => pushed),
     leftVolume: named(total(worked.map((each) => each.left)), 'V left', 'Volume left over in the bay'),

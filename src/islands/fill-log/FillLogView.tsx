@@ -1,43 +1,52 @@
 import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
-import type { LoggedOpening } from '../../job/fill-log.ts';
+import { fillLog, type LoggedOpening } from '../../job/fill-log.ts';
 import type { WorkedJob } from '../../job/planned.ts';
 import { format } from '../../quantity/format.ts';
 import type { Quantity } from '../../quantity/quantity.ts';
-import { listAt } from '../entries.ts';
+import { type Entries, listAt } from '../entries.ts';
 import type { SheetViewProps } from '../job/JobSheet.tsx';
 import { Cautions } from '../results/Caution.tsx';
 import { Fold } from '../results/Fold.tsx';
 import { Working } from '../results/Working.tsx';
+import { rules } from '../rules.ts';
 import { inQuartersText } from './quarters.ts';
 
 const tape = { tape: 8 } as const;
 const three = { figures: 3 } as const;
 const LOG = ['log', 'openings'] as const;
 
+/** How the place of an opening is told. */
+const from = { Hole: 'at', Lane: 'its hose from the eave', Bay: 'from' } as const;
+
+/** Is an entry, as it was typed, of this opening? */
+const isOf = (
+  entry: Entries,
+  { way, side, number }: { readonly way: string; readonly side: string; readonly number: number },
+): boolean =>
+  (entry.way || 'roof holes') === way && entry.side === side && String(entry.opening) === String(number);
+
 /** The log in a line. */
-export const logInALine = ({ log }: WorkedJob): string =>
-  `${inQuartersText(log.used)} in, ${format(log.stillToGo, three)} to go`;
+export function logInALine(plan: WorkedJob): string {
+  const log = fillLog(plan, rules);
+  return `${inQuartersText(log.used)} in, ${format(log.stillToGo, three)} to go`;
+}
 
 /** The bags as they go in: a counter for each opening, what it says so far, and what is left on the truck. */
 export function FillLogView({ plan, entries, set }: SheetViewProps): JSX.Element {
-  const { log } = plan;
+  const log = fillLog(plan, rules);
   const kept = listAt(entries, LOG);
-  const double = plan.rows.length > 1;
   const [touched, setTouched] = useState<string | undefined>();
-  const name = ({ side, hole }: LoggedOpening): string =>
-    `Hole ${hole.number}${double ? `, ${side} side` : ''}`;
   const atHand =
-    log.openings.find((each) => name(each) === touched) ??
+    log.openings.find((each) => each.opening.name === touched) ??
     log.openings.find(({ state }) => state !== 'full') ??
     log.openings[0];
-  const change = (opening: LoggedOpening, bags: number, state: string) => {
-    const { side, hole } = opening;
-    setTouched(name(opening));
-    const entry = { side, opening: hole.number, bags: `${bags} bags`, state };
-    const known = kept.findIndex(
-      (each) => each.side === side && String(each.opening) === String(hole.number),
-    );
+  const change = ({ opening: { way, side, number, name } }: LoggedOpening, bags: number, state: string) => {
+    setTouched(name);
+    // Roof holes are what an entry without a way is of.
+    const taken = way === 'roof holes' ? {} : { way };
+    const entry = { ...taken, side, opening: number, bags: `${bags} bags`, state };
+    const known = kept.findIndex((each) => isOf(each, { way, side, number }));
     set(LOG, known < 0 ? [...kept, entry] : kept.map((each, place) => (place === known ? entry : each)));
   };
   return (
@@ -60,7 +69,10 @@ export function FillLogView({ plan, entries, set }: SheetViewProps): JSX.Element
         <p>
           Logged, but no longer in the plan:{' '}
           {log.strays
-            .map(({ side, opening, bags }) => `opening ${opening}, ${side} side, ${inQuartersText(bags)}`)
+            .map(
+              ({ way = 'roof holes', side, opening, bags }) =>
+                `${way}, opening ${opening}, ${side} side, ${inQuartersText(bags)}`,
+            )
             .join('; ')}
           . They count as used.{' '}
           <button
@@ -71,8 +83,8 @@ export function FillLogView({ plan, entries, set }: SheetViewProps): JSX.Element
                 LOG,
                 kept.filter(
                   (each) =>
-                    !log.strays.some(
-                      ({ side, opening }) => each.side === side && String(each.opening) === String(opening),
+                    !log.strays.some(({ way = 'roof holes', side, opening }) =>
+                      isOf(each, { way, side, number: opening }),
                     ),
                 ),
               )
@@ -82,17 +94,15 @@ export function FillLogView({ plan, entries, set }: SheetViewProps): JSX.Element
           </button>
         </p>
       ) : null}
+      {log.unknown ? <p class="waiting">{log.unknown}</p> : null}
       {log.openings.map((opening) => (
         <Opening
-          key={`${opening.side} ${opening.hole.number}`}
+          key={opening.opening.name}
           of={opening}
-          name={name(opening)}
           change={(bags, state) => change(opening, bags, state)}
         />
       ))}
-      {atHand ? (
-        <AtHand of={atHand} name={name(atHand)} change={(bags, state) => change(atHand, bags, state)} />
-      ) : null}
+      {atHand ? <AtHand of={atHand} change={(bags, state) => change(atHand, bags, state)} /> : null}
     </>
   );
 }
@@ -112,15 +122,14 @@ const steps = [
 
 interface OpeningProps {
   readonly of: LoggedOpening;
-  readonly name: string;
   readonly change: (bags: number, state: LoggedOpening['state']) => void;
 }
 
 /** The hole being filled, at the foot of a phone where the thumb is: the one touched last, or the first that is not full. */
-const AtHand = ({ of, name, change }: OpeningProps): JSX.Element => (
-  <section class="at-hand" aria-label={`At hand: ${name.toLowerCase()}`}>
+const AtHand = ({ of, change }: OpeningProps): JSX.Element => (
+  <section class="at-hand" aria-label={`At hand: ${of.opening.name.toLowerCase()}`}>
     <p>
-      <strong>{name}</strong>: {inQuartersText(of.bags)} of {format(of.planned, three)}
+      <strong>{of.opening.name}</strong>: {inQuartersText(of.bags)} of {format(of.planned, three)}
     </p>
     <p class="counter">
       {steps.map(([step, words]) => (
@@ -132,12 +141,13 @@ const AtHand = ({ of, name, change }: OpeningProps): JSX.Element => (
   </section>
 );
 
-function Opening({ of, name, change }: OpeningProps): JSX.Element {
+function Opening({ of, change }: OpeningProps): JSX.Element {
+  const { name, at, what } = of.opening;
   const bags = of.bags.amount;
   return (
     <section class="opening" aria-label={name}>
       <h2>
-        {name}, at {format(of.hole.along, tape)}
+        {name}, {from[what]} {format(at, tape)}
       </h2>
       <p class="count">
         <output>

@@ -13,7 +13,7 @@ import { rules } from '../rules.ts';
 
 /** Is the paper ready, and if not, how much is missing? In a line. */
 export function receiptInALine(plan: WorkedJob): string {
-  const { missing } = receiptSheet(receiptValues(plan), rules);
+  const { missing } = receiptSheet(receiptValues(plan, rules), rules);
   return missing.length === 0
     ? 'The receipt is ready to sign'
     : `The receipt lacks ${missing.length} entries`;
@@ -24,7 +24,7 @@ export function ReceiptView({ plan, elsewhere }: SheetViewProps): JSX.Element {
   const [outcome] = workPart(receiptPart, plan, rules);
   if (outcome?.state === 'wrong')
     return <ProblemSummary problems={[outcome.problem]} elsewhere={elsewhere} />;
-  const paper = receiptSheet(receiptValues(plan), rules);
+  const paper = receiptSheet(receiptValues(plan, rules), rules);
   const answer = outcome?.state === 'answered' ? outcome.answer : undefined;
   return (
     <>

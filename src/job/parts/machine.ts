@@ -3,8 +3,9 @@ import { blowingRate } from '../../calc/machine/rate/declaration.ts';
 import { testBoxCheck } from '../../calc/machine/test-box/declaration.ts';
 import { inUnit, named, over, type Quantity } from '../../quantity/quantity.ts';
 import type { Rulebook } from '../../rulebook/rulebook.ts';
+import { openingsOf } from '../openings.ts';
 import type { WorkedJob } from '../planned.ts';
-import { marksPart, titleOfOpening } from './marks.ts';
+import { marksPart } from './marks.ts';
 import { type AnyPart, part, unlessEmpty, workPart } from './part.ts';
 
 const testBoxPart = part({
@@ -31,39 +32,39 @@ const testBoxPart = part({
   ],
 });
 
-interface Opening {
+/** An opening with what the rate needs of it. */
+interface Blown {
   readonly what: string;
   readonly volume: Quantity<'volume'>;
-  /** All its pushes together; undefined where a mark is not known yet. */
+  /** All its pushes together; undefined where they are not known, or nothing is pushed in. */
   readonly pushed: Quantity<'length'> | undefined;
 }
 
-/** Every opening, in the order of the plan, with its volume and the hose that is pushed in. */
-function openingsOf(plan: WorkedJob, rules: Rulebook): readonly Opening[] {
-  const holes = plan.rows.flatMap(({ side, holes }) =>
-    holes.map(({ number, volume }) => ({ what: titleOfOpening(plan, side, number), volume })),
-  );
-  const marks = workPart(marksPart, plan, rules);
-  return holes.map((hole, place) => {
+/** Every opening of the way taken, with its volume and the hose that is pushed in: of a hole, as its marks tell. */
+function blown(plan: WorkedJob, rules: Rulebook): readonly Blown[] {
+  const found = openingsOf(plan, rules);
+  if (!found.known) return [];
+  const marks = found.openings.some(({ what }) => what === 'Hole') ? workPart(marksPart, plan, rules) : [];
+  return found.openings.map(({ name, volume, pushed }, place) => {
     const outcome = marks[place];
-    const all = outcome?.state === 'answered' ? outcome.answer.figures.all?.value : undefined;
-    const pushed = typeof all === 'object' ? (all as Quantity<'length'>) : undefined;
-    return { ...hole, pushed: pushed && pushed.amount > 0 ? pushed : undefined };
+    const all = outcome?.state === 'answered' ? outcome.answer.figures.all?.value : pushed;
+    const hose = typeof all === 'object' ? (all as Quantity<'length'>) : undefined;
+    return { what: name, volume, pushed: hose && hose.amount > 0 ? hose : undefined };
   });
 }
 
 /** The opening that takes the most. */
-const largest = (openings: readonly Opening[]): Opening | undefined =>
-  openings.reduce<Opening | undefined>(
+const largest = (openings: readonly Blown[]): Blown | undefined =>
+  openings.reduce<Blown | undefined>(
     (most, each) => (most && most.volume.amount >= each.volume.amount ? most : each),
     undefined,
   );
 
 /**
- * What the hose fills across its way: the volume of an opening over all its pushes. They go out from one hole like the ribs of a fan, so
+ * What the hose fills across its way: the volume of an opening over all its pushes. From a hole they go out like the ribs of a fan, so
  * none of them has a bay to itself.
  */
-const strip = ({ volume, pushed }: Opening): Quantity<'area'> | undefined =>
+const strip = ({ volume, pushed }: Blown): Quantity<'area'> | undefined =>
   pushed &&
   named(inUnit(over(volume, pushed), 'ft2'), 'A', 'Volume of the opening over the length of its pushes');
 
@@ -81,7 +82,7 @@ const ratePart = part({
     const { machine, fill } = plan.job;
     if (!machine.rate && !machine.run_weight && !machine.run_time)
       return 'Enter the rate of the machine, or the weight and the time of a run.';
-    const openings = openingsOf(plan, rules);
+    const openings = blown(plan, rules);
     const opening = largest(openings);
     return [
       {

@@ -1,13 +1,9 @@
 import { hoseMarkings } from '../../calc/marks/declaration.ts';
 import { openingAcross } from '../../calc/marks/opening.ts';
 import { amountIn } from '../../quantity/quantity.ts';
-import type { PlannedHole, PlannedRow, WorkedJob } from '../planned.ts';
+import type { PlannedHole } from '../planned.ts';
 import { flueRings } from './flue-rings.ts';
 import { part } from './part.ts';
-
-/** What an opening is called: by its number, and by its side where the home has two. */
-export const titleOfOpening = ({ rows }: WorkedJob, side: PlannedRow['side'], number: number): string =>
-  `Opening ${number}${rows.length > 1 ? `, ${side} side` : ''}`;
 
 /** The hose marks of every opening of the plan, each a run of its own. */
 export const marksPart = part({
@@ -26,10 +22,13 @@ export const marksPart = part({
     const { job, rows, section } = plan;
     const double = rows.length > 1;
     const openings = rows.flatMap(({ side, holes }) => holes.map((hole) => ({ side, hole })));
+    const { chosen = 'roof holes' } = job.ways;
+    if (chosen !== 'roof holes')
+      return `The way taken is the ${chosen}: the sheet of the ways in tells how far the hose goes in.`;
     if (openings.length === 0) return 'The plan has no openings yet, so there is nothing to mark.';
     const across = openingAcross(section, rules, double ? section.width : undefined);
     return openings.map(({ side, hole }) => ({
-      title: titleOfOpening(plan, side, hole.number),
+      title: `Opening ${hole.number}${double ? `, ${side} side` : ''}`,
       values: {
         along: hole.along,
         from: hole.from,

@@ -15,7 +15,10 @@ const kitPart = part({
     membrane_width: 'patches.membrane_width',
     membrane_length: 'patches.membrane_length',
   },
-  runs: ({ job: { patches }, rows }) => {
+  runs: ({ job: { patches, ways }, rows }) => {
+    const { chosen = 'roof holes' } = ways;
+    if (chosen !== 'roof holes')
+      return `The way taken is the ${chosen}: no hole is cut, so there is nothing to patch.`;
     const holes = rows.reduce((count, row) => count + row.holes.length, 0);
     if (holes === 0) return 'The plan has no holes, so there is nothing to patch.';
     return [{ values: { ...patches, holes, diameter: undefined } }];

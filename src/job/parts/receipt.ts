@@ -1,22 +1,26 @@
 import { receipt } from '../../calc/receipt/declaration.ts';
 import type { PartValues, ReceiptValues } from '../../calc/receipt/fields.ts';
 import { named, over, type Quantity, times } from '../../quantity/quantity.ts';
+import type { Rulebook } from '../../rulebook/rulebook.ts';
+import { fillLog } from '../fill-log.ts';
 import type { WorkedJob } from '../planned.ts';
 import { floorOf } from './home.ts';
 import { part } from './part.ts';
 
 /** The bags that went in, once every opening is full; before that the receipt has no number to tell. */
-const bagsUsed = ({ log }: WorkedJob): Quantity<'pieces'> | undefined =>
-  log.openings.length > 0 && log.openings.every(({ state }) => state === 'full') ? log.used : undefined;
+function bagsUsed(plan: WorkedJob, rules: Rulebook): Quantity<'pieces'> | undefined {
+  const { openings, used } = fillLog(plan, rules);
+  return openings.length > 0 && openings.every(({ state }) => state === 'full') ? used : undefined;
+}
 
 /**
  * What the receipt tells of this job, as far as plan and log know it. R is what was typed from the maker's paper, and nothing else: our own
  * estimate has no way in here.
  */
-export function receiptValues(plan: WorkedJob): ReceiptValues {
+export function receiptValues(plan: WorkedJob, rules: Rulebook): ReceiptValues {
   const { job } = plan;
   const { installer, date, fact_sheet, other_parts, bags, area, installed_density, ...typed } = job.receipt;
-  const used = bags ?? bagsUsed(plan);
+  const used = bags ?? bagsUsed(plan, rules);
   const cavity: PartValues = {
     ...typed,
     part: 'roof cavity',
@@ -57,5 +61,5 @@ export const receiptPart = part({
     if (place === undefined) return undefined;
     return place === '0' ? `receipt.${name}` : `receipt.other_parts.${Number(place) - 1}.${name}`;
   },
-  runs: (plan) => [{ values: receiptValues(plan) }],
+  runs: (plan, rules) => [{ values: receiptValues(plan, rules) }],
 });

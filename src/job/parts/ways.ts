@@ -71,7 +71,7 @@ const comparison = part({
   },
 });
 
-const gableLanes = part({
+export const gableLanesPart = part({
   calculation: lanes,
   asked: { ...asked, ends: 'ways.gables', spread: 'hose.spread' },
   runs: (plan) => {
@@ -90,7 +90,7 @@ const gableLanes = part({
   },
 });
 
-const liftedEdge = part({
+export const liftedEdgePart = part({
   calculation: bays,
   asked: { ...asked, edges: 'ways.edges', tube: 'hose.tube' },
   runs: (plan) => {
@@ -126,4 +126,4 @@ const liftedEdge = part({
 });
 
 /** The three ways in, side by side, and the two that are not roof holes in full. */
-export const wayParts: readonly AnyPart[] = [comparison, gableLanes, liftedEdge];
+export const wayParts: readonly AnyPart[] = [comparison, gableLanesPart, liftedEdgePart];

@@ -1,0 +1,120 @@
+import type { Values } from '../calc/declare/field.ts';
+import { sentence } from '../calc/declare/read-fields.ts';
+import { baysFrom, type edgeBayFields } from '../calc/ways/bays-declaration.ts';
+import type { Way } from '../calc/ways/compare.ts';
+import { type gableLaneFields, lanesFrom } from '../calc/ways/lanes-declaration.ts';
+import { plus, type Quantity } from '../quantity/quantity.ts';
+import type { Rulebook } from '../rulebook/rulebook.ts';
+import { halves } from './parts/home.ts';
+import { type PartOutcome, workPart } from './parts/part.ts';
+import { gableLanesPart, liftedEdgePart } from './parts/ways.ts';
+import type { PlannedRow, WorkedJob } from './planned.ts';
+
+/** One opening that the cavity is filled through: a hole in the roof, a lane from the gable end, a bay under the lifted edge. */
+export interface Opening {
+  readonly way: Way;
+  readonly what: 'Hole' | 'Lane' | 'Bay';
+  /** The row, the section or the edge that it is in. */
+  readonly side: PlannedRow['side'];
+  readonly number: number;
+  /** What it is called: by its side too, where there are two. */
+  readonly name: string;
+  /** Along the roof for a hole and for the beginning of a bay; from the eave for a lane. */
+  readonly at: Quantity<'length'>;
+  readonly volume: Quantity<'volume'>;
+  /** The hose or tube that is pushed in, all together; undefined for a hole, whose marks tell it. */
+  readonly pushed?: Quantity<'length'>;
+}
+
+/** Every opening of the way that is taken; or, in a sentence, why they are not known. */
+export type Openings =
+  | { readonly known: true; readonly openings: readonly Opening[] }
+  | { readonly known: false; readonly why: string };
+
+type Sided = Omit<Opening, 'name' | 'way'>;
+
+const known = (way: Way, openings: readonly Sided[]): Openings => {
+  const double = new Set(openings.map(({ side }) => side)).size > 1;
+  return {
+    known: true,
+    openings: openings.map((each) => ({
+      ...each,
+      way,
+      name: `${each.what} ${each.number}${double ? `, ${each.side} side` : ''}`,
+    })),
+  };
+};
+
+/** Why a part is not answered, in a sentence; undefined where it is. */
+function whyNot(outcome: PartOutcome): string | undefined {
+  switch (outcome.state) {
+    case 'answered':
+      return undefined;
+    case 'waiting':
+      return `${outcome.title} waits for: ${outcome.wanted.map(({ label }) => label).join(', ')}.`;
+    case 'wrong':
+      return sentence(outcome.problem);
+    case 'nothing':
+      return outcome.why;
+    case 'held':
+      return `${outcome.title} waits behind the open stops.`;
+  }
+}
+
+/**
+ * Which openings is the cavity filled through, by the way in that is taken? Holes of the plan, unless the job says otherwise.
+ * @example openingsOf(plan, rules).known // => true
+ */
+export function openingsOf(plan: WorkedJob, rules: Rulebook): Openings {
+  const { chosen = 'roof holes' } = plan.job.ways;
+  if (chosen === 'roof holes')
+    return known(
+      chosen,
+      plan.rows.flatMap(({ side, holes }) =>
+        holes.map(({ number, along, volume }) => ({ what: 'Hole', side, number, at: along, volume })),
+      ),
+    );
+  const outcomes = workPart(chosen === 'gable end' ? gableLanesPart : liftedEdgePart, plan, rules);
+  const [why] = outcomes.flatMap((each) => whyNot(each) ?? []);
+  if (why !== undefined) return { known: false, why };
+  const found = outcomes.flatMap((outcome, place): readonly Sided[] => {
+    if (outcome.state !== 'answered') return [];
+    const half = halves(plan.job)[place] ?? 'back';
+    return chosen === 'gable end'
+      ? lanesAsOpenings(outcome.values as Values<typeof gableLaneFields>, half, rules)
+      : baysAsOpenings(outcome.values as Values<typeof edgeBayFields>, half, plan, rules);
+  });
+  return known(chosen, found);
+}
+
+const lanesAsOpenings = (
+  values: Values<typeof gableLaneFields>,
+  side: PlannedRow['side'],
+  rules: Rulebook,
+): Sided[] =>
+  lanesFrom(values, rules).lanes.map(({ number, middle, volume, fromStart, fromFarEnd }) => ({
+    what: 'Lane',
+    side,
+    number,
+    at: middle,
+    volume,
+    pushed: plus(fromStart, fromFarEnd),
+  }));
+
+/** A bay has an opening at each edge that is lifted. Of a double home each section has one edge, which is the section's own. */
+const baysAsOpenings = (
+  values: Values<typeof edgeBayFields>,
+  half: PlannedRow['side'],
+  { job }: WorkedJob,
+  rules: Rulebook,
+): Sided[] => {
+  const found = baysFrom(values, rules);
+  return found.sides.flatMap(({ edge }, place) =>
+    found.bays.flatMap(({ number, from, volumeBySide, pushed }): Sided[] => {
+      const [volume, tube] = [volumeBySide[place], pushed[place]];
+      if (!volume || !tube) return [];
+      const side = job.home.sections === 'double' ? half : edge;
+      return [{ what: 'Bay', side, number, at: from, volume, pushed: tube }];
+    }),
+  );
+};
