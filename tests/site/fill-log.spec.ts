@@ -42,6 +42,28 @@ test('more bags than planned stop the hole before any density', async ({ page })
   await expect(hole(page, 4).locator('.caution.stop')).toContainText('Stop blowing');
 });
 
+test('filled from the gable end the log counts lanes, and what went in through a hole is no lane’s', async ({
+  page,
+}) => {
+  const sheet = (name: string) =>
+    page.getByRole('navigation', { name: 'Sheets of this job' }).getByRole('link', { name }).click();
+  await page.goto('/plan/ways-in/');
+  await page.getByLabel('The way taken').selectOption('gable end');
+  await sheet('Fill log');
+  const lane = page.getByRole('region', { name: 'Lane 1', exact: true });
+  await expect(lane.locator('output')).toContainText('0 bags of');
+  await expect(page.getByRole('region', { name: /^Hole \d/ })).toHaveCount(0);
+  await expect(page.locator('#plan')).toContainText(
+    'Logged, but no longer in the plan: roof holes, opening 1',
+  );
+  await lane.getByRole('button', { name: '+ 1 bag' }).click();
+  await expect(lane.locator('output')).toContainText('1 bag of');
+  await sheet('Patches');
+  await expect(page.locator('#plan')).toContainText('no hole is cut, so there is nothing to patch');
+  await sheet('Machine');
+  await expect(page.getByRole('table', { name: 'Each opening' })).toContainText('Lane 2');
+});
+
 test('the job goes along from sheet to sheet, and a slip on another sheet is led to', async ({ page }) => {
   await page.goto('/plan/');
   await page.getByLabel('Length of the roof').first().fill('50 ft');

@@ -19,6 +19,7 @@ export const oneOfEach: readonly string[] = [
   '/plan/photographs/',
   '/plan/jobs/',
   '/plan/patch-template/',
+  '/cautions/before/',
   '/cards/filling-through-roof-holes/',
   '/terms/',
   '/calculators/hose-marks/',

@@ -39,6 +39,17 @@ for (const paper of papers) {
   });
 }
 
+test('another hole has a template of its own: over 4 in the metal is 8 in by 4', async ({ page }) => {
+  await page.goto('/plan/patch-template/');
+  await page.getByRole('link', { name: '4 in', exact: true }).click();
+  await expect(page.getByRole('heading', { level: 1 })).toContainText('hole of 4 in');
+  const sheet = only(printedPages(await page.pdf({ format: 'Letter', landscape: true })));
+  expect(holds(sheet.across, 1)).toBe(true);
+  // By hand: 2 in of metal beyond the hole on every side, as 10 in over the hole of 6.
+  expect(holds(sheet.across, 8)).toBe(true);
+  expect(holds(sheet.up, 4)).toBe(true);
+});
+
 test('the page turns the paper by itself, and nothing is shrunk by it', async ({ page }) => {
   await page.goto('/plan/patch-template/');
   const sheet = only(printedPages(await page.pdf({ preferCSSPageSize: true })));

@@ -50,6 +50,34 @@ test('an open stop of the survey keeps the plan’s figures behind it, on every 
   await expect(page.getByRole('heading', { name: 'Opening 1' })).toBeVisible();
 });
 
+test('while a stop is open, what settles it is worked, and the moisture of the fill and the receipt wait', async ({
+  page,
+}) => {
+  await page.goto('/plan/before/');
+  await page.getByLabel('Leaks').selectOption('leaks found');
+  const sheet = (name: string) =>
+    page.getByRole('navigation', { name: 'Sheets of this job' }).getByRole('link', { name }).click();
+  await sheet('Air and moisture');
+  await expect(answers(page).getByRole('heading', { name: 'Fresh air' })).toBeVisible();
+  await expect(answers(page).locator('.behind-stops')).toHaveCount(1);
+  await expect(answers(page).locator('.behind-stops .part')).toHaveCount(1);
+  await expect(answers(page).locator('.behind-stops .part')).toBeHidden();
+  await sheet('Receipt');
+  await expect(answers(page).locator('.paper')).toBeHidden();
+  await expect(answers(page).locator('.caution.stop').first()).toBeVisible();
+});
+
+test('each condition of readiness names what it rests on, and leads to its source', async ({ page }) => {
+  await page.goto('/plan/before/');
+  const row = page
+    .getByRole('table', { name: 'Conditions' })
+    .getByRole('row')
+    .filter({ hasText: 'Vermiculite' });
+  await row.getByRole('link').click();
+  await expect(page).toHaveURL(/cautions\/before\/#vermiculite$/);
+  await expect(page.locator('#vermiculite')).toContainText('EPA guidance on vermiculite');
+});
+
 test('a part that lacks an entry says which, and leads to its box; what was typed stays', async ({
   page,
 }) => {
