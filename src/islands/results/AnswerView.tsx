@@ -41,6 +41,9 @@ const FigureText = (figure: Figure): JSX.Element | string =>
     shown(figure)
   );
 
+/** A table of so few columns has room for its words. */
+const FEW = 5;
+
 /** A table of the answer; on a phone each row becomes a card. */
 export function TableView({ title, columns, rows, format: options }: AnswerTable): JSX.Element {
   const { cautions } = useBook();
@@ -55,7 +58,7 @@ export function TableView({ title, columns, rows, format: options }: AnswerTable
     );
   };
   return (
-    <table class="cards">
+    <table class={1 + rest.length <= FEW ? 'cards few' : 'cards'}>
       <caption>{title}</caption>
       <thead>
         <tr>
