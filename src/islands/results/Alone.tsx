@@ -12,10 +12,10 @@ export const CautionAlone = (given: { readonly id: CautionId; readonly notes?: N
   </WithBook>
 );
 
-/** Some cautions on a page of words, the gravest first. */
+/** Some cautions on a page of words, the gravest first, beside an answer that leads to where their sources stand. */
 export const CautionsAlone = ({ ids }: { readonly ids: readonly CautionId[] }): JSX.Element => (
   <WithBook value={book}>
-    <Cautions ids={ids} />
+    <Cautions ids={ids} bare />
   </WithBook>
 );
 

@@ -137,7 +137,7 @@ export function AnswerView({
         <TableView key={key} {...table} />
       ))}
       <Cautions ids={at('note')} />
-      {worked.length > 0 ? <Heading>How it is worked out</Heading> : null}
+      {worked.length > 0 ? <Heading class="screen-only">How it is worked out</Heading> : null}
       {worked.map(([key, { label, value, format: options }]) => (
         <Fold key={key} title={label}>
           {() => <Working of={value as Quantity} {...(options ? { options } : {})} />}

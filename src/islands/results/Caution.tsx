@@ -31,9 +31,12 @@ function Words({ words, notes }: { readonly words: string; readonly notes: Notes
 export function Caution({
   id,
   notes = {},
+  bare = false,
 }: {
   readonly id: CautionId;
   readonly notes?: Notes;
+  /** Without its source, where what stands beside it leads there. */
+  readonly bare?: boolean;
 }): JSX.Element | null {
   const caution = useBook().cautions[id];
   if (!caution) return null;
@@ -43,9 +46,7 @@ export function Caution({
         <p>
           <strong>{heading[caution.level]}.</strong> <Words words={caution.says} notes={notes} />{' '}
           <Words words={caution.do} notes={notes} />{' '}
-          <a class="from" href={cautionPage(id)}>
-            Source: {caution.from}
-          </a>
+          {bare ? null : <a href={cautionPage(id)}>Source: {caution.from}</a>}
         </p>
       </div>
       {caution.beside?.map(({ agency, level, says, do: act }) => (
@@ -65,14 +66,20 @@ export function Caution({
 const gravity = { stop: 0, warn: 1, note: 2 } as const;
 
 /** Some cautions, the gravest first. */
-export function Cautions({ ids }: { readonly ids: readonly CautionId[] }): JSX.Element {
+export function Cautions({
+  ids,
+  bare = false,
+}: {
+  readonly ids: readonly CautionId[];
+  readonly bare?: boolean;
+}): JSX.Element {
   const { cautions } = useBook();
   return (
     <>
       {[...ids]
         .sort((a, b) => gravity[cautions[a]?.level ?? 'note'] - gravity[cautions[b]?.level ?? 'note'])
         .map((id) => (
-          <Caution key={id} id={id} />
+          <Caution key={id} id={id} bare={bare} />
         ))}
     </>
   );
