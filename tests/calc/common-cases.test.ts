@@ -1,4 +1,4 @@
-import { describe, expect, it, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { calculationNamed, calculations } from '../../src/calc/calculations.ts';
 import { commonCases } from '../../src/calc/declare/common-cases.ts';
 import { format } from '../../src/quantity/format.ts';
@@ -8,7 +8,7 @@ import { openRulebook } from '../../src/rulebook/rulebook.ts';
 const rules = openRulebook(loadProject().data);
 
 describe('every calculation has common cases', () => {
-  it.each(calculations.map((each) => [each.name, each] as const))('%s', (_, declared) => {
+  test.each(calculations.map((each) => [each.name, each] as const))('%s', (_, declared) => {
     const tables = commonCases(declared, rules);
     expect(tables.length).toBeGreaterThan(0);
     for (const { cases, columns } of tables) {

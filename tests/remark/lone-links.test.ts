@@ -2,7 +2,7 @@ import type { Root } from 'mdast';
 import remarkParse from 'remark-parse';
 import { unified } from 'unified';
 import { visit } from 'unist-util-visit';
-import { describe, expect, it } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { type HandedOn, loneLinks } from '../../src/remark/lone-links.ts';
 
 /** The classes of each link of a page. */
@@ -25,7 +25,7 @@ describe('a link alone is made large, a link in a sentence is not', () => {
     ['two links, a comma between them', '[one](/a/), [two](/b/)', [undefined, undefined]],
     ['no link at all', 'Read on.', []],
   ];
-  it.each(pages)('%s', (_, markdown, expected) => {
+  test.each(pages)('%s', (_, markdown, expected) => {
     expect(classes(markdown)).toEqual(expected);
   });
 });
