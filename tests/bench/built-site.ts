@@ -4,7 +4,17 @@ import type { Figure, Part } from './figure.ts';
 import { packed, pageLoad, type Site } from './page-load.ts';
 
 /** The folders of pages that are read. */
-const contentFolders = ['do', 'know', 'trouble', 'safety', 'train', 'terms', 'rules', 'cautions', 'sources'] as const;
+const contentFolders = [
+  'do',
+  'know',
+  'trouble',
+  'safety',
+  'train',
+  'terms',
+  'rules',
+  'cautions',
+  'sources',
+] as const;
 
 const LETTERS = /\.(woff2?|ttf|otf|eot)$/;
 
