@@ -27,10 +27,21 @@ describe('a caution on a page', () => {
     expect(() => renderToString(h(Caution, { id: 'caution.patch.weather' }))).toThrow('expected <WithBook');
   });
 
-  test('says its level in a word, what is the matter and what to do', () => {
+  test('says its level in a word, what is the matter, what to do, and what it rests on, with the way there', () => {
     const { says, do: act } = data.cautions['caution.patch.weather'] ?? {};
     expect(shown(h(Caution, { id: 'caution.patch.weather' }))).toBe(
-      `caution warn: Warning. ${says} ${act}\n`,
+      `caution warn: Warning. ${says} ${act} [Source: common practice, no source](/cautions/patch/#weather)\n`,
+    );
+    // Of the documents in rules/sources.yaml, the one that rules/cautions/before.yaml names.
+    expect(shown(h(Caution, { id: 'caution.before.wear' }))).toContain(
+      '[Source: 29 CFR part 1926](/cautions/before/#wear)',
+    );
+  });
+
+  test('is bare where what stands beside it leads to its source', () => {
+    const { says, do: act } = data.cautions['caution.patch.weather'] ?? {};
+    expect(shown(h(Caution, { id: 'caution.patch.weather', bare: true }))).toBe(
+      `caution warn: Warning. ${says} ${act} \n`,
     );
   });
 

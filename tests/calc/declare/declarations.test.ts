@@ -1,11 +1,10 @@
 import { describe, expect, test } from 'vitest';
 import { calculationNamed, calculations } from '../../../src/calc/calculations.ts';
-import { answer } from '../../../src/calc/declare/calculation.ts';
+import { answer, type Cell } from '../../../src/calc/declare/calculation.ts';
 import type { Field, Fields } from '../../../src/calc/declare/field.ts';
 import { readFields, sentence } from '../../../src/calc/declare/read-fields.ts';
 import { remarkText } from '../../../src/calc/declare/remark.ts';
 import { jobFields } from '../../../src/job/job-fields.ts';
-import type { Quantity } from '../../../src/quantity/quantity.ts';
 import { loadProject } from '../../../src/rulebook/project.ts';
 import { openRulebook } from '../../../src/rulebook/rulebook.ts';
 
@@ -59,8 +58,10 @@ const answered = [
 /** A sentence ends; it may begin with what somebody typed. */
 const SENTENCE = /^\S.*\.$/s;
 /** Words, which may be none, or a quantity. */
-const isCell = (value: unknown): boolean =>
-  typeof value === 'string' || Number.isFinite((value as Quantity | undefined)?.amount);
+const isCell = (value: Cell | undefined): boolean => {
+  if (value === undefined || typeof value === 'string') return typeof value === 'string';
+  return 'caution' in value ? data.cautions[value.caution] !== undefined : Number.isFinite(value.amount);
+};
 
 describe('every answer is whole', () => {
   test.each(answered)('$name: $what', ({ name, given }) => {
