@@ -78,7 +78,12 @@ interface LaterProps {
 export class Later extends Component<LaterProps> {
   readonly #awaited: Awaited = {
     draw: () => atOnce(() => this.forceUpdate()),
-    top: () => (this.base instanceof Element ? this.base.getBoundingClientRect().top : undefined),
+    top: () => {
+      const first = this.base;
+      return first instanceof Element && first.getClientRects().length > 0
+        ? first.getBoundingClientRect().top
+        : undefined;
+    },
   };
 
   override shouldComponentUpdate(next: Readonly<LaterProps>): boolean {

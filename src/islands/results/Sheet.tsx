@@ -2,6 +2,7 @@ import type { JSX } from 'preact';
 import { useLayoutEffect, useRef } from 'preact/hooks';
 import { rulePage } from '../../components/links.ts';
 import { type Drawing, svgShape, svgText } from '../../drawings/svg.ts';
+import { Later } from './Later.tsx';
 import { redraw } from './redraw.ts';
 
 /** A sheet wider than this is broader than a column of text. */
@@ -33,7 +34,8 @@ function Layout({
 
 /**
  * A drawing in two layouts: one for wide screens and paper, one for a phone held upright. The style sheet shows the one that fits, and
- * at "Larger" the same one at twice its size, in a frame that scrolls; without script as with it.
+ * at "Larger" the same one at twice its size, in a frame that scrolls; without script as with it. The one that is not shown is drawn
+ * anew last.
  */
 export const Sheet = ({
   name,
@@ -52,8 +54,8 @@ export const Sheet = ({
     </details>
     {/* biome-ignore lint/a11y/noNoninteractiveTabindex: it scrolls, and not every browser lets the keyboard in by itself */}
     <section class="frame" tabIndex={0} aria-label={wide.title}>
-      <Layout size="wide" name={name} drawing={wide} />
-      <Layout size="narrow" name={name} drawing={narrow} />
+      <Later of={wide}>{() => <Layout size="wide" name={name} drawing={wide} />}</Later>
+      <Later of={narrow}>{() => <Layout size="narrow" name={name} drawing={narrow} />}</Later>
     </section>
     <figcaption>
       {wide.title}. {caption}
