@@ -9,6 +9,8 @@ import { freshPhone, slowDown } from './slow-phone.ts';
 const KEYS = 30;
 /** Enough for the browser to have made its code fast. */
 const WARM = 10;
+/** Keys that no script of the site hears. */
+const DEAF = 10;
 const PROCESSOR = 6;
 /** After so long without a change, in milliseconds, all that a key brings is there. */
 const QUIET = 250;
@@ -33,6 +35,8 @@ interface Noted {
   answered: boolean;
   /** From the key to the newest painted change. */
   last: number;
+  /** Keys are kept from the site's scripts, to tell what the browser takes by itself. */
+  deaf: boolean;
 }
 
 /** What stands on the planner's sheet, opened anew with some entries: by this a page that was typed in is judged. */
@@ -87,19 +91,12 @@ export async function timeOfKeystroke(browser: Browser, at: string): Promise<Fig
         began: undefined,
         answered: false,
         last: 0,
+        deaf: false,
       };
       Object.assign(window, { noted });
       const plan = document.getElementById('plan');
       const box = document.querySelector<HTMLInputElement>('[name="fill.density"]');
       if (!plan || !box) return;
-      document.addEventListener(
-        'input',
-        (event) => {
-          noted.began = event.timeStamp;
-          noted.answered = false;
-        },
-        true,
-      );
       const isRight = (): boolean => {
         const answer = wanted[box.value]?.answer;
         return ['#plan .answer output', '.short-answer'].every(
@@ -114,6 +111,20 @@ export async function timeOfKeystroke(browser: Browser, at: string): Promise<Fig
           port2.postMessage(undefined);
         });
       };
+      addEventListener(
+        'input',
+        (event) => {
+          const from = event.timeStamp;
+          if (noted.deaf) {
+            event.stopImmediatePropagation();
+            oncePainted(() => noted.answers.push(performance.now() - from));
+            return;
+          }
+          noted.began = from;
+          noted.answered = false;
+        },
+        true,
+      );
       const look = (): void => {
         const from = noted.began;
         if (from === undefined) return;
@@ -178,12 +189,26 @@ export async function timeOfKeystroke(browser: Browser, at: string): Promise<Fig
       ['layout', layout],
       ['style', style],
     ];
+    await page.evaluate(() => {
+      const { noted } = window as unknown as { noted: Noted };
+      noted.deaf = true;
+      for (const list of [noted.answers, noted.tasks]) list.length = 0;
+    });
+    for (let key = 0; key < DEAF; key++) {
+      await page.keyboard.press(key % 2 === 0 ? '1' : 'Backspace');
+      await page.waitForTimeout(2 * QUIET);
+    }
+    const own = await page.evaluate(() => (window as unknown as { noted: Noted }).noted);
+    if (own.answers.length !== DEAF)
+      throw new Error(
+        `found ${own.answers.length} frames after ${DEAF} keys that no script hears, expected one for each`,
+      );
     if (answers.length !== KEYS)
       throw new Error(`found ${answers.length} right answers after ${KEYS} keys, expected one for each`);
     const slow = `largest job, processor ${PROCESSOR} times as slow`;
     return [
       {
-        what: `key to the right answer painted, ${slow}`,
+        what: `key in the density to the right answer painted, ${slow}`,
         unit: 'ms',
         found: median(answers),
         budget: budgets.keystroke,
@@ -197,6 +222,17 @@ export async function timeOfKeystroke(browser: Browser, at: string): Promise<Fig
         // What is shorter than 50 ms a browser does not tell of.
         found: Math.max(0, ...tasks),
         budget: budgets.longTask,
+      },
+      // What no lighter script can take away: the letter itself, and the browser's own look through the form for what it could fill in.
+      {
+        what: 'such a key that no script hears, until its letter is painted',
+        unit: 'ms',
+        found: median(own.answers),
+      },
+      {
+        what: `longest task of those (${own.tasks.length} long tasks in ${DEAF} keys)`,
+        unit: 'ms',
+        found: Math.max(0, ...own.tasks),
       },
     ];
   } finally {
