@@ -38,18 +38,31 @@ const leads = (shapes: readonly (Shape | string)[]): boolean =>
 const rounded = (value: string | number): string =>
   typeof value === 'number' ? String(Math.round(value * 100) / 100) : value;
 
-const written = (each: Shape | string, ruleHref?: RuleHref): string => {
+/** An attribute as it is set on an element, where nothing is to be escaped. */
+export const attributeText = (value: string | number): string => held(rounded(value));
+
+/** Words as they stand in an element, where nothing is to be escaped. */
+export const held = (words: string): string =>
+  TO_ESCAPE.test(words) ? words.replace(UNHELD, '\uFFFD') : words;
+
+/** A shape in which words that tell a rule's own value lead to its page. */
+const linked = (each: Shape, ruleHref: RuleHref): Shape => {
+  const children = each.children.map((child) =>
+    typeof child === 'string' ? child : linked(child, ruleHref),
+  );
+  if (!('data-rule' in each.attributes)) return { ...each, children };
+  const { 'data-rule': rule, ...own } = each.attributes;
+  return shape('a', { class: 'rule', href: ruleHref(String(rule)) }, shape(each.tag, own, ...children));
+};
+
+/** A shape as SVG text. @example svgText(shape('g', { x: 1 }, 'a < b')) // => '<g x="1">a &lt; b</g>' */
+export const svgText = (each: Shape | string): string => {
   if (typeof each === 'string') return escaped(each);
-  if (ruleHref && 'data-rule' in each.attributes) {
-    const { 'data-rule': rule, ...own } = each.attributes;
-    const words = shape(each.tag, own, ...each.children);
-    return written(shape('a', { class: 'rule', href: ruleHref(String(rule)) }, words));
-  }
   let text = `<${each.tag}`;
   for (const [name, value] of Object.entries(each.attributes))
     text += ` ${name}="${escaped(rounded(value))}"`;
   text += '>';
-  for (const child of each.children) text += written(child, ruleHref);
+  for (const child of each.children) text += svgText(child);
   return `${text}</${each.tag}>`;
 };
 
@@ -80,35 +93,39 @@ export function viewOf(drawing: Drawing, view: 'first' | 'second'): Drawing {
 }
 
 /**
- * A drawing as SVG text. Ids inside it begin with `name`, so that two drawings can stand on one page. With `ruleHref`, words that tell a
- * rule's own value lead to its page.
- * @example toSvg({ width: 9, height: 9, title: 'A', description: 'B', shapes: [] }, 'plan').startsWith('<svg') // => true
+ * A drawing as an SVG element. Ids inside it begin with `name`, so that two drawings can stand on one page. With `ruleHref`, words that
+ * tell a rule's own value lead to its page.
+ * @example svgShape({ width: 9, height: 9, title: 'A', description: 'B', shapes: [] }, 'plan').tag // => 'svg'
  */
-export function toSvg(
+export function svgShape(
   { width, height, top = 0, title, description, shapes }: Drawing,
   name: string,
   ruleHref?: RuleHref,
-): string {
-  return written(
-    shape(
-      'svg',
-      {
-        xmlns: 'http://www.w3.org/2000/svg',
-        viewBox: `0 ${rounded(top)} ${rounded(width)} ${rounded(height)}`,
-        width,
-        height,
-        // An image hides what is inside it from a screen reader; links must be found.
-        role: ruleHref && leads(shapes) ? 'group' : 'img',
-        'aria-labelledby': `${name}-title ${name}-description`,
-        'font-family': 'system-ui, sans-serif',
-        'font-size': 13,
-        fill: 'none',
-        stroke: 'none',
-      },
-      shape('title', { id: `${name}-title` }, title),
-      shape('desc', { id: `${name}-description` }, description),
-      ...shapes,
-    ),
-    ruleHref,
+): Shape {
+  return shape(
+    'svg',
+    {
+      xmlns: 'http://www.w3.org/2000/svg',
+      viewBox: `0 ${rounded(top)} ${rounded(width)} ${rounded(height)}`,
+      width,
+      height,
+      // An image hides what is inside it from a screen reader; links must be found.
+      role: ruleHref && leads(shapes) ? 'group' : 'img',
+      'aria-labelledby': `${name}-title ${name}-description`,
+      'font-family': 'system-ui, sans-serif',
+      'font-size': 13,
+      fill: 'none',
+      stroke: 'none',
+    },
+    shape('title', { id: `${name}-title` }, title),
+    shape('desc', { id: `${name}-description` }, description),
+    ...(ruleHref ? shapes.map((each) => linked(each, ruleHref)) : shapes),
   );
 }
+
+/**
+ * A drawing as SVG text; `name` and `ruleHref` as for its element.
+ * @example toSvg({ width: 9, height: 9, title: 'A', description: 'B', shapes: [] }, 'plan').startsWith('<svg') // => true
+ */
+export const toSvg = (drawing: Drawing, name: string, ruleHref?: RuleHref): string =>
+  svgText(svgShape(drawing, name, ruleHref));

@@ -29,10 +29,11 @@ export interface EntriesState<T> extends Omit<Worked<T>, 'typing' | 'settle'> {
 /** Works entries out at every change. */
 export function useWorked<T>(entries: Entries, work: (entries: Entries) => Read<T>): Worked<T> {
   const [typing, setTyping] = useState<string | undefined>();
-  const [last, setLast] = useState<T | undefined>();
+  // Not a state: to keep it draws nothing anew.
+  const last = useRef<T | undefined>(undefined);
   const read = useMemo(() => work(entries), [entries, work]);
   useEffect(() => {
-    if (read.ok) setLast(read.value);
+    if (read.ok) last.current = read.value;
   }, [read]);
   const all = read.ok ? [] : read.problems;
   const onlyTyping = typing !== undefined && all.every(({ field }) => field === typing);
@@ -43,7 +44,7 @@ export function useWorked<T>(entries: Entries, work: (entries: Entries) => Read<
   );
   const leave = useCallback((way: string) => setTyping((now) => (now === way ? undefined : now)), []);
   const settle = useCallback(() => setTyping(undefined), []);
-  const result = read.ok ? read.value : onlyTyping ? last : undefined;
+  const result = read.ok ? read.value : onlyTyping ? last.current : undefined;
   return {
     result,
     problems: onlyTyping && result ? [] : all,

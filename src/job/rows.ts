@@ -2,7 +2,7 @@ import type { FreeSection, Section } from '../calc/cavity/section.ts';
 import { fillVolume, keptOpenVolume } from '../calc/cavity/volume.ts';
 import { bagsFor } from '../calc/fill/bags.ts';
 import { layoutProblem } from '../calc/holes/roof.ts';
-import { type Layout, type LayoutResult, layOut } from '../calc/holes/search.ts';
+import type { Layout, LayoutResult, layOut } from '../calc/holes/search.ts';
 import {
   amountIn,
   byMethod,
@@ -32,6 +32,9 @@ interface Cavity {
   readonly free: FreeSection;
 }
 
+/** Finds where the holes go: a caller that works one job at every key may give one that remembers. */
+export type FindLayout = typeof layOut;
+
 /** Where do the holes of one side go, and what goes in through each? */
 export function planRow(
   job: JobValues,
@@ -39,9 +42,10 @@ export function planRow(
   cavity: Cavity,
   kept: readonly KeptSpace[],
   rules: Rulebook,
+  findLayout: FindLayout,
 ): PlannedRow {
   const { length } = job.home;
-  const found = layOut(layoutProblem(length, job.roof, side, rules));
+  const found = findLayout(layoutProblem(length, job.roof, side, rules));
   const row = {
     side,
     outcome: outcomes[found.outcome],

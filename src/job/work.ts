@@ -9,6 +9,7 @@ import { bagsFor, bagsToLoad } from '../calc/fill/bags.ts';
 import { fillWords } from '../calc/fill/cautions.ts';
 import { resistancePerInch } from '../calc/fill/resistance.ts';
 import { seamPlaces, trussPlaces } from '../calc/holes/roof.ts';
+import { layOut } from '../calc/holes/search.ts';
 import { amountIn, inUnit, minus, named, number, type Quantity, times } from '../quantity/quantity.ts';
 import type { Rulebook } from '../rulebook/rulebook.ts';
 import { cautionsFor } from './cautions.ts';
@@ -16,16 +17,16 @@ import { checkLog } from './fill-log.ts';
 import type { JobValues } from './job-fields.ts';
 import { hotPlaces, keptOpen } from './kept-open.ts';
 import type { WorkedJob } from './planned.ts';
-import { planRow } from './rows.ts';
+import { type FindLayout, planRow } from './rows.ts';
 
 /**
  * Works a whole job: where each hole goes, how many bags each takes, what the ceiling carries, which cautions apply.
  * Pure: the same job and rulebook give the same plan. Entries that can't be true together come back as problems.
  * @example workJob(job, rules).ok // => true
  */
-export function workJob(job: JobValues, rules: Rulebook): Read<WorkedJob> {
+export function workJob(job: JobValues, rules: Rulebook, findLayout: FindLayout = layOut): Read<WorkedJob> {
   try {
-    return { ok: true, value: worked(job, rules) };
+    return { ok: true, value: worked(job, rules, findLayout) };
   } catch (error) {
     if (error instanceof EntriesClash) return { ok: false, problems: [inJob(error.problem)] };
     throw error;
@@ -51,7 +52,7 @@ const inJob = (problem: FieldProblem): FieldProblem => ({
   field: wayInJob[problem.field] ?? problem.field,
 });
 
-function worked(job: JobValues, rules: Rulebook): WorkedJob {
+function worked(job: JobValues, rules: Rulebook, findLayout: FindLayout): WorkedJob {
   const double = job.home.sections === 'double';
   if (double && (job.cavity.shape === 'two-slope' || job.cavity.shape === 'bowed')) {
     throw new EntriesClash({
@@ -68,7 +69,7 @@ function worked(job: JobValues, rules: Rulebook): WorkedJob {
   const kept = keptOpen(hot);
   const sides = double ? (['back', 'front'] as const) : (['back'] as const);
   const onSide = (side: 'back' | 'front') => (double ? kept.filter((space) => space.side === side) : kept);
-  const rows = sides.map((side) => planRow(job, side, { section, free }, onSide(side), rules));
+  const rows = sides.map((side) => planRow(job, side, { section, free }, onSide(side), rules, findLayout));
 
   const open = kept.map((space) => keptOpenVolume(section, space, job.old.depth));
   const length = named(

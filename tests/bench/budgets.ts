@@ -20,7 +20,7 @@ export const budgets = {
   rulebook: 1500,
   /** Types and unit tests. */
   typesAndUnit: 60_000,
-  /** From a key to the new result on the screen, on a phone six times as slow as this machine. */
+  /** From a key to the right answer on the screen, on a phone six times as slow as this machine. */
   keystroke: 50,
   /** Above this a browser calls a task long. */
   longTask: 50,

@@ -1,5 +1,6 @@
-import type { Browser } from 'playwright-core';
+import type { Browser, Page } from 'playwright-core';
 import { addressOf } from '../../src/calc/declare/address.ts';
+import { entryAt, withEntry } from '../../src/islands/entries.ts';
 import { budgets } from './budgets.ts';
 import { type Figure, median, type Part } from './figure.ts';
 import { largestJob } from './largest-job.ts';
@@ -8,61 +9,141 @@ import { freshPhone, slowDown } from './slow-phone.ts';
 const KEYS = 30;
 /** Enough for the browser to have made its code fast. */
 const WARM = 10;
+/** Keys that no script of the site hears. */
+const DEAF = 10;
 const PROCESSOR = 6;
+/** After so long without a change, in milliseconds, all that a key brings is there. */
+const QUIET = 250;
+
+/** What a page shows of some entries. */
+interface Right {
+  /** The answer in a line, as it stands above the plan and in the bar at the foot of a phone. */
+  readonly answer: string;
+  /** All words and figures of the plan, those of its drawings among them. */
+  readonly whole: string;
+}
 
 /** What the page notes down of each key. */
 interface Noted {
-  readonly times: number[];
+  /** Until the answer was right and painted. */
+  readonly answers: number[];
+  /** Until the last change to the plan that the key brought was painted. */
+  readonly wholes: number[];
   readonly tasks: number[];
+  /** When the newest key was given, until all that it brought is noted. */
+  began: number | undefined;
+  answered: boolean;
+  /** From the key to the newest painted change. */
+  last: number;
+  /** Keys are kept from the site's scripts, to tell what the browser takes by itself. */
+  deaf: boolean;
 }
 
+/** What stands on the planner's sheet, opened anew with some entries: by this a page that was typed in is judged. */
+async function shownOf(page: Page): Promise<Right> {
+  await page.locator('#plan .answer').first().waitFor();
+  // What unfolds is let go of once the page runs.
+  await page.waitForFunction(() => !document.querySelector('#plan details:not([open]) .working'));
+  return page.evaluate(() => ({
+    answer: document.querySelector('#plan .answer output')?.textContent ?? '',
+    whole: document.getElementById('plan')?.textContent ?? '',
+  }));
+}
+
+/** The density with one more digit behind it, and the whole entry. */
+const denser = (entry: string): string => entry.replace(/^[\d.]+/, (digits) => `${digits}1`);
+
 /**
- * How long after a key is the new result on the screen, on the planner's sheet with the largest job? From the time that the browser
- * gives the key to the first moment after the frame that shows what changed.
+ * How long after a key is the right answer on the screen, and how long until all of the sheet is right, on the planner's sheet with the
+ * largest job? Each from the time that the browser gives the key to the first moment after the frame that shows it. What is right is
+ * read from pages opened anew with the same entries.
  */
 export async function timeOfKeystroke(browser: Browser, at: string): Promise<Figure[]> {
   const phone = await freshPhone(browser);
   try {
-    const page = await phone.newPage();
-    await page.goto(`${at}plan/#${addressOf(largestJob())}`);
-    const plan = page.locator('#plan');
-    const density = page.locator('[id="fill.density"], [name="fill.density"]').first();
-    await density.waitFor();
-    await plan.locator('.answer').first().waitFor();
-    if (!/front/i.test((await plan.textContent()) ?? ''))
-      throw new Error('found a plan of one row, expected the largest job, with two');
-    await page.evaluate(() => {
-      const noted: Noted = { times: [], tasks: [] };
-      Object.assign(window, { noted });
-      let began: number | undefined;
-      document.addEventListener(
-        'input',
-        (event) => {
-          began = event.timeStamp;
-        },
-        true,
+    const job = largestJob();
+    const typed = String(entryAt(job, ['fill', 'density']));
+    const right: Record<string, Right> = {};
+    for (const entry of [typed, denser(typed)]) {
+      const fresh = await phone.newPage();
+      await fresh.goto(`${at}plan/#${addressOf(withEntry(job, ['fill', 'density'], entry))}`);
+      await fresh.waitForFunction(
+        (density) => document.querySelector<HTMLInputElement>('[name="fill.density"]')?.value === density,
+        entry,
       );
+      right[entry] = await shownOf(fresh);
+      await fresh.close();
+    }
+    if (right[typed]?.answer === right[denser(typed)]?.answer)
+      throw new Error('found one answer for two densities, expected two, or no key is seen to change it');
+    const page = await phone.newPage();
+    await page.goto(`${at}plan/#${addressOf(job)}`);
+    const density = page.locator('[name="fill.density"]').first();
+    await density.waitFor();
+    const first = await shownOf(page);
+    if (!/front/i.test(first.whole))
+      throw new Error('found a plan of one row, expected the largest job, with two');
+    await page.evaluate((wanted) => {
+      const noted: Noted = {
+        answers: [],
+        wholes: [],
+        tasks: [],
+        began: undefined,
+        answered: false,
+        last: 0,
+        deaf: false,
+      };
+      Object.assign(window, { noted });
       const plan = document.getElementById('plan');
-      if (!plan) return;
-      new MutationObserver(() => {
-        const from = began;
-        if (from === undefined) return;
-        began = undefined;
+      const box = document.querySelector<HTMLInputElement>('[name="fill.density"]');
+      if (!plan || !box) return;
+      const isRight = (): boolean => {
+        const answer = wanted[box.value]?.answer;
+        return ['#plan .answer output', '.short-answer'].every(
+          (place) => document.querySelector(place)?.textContent === answer,
+        );
+      };
+      const oncePainted = (note: () => void): void => {
         requestAnimationFrame(() => {
           // A message is handled only once the frame is painted.
           const { port1, port2 } = new MessageChannel();
-          port1.onmessage = () => noted.times.push(performance.now() - from);
+          port1.onmessage = note;
           port2.postMessage(undefined);
         });
-      }).observe(plan, { subtree: true, childList: true, characterData: true, attributes: true });
+      };
+      addEventListener(
+        'input',
+        (event) => {
+          const from = event.timeStamp;
+          if (noted.deaf) {
+            event.stopImmediatePropagation();
+            oncePainted(() => noted.answers.push(performance.now() - from));
+            return;
+          }
+          noted.began = from;
+          noted.answered = false;
+        },
+        true,
+      );
+      const look = (): void => {
+        const from = noted.began;
+        if (from === undefined) return;
+        const answers = !noted.answered && isRight();
+        if (answers) noted.answered = true;
+        oncePainted(() => {
+          noted.last = performance.now() - from;
+          if (answers) noted.answers.push(noted.last);
+        });
+      };
+      const all = { subtree: true, childList: true, characterData: true, attributes: true };
+      new MutationObserver(look).observe(plan.parentElement ?? plan, all);
       new PerformanceObserver((list) => {
         noted.tasks.push(...list.getEntries().map(({ duration }) => duration));
       }).observe({ type: 'longtask' });
-    });
+    }, right);
     const session = await slowDown(page, { processor: PROCESSOR });
     await session.send('Performance.enable');
-    const value = await density.inputValue();
-    const caret = /^[\d.]+/.exec(value)?.[0].length ?? 0;
+    const caret = /^[\d.]+/.exec(typed)?.[0].length ?? 0;
     await density.evaluate((box, place) => {
       (box as HTMLInputElement).focus();
       (box as HTMLInputElement).setSelectionRange(place, place);
@@ -76,24 +157,30 @@ export async function timeOfKeystroke(browser: Browser, at: string): Promise<Fig
       if (key === WARM) {
         await page.evaluate(() => {
           const { noted } = window as unknown as { noted: Noted };
-          noted.times.length = 0;
-          noted.tasks.length = 0;
+          for (const list of [noted.answers, noted.wholes, noted.tasks]) list.length = 0;
         });
         before = await metrics();
       }
       // 1.5, 1.51, 1.5 and so on: each is a density, so that each key brings a new plan.
       await page.keyboard.press(key % 2 === 0 ? '1' : 'Backspace');
-      const keys = key < WARM ? key + 1 : key - WARM + 1;
       // One key at a time: those that wait for another would be timed with it.
+      await page.waitForTimeout(QUIET);
       await page.waitForFunction(
-        (many) => (window as unknown as { noted: Noted }).noted.times.length >= many,
-        keys,
-        { polling: 50 },
+        ([wanted, entry]) => document.getElementById('plan')?.textContent === wanted[entry]?.whole,
+        [right, key % 2 === 0 ? denser(typed) : typed] as const,
+        { polling: 100 },
       );
-      await page.waitForTimeout(100);
+      await page.waitForTimeout(QUIET);
+      await page.evaluate(() => {
+        const { noted } = window as unknown as { noted: Noted };
+        noted.wholes.push(noted.last);
+        noted.began = undefined;
+      });
     }
     const after = await metrics();
-    const { times, tasks } = await page.evaluate(() => (window as unknown as { noted: Noted }).noted);
+    const { answers, wholes, tasks } = await page.evaluate(
+      () => (window as unknown as { noted: Noted }).noted,
+    );
     const aKey = (name: string): number => (1000 * ((after.get(name) ?? 0) - (before.get(name) ?? 0))) / KEYS;
     const [all, style, layout] = [aKey('TaskDuration'), aKey('RecalcStyleDuration'), aKey('LayoutDuration')];
     const parts: Part[] = [
@@ -102,22 +189,50 @@ export async function timeOfKeystroke(browser: Browser, at: string): Promise<Fig
       ['layout', layout],
       ['style', style],
     ];
-    if (times.length !== KEYS)
-      throw new Error(`found ${times.length} new results after ${KEYS} keys, expected one for each`);
+    await page.evaluate(() => {
+      const { noted } = window as unknown as { noted: Noted };
+      noted.deaf = true;
+      for (const list of [noted.answers, noted.tasks]) list.length = 0;
+    });
+    for (let key = 0; key < DEAF; key++) {
+      await page.keyboard.press(key % 2 === 0 ? '1' : 'Backspace');
+      await page.waitForTimeout(2 * QUIET);
+    }
+    const own = await page.evaluate(() => (window as unknown as { noted: Noted }).noted);
+    if (own.answers.length !== DEAF)
+      throw new Error(
+        `found ${own.answers.length} frames after ${DEAF} keys that no script hears, expected one for each`,
+      );
+    if (answers.length !== KEYS)
+      throw new Error(`found ${answers.length} right answers after ${KEYS} keys, expected one for each`);
+    const slow = `largest job, processor ${PROCESSOR} times as slow`;
     return [
       {
-        what: `key to painted result, largest job, processor ${PROCESSOR} times as slow`,
+        what: `key in the density to the right answer painted, ${slow}`,
         unit: 'ms',
-        found: median(times),
+        found: median(answers),
         budget: budgets.keystroke,
         parts,
       },
+      // Told, not bounded: what stands below the answer follows it in short tasks.
+      { what: 'the same key, until all of the sheet is current', unit: 'ms', found: median(wholes), parts },
       {
         what: `longest task of those keys (${tasks.length} long tasks in ${KEYS} keys)`,
         unit: 'ms',
         // What is shorter than 50 ms a browser does not tell of.
         found: Math.max(0, ...tasks),
         budget: budgets.longTask,
+      },
+      // What no lighter script can take away: the letter itself, and the browser's own look through the form for what it could fill in.
+      {
+        what: 'such a key that no script hears, until its letter is painted',
+        unit: 'ms',
+        found: median(own.answers),
+      },
+      {
+        what: `longest task of those (${own.tasks.length} long tasks in ${DEAF} keys)`,
+        unit: 'ms',
+        found: Math.max(0, ...own.tasks),
       },
     ];
   } finally {

@@ -11,6 +11,7 @@ import { PartView } from '../parts/PartsView.tsx';
 import { TableView } from '../results/AnswerView.tsx';
 import { Cautions } from '../results/Caution.tsx';
 import { Fold } from '../results/Fold.tsx';
+import { Later } from '../results/Later.tsx';
 import { Remarks } from '../results/Remarks.tsx';
 import { Sheet } from '../results/Sheet.tsx';
 import { rules } from '../rules.ts';
@@ -49,7 +50,9 @@ export function HoseMarksView({ plan, elsewhere }: SheetViewProps): JSX.Element 
           <PartView key={outcome.title} outcome={outcome} elsewhere={elsewhere} />
         ))}
       {cards.map((card, place) => (
-        <HoleCard key={card.title} card={card} place={place} job={plan.job.name} />
+        <Later key={card.title} of={card}>
+          {() => <HoleCard card={card} place={place} job={plan.job.name} />}
+        </Later>
       ))}
     </>
   );

@@ -2,9 +2,11 @@ import type { ComponentType, JSX } from 'preact';
 import { useCallback, useMemo } from 'preact/hooks';
 import type { Fields } from '../../calc/declare/field.ts';
 import { type Read, readFields } from '../../calc/declare/read-fields.ts';
+import { layOut } from '../../calc/holes/search.ts';
 import { heldBy } from '../../job/cautions.ts';
 import { jobFields } from '../../job/job-fields.ts';
 import type { WorkedJob } from '../../job/planned.ts';
+import { remembering } from '../../job/remembering.ts';
 import { workJob } from '../../job/work.ts';
 import { WithBook } from '../book.ts';
 import type { Entries } from '../entries.ts';
@@ -37,9 +39,12 @@ export interface JobSheetProps {
   readonly short?: (plan: WorkedJob) => string;
 }
 
+/** Most keys move no hole. Two sides, and what they were one key before. */
+const findLayout = remembering(layOut, 4);
+
 function worked(entries: Entries): Read<WorkedJob> {
   const job = readFields(jobFields, entries);
-  return job.ok ? workJob(job.value, rules) : job;
+  return job.ok ? workJob(job.value, rules, findLayout) : job;
 }
 
 /** The fields that a sheet's form asks for. */

@@ -7,6 +7,7 @@ import { drawingsFor } from '../calculator/drawings.ts';
 import { ProblemSummary } from '../form/ProblemSummary.tsx';
 import { type FindElsewhere, WayTo } from '../form/WayTo.tsx';
 import { AnswerView } from '../results/AnswerView.tsx';
+import { Later } from '../results/Later.tsx';
 import { rules, watched } from '../rules.ts';
 
 /** Some parts of the job, each with its answer, or with what it waits for. */
@@ -25,15 +26,24 @@ export function PartsView({
   });
   return (
     <>
-      {outcomes.map(({ outcome, asked }, place) => (
-        <PartView
-          key={outcome.title}
-          outcome={outcome}
-          asked={asked}
-          said={cautionsOf(outcomes.slice(0, place).map((each) => each.outcome))}
-          elsewhere={elsewhere}
-        />
-      ))}
+      {outcomes.map(({ outcome, asked }, place) => {
+        const view = () => (
+          <PartView
+            outcome={outcome}
+            asked={asked}
+            said={cautionsOf(outcomes.slice(0, place).map((each) => each.outcome))}
+            elsewhere={elsewhere}
+          />
+        );
+        // The first is the answer of its sheet; the others follow it.
+        return place === 0 ? (
+          <Fragment key={outcome.title}>{view()}</Fragment>
+        ) : (
+          <Later key={outcome.title} of={outcome}>
+            {view}
+          </Later>
+        );
+      })}
     </>
   );
 }

@@ -6,6 +6,7 @@ import { resistanceDrawing } from '../../drawings/resistance-across.ts';
 import { roofPlan } from '../../drawings/roof-plan.ts';
 import { sectionDrawing } from '../../drawings/section.ts';
 import { sectionSheet } from '../../drawings/section-sheet.ts';
+import type { CautionId } from '../../generated/rule-types.ts';
 import { heldBy } from '../../job/cautions.ts';
 import type { PlacedCaution, PlannedRow, WorkedJob } from '../../job/planned.ts';
 import { type FormatOptions, format } from '../../quantity/format.ts';
@@ -14,6 +15,7 @@ import { rulesBehind } from '../../quantity/working.ts';
 import type { SheetViewProps } from '../job/JobSheet.tsx';
 import { Cautions } from '../results/Caution.tsx';
 import { Fold } from '../results/Fold.tsx';
+import { Later } from '../results/Later.tsx';
 import { Remarks } from '../results/Remarks.tsx';
 import { RuleLinks } from '../results/RuleLinks.tsx';
 import { Sheet } from '../results/Sheet.tsx';
@@ -31,18 +33,48 @@ export function shortAnswer(plan: WorkedJob): string {
 }
 
 /** The whole plan: what stops it, the answer, the drawings, each part with its cautions and its working. */
-export function PlanView({ plan }: Pick<SheetViewProps, 'plan'>): JSX.Element {
-  const { resistance } = plan;
-  const held = heldBy(plan).map(({ id }) => id);
-  // What holds the plan stands before all of it.
-  const at = (place: PlacedCaution['at']) =>
-    plan.cautions.filter((each) => each.at === place && !held.includes(each.id)).map(({ id }) => id);
+export function PlanView({ plan }: OfPlan): JSX.Element {
+  const tables = plan.rows.map((row) => (
+    <Later key={row.side} of={plan}>
+      {() => <HoleTable row={row} double={plan.rows.length > 1} />}
+    </Later>
+  ));
+  const later = (Part: (of: OfPlan) => JSX.Element | null) => (
+    <Later of={plan}>{() => <Part plan={plan} />}</Later>
+  );
   return (
     <>
       <p class="answer">
         <span class="label">{plan.job.name}</span> <output>{shortAnswer(plan)}</output>
       </p>
+      {later(Before)}
+      {later(RoofSheet)}
+      {tables}
+      {later(HowPlaced)}
+      {later(Fill)}
+      {later(HowFilled)}
+      {later(Ceiling)}
+      {later(Cavity)}
+      {later(ResistanceSheet)}
+      {later(CavityFigures)}
+      {later(EveryRule)}
+    </>
+  );
+}
 
+type OfPlan = Pick<SheetViewProps, 'plan'>;
+
+/** The cautions of a part of the plan. What holds the plan stands before all of it. */
+function cautionsAt(plan: WorkedJob): (place: PlacedCaution['at']) => CautionId[] {
+  const held = heldBy(plan).map(({ id }) => id);
+  return (place) =>
+    plan.cautions.filter((each) => each.at === place && !held.includes(each.id)).map(({ id }) => id);
+}
+
+function Before({ plan }: OfPlan): JSX.Element {
+  const at = cautionsAt(plan);
+  return (
+    <>
       <h2>Before you start</h2>
       <Cautions ids={at('before')} />
 
@@ -51,28 +83,39 @@ export function PlanView({ plan }: Pick<SheetViewProps, 'plan'>): JSX.Element {
       {plan.rows.map((row) => (
         <RowTrouble key={row.side} row={row} />
       ))}
-      <Sheet
-        name="roof"
-        caption="Dashed: trusses. Thin: seams. Dash-dot: the ridge, and the ends of each stretch. Squares: the metal patch and the membrane over it. Dashed ring: kept open about a hot flue."
-        wide={roofPlan(plan, rules, 'across the sheet')}
-        narrow={roofPlan(plan, rules, 'down the sheet')}
-      />
-      {plan.rows.map((row) => (
-        <HoleTable key={row.side} row={row} double={plan.rows.length > 1} />
-      ))}
-      <Fold title="How the places are found">
-        {() => (
-          <>
-            <p>
-              Every place on the tape, to the eighth of an inch, is weighed. Of all layouts that hold every
-              rule, the plan takes the fewest holes, then the fewest patches over a seam, then the most even
-              gaps, then the least moved from the even places.
-            </p>
-            {plan.rows[0]?.holes[0] ? <RuleList of={[plan.rows[0].holes[0].along]} /> : null}
-          </>
-        )}
-      </Fold>
+    </>
+  );
+}
 
+const RoofSheet = ({ plan }: OfPlan): JSX.Element => (
+  <Sheet
+    name="roof"
+    caption="Dashed: trusses. Thin: seams. Dash-dot: the ridge, and the ends of each stretch. Squares: the metal patch and the membrane over it. Dashed ring: kept open about a hot flue."
+    wide={roofPlan(plan, rules, 'across the sheet')}
+    narrow={roofPlan(plan, rules, 'down the sheet')}
+  />
+);
+
+const HowPlaced = ({ plan }: OfPlan): JSX.Element => (
+  <Fold title="How the places are found">
+    {() => (
+      <>
+        <p>
+          Every place on the tape, to the eighth of an inch, is weighed. Of all layouts that hold every rule,
+          the plan takes the fewest holes, then the fewest patches over a seam, then the most even gaps, then
+          the least moved from the even places.
+        </p>
+        {plan.rows[0]?.holes[0] ? <RuleList of={[plan.rows[0].holes[0].along]} /> : null}
+      </>
+    )}
+  </Fold>
+);
+
+function Fill({ plan }: OfPlan): JSX.Element {
+  const { resistance } = plan;
+  const at = cautionsAt(plan);
+  return (
+    <>
       <h2>Fill</h2>
       <Cautions ids={at('fill')} />
       <dl class="figures">
@@ -93,23 +136,35 @@ export function PlanView({ plan }: Pick<SheetViewProps, 'plan'>): JSX.Element {
         ) : null}
       </dl>
       <Remarks of={plan.remarks} />
-      <Fold title="How the bags are worked out">{() => <Working of={plan.bagsToLoad} />}</Fold>
-      {plan.rows.flatMap((row) =>
-        row.holes.map((hole) => (
-          <Fold
-            key={row.side + String(hole.number)}
-            title={`How the bags of hole ${hole.number}${plan.rows.length > 1 ? `, ${row.side} side,` : ''} are worked out`}
-          >
-            {() => <Working of={hole.bags} options={three} />}
-          </Fold>
-        )),
-      )}
-      {resistance ? (
-        <Fold title="How R per inch is worked out">
-          {() => <Working of={resistance.value} options={three} />}
-        </Fold>
-      ) : null}
+    </>
+  );
+}
 
+const HowFilled = ({ plan, plan: { resistance } }: OfPlan): JSX.Element => (
+  <>
+    <Fold title="How the bags are worked out">{() => <Working of={plan.bagsToLoad} />}</Fold>
+    {plan.rows.flatMap((row) =>
+      row.holes.map((hole) => (
+        <Fold
+          key={row.side + String(hole.number)}
+          title={`How the bags of hole ${hole.number}${plan.rows.length > 1 ? `, ${row.side} side,` : ''} are worked out`}
+        >
+          {() => <Working of={hole.bags} options={three} />}
+        </Fold>
+      )),
+    )}
+    {resistance ? (
+      <Fold title="How R per inch is worked out">
+        {() => <Working of={resistance.value} options={three} />}
+      </Fold>
+    ) : null}
+  </>
+);
+
+function Ceiling({ plan }: OfPlan): JSX.Element {
+  const at = cautionsAt(plan);
+  return (
+    <>
       <h2>Ceiling</h2>
       <Cautions ids={at('ceiling')} />
       <dl class="figures">
@@ -144,29 +199,24 @@ export function PlanView({ plan }: Pick<SheetViewProps, 'plan'>): JSX.Element {
           </>
         )}
       </Fold>
-
-      <h2>The cavity</h2>
-      <SectionSheets plan={plan} />
-      <dl class="figures">
-        <FigureRow label="Area of the section" of={plan.section.area} />
-        <FigureRow label="Mean depth" of={plan.section.meanDepth} options={tape} />
-        <FigureRow label="Area free for new fill" of={plan.free.free} />
-      </dl>
-      <Fold title="How the section is worked out">{() => <Working of={plan.free.free} />}</Fold>
-
-      <h2>Every rule behind this plan</h2>
-      <RuleList
-        of={[
-          ...plan.rows.flatMap((row) => row.holes.flatMap((hole) => [hole.along, hole.bags])),
-          plan.bagsToLoad,
-          plan.load.total,
-          ...optional(plan.load.limit),
-          ...optional(resistance?.high),
-        ]}
-      />
     </>
   );
 }
+
+const EveryRule = ({ plan, plan: { resistance } }: OfPlan): JSX.Element => (
+  <>
+    <h2>Every rule behind this plan</h2>
+    <RuleList
+      of={[
+        ...plan.rows.flatMap((row) => row.holes.flatMap((hole) => [hole.along, hole.bags])),
+        plan.bagsToLoad,
+        plan.load.total,
+        ...optional(plan.load.limit),
+        ...optional(resistance?.high),
+      ]}
+    />
+  </>
+);
 
 const optional = (q: Quantity | undefined): Quantity[] => (q ? [q] : []);
 
@@ -271,25 +321,41 @@ const remarksOf = (hole: PlannedRow['holes'][number]): string[] => [
   ...hole.kept.map((space) => `${space.what}: keep ${format(space.across)} across clear`),
 ];
 
-function SectionSheets({ plan }: { readonly plan: WorkedJob }): JSX.Element {
+function Cavity({ plan }: OfPlan): JSX.Element {
   const [wide, narrow] = [sectionSheet(plan, 'wide'), sectionSheet(plan, 'narrow')];
-  const [wideR, narrowR] = [resistanceDrawing(plan, rules, wide), resistanceDrawing(plan, rules, narrow)];
   return (
     <>
+      <h2>The cavity</h2>
       <Sheet
         name="section"
         caption="To scale."
         wide={sectionDrawing(plan, wide, 'section-wide')}
         narrow={sectionDrawing(plan, narrow, 'section-narrow')}
       />
-      {wideR && narrowR ? (
-        <Sheet
-          name="resistance"
-          caption="Old and new together; films, ceiling and framing left out. Thick: as estimated. Thin: the ends of what is uncertain."
-          wide={wideR}
-          narrow={narrowR}
-        />
-      ) : null}
     </>
   );
 }
+
+function ResistanceSheet({ plan }: OfPlan): JSX.Element | null {
+  const wide = resistanceDrawing(plan, rules, sectionSheet(plan, 'wide'));
+  const narrow = resistanceDrawing(plan, rules, sectionSheet(plan, 'narrow'));
+  return wide && narrow ? (
+    <Sheet
+      name="resistance"
+      caption="Old and new together; films, ceiling and framing left out. Thick: as estimated. Thin: the ends of what is uncertain."
+      wide={wide}
+      narrow={narrow}
+    />
+  ) : null;
+}
+
+const CavityFigures = ({ plan }: OfPlan): JSX.Element => (
+  <>
+    <dl class="figures">
+      <FigureRow label="Area of the section" of={plan.section.area} />
+      <FigureRow label="Mean depth" of={plan.section.meanDepth} options={tape} />
+      <FigureRow label="Area free for new fill" of={plan.free.free} />
+    </dl>
+    <Fold title="How the section is worked out">{() => <Working of={plan.free.free} />}</Fold>
+  </>
+);

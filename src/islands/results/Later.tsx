@@ -1,0 +1,101 @@
+import { Component, type ComponentChildren, options } from 'preact';
+import { type Awaited, DrawingQueue } from './queue.ts';
+
+/** Draws at once what would be drawn in a moment. */
+function atOnce(change: () => void): void {
+  const before = options.debounceRendering;
+  options.debounceRendering = (draw) => draw();
+  try {
+    change();
+  } finally {
+    if (before) options.debounceRendering = before;
+    else delete options.debounceRendering;
+  }
+}
+
+/** A page that lies in the background paints nothing; there work goes on after so long, in milliseconds. */
+const UNPAINTED = 100;
+
+/** A message has its turn when the keys and scrolls that came before it have had theirs, and no timer's delay. */
+function soon(work: () => void): void {
+  const { port1, port2 } = new MessageChannel();
+  port1.onmessage = work;
+  port2.postMessage(undefined);
+}
+
+function afterPaint(work: () => void): void {
+  let done = false;
+  const once = (): void => {
+    if (done) return;
+    done = true;
+    clearTimeout(unpainted);
+    work();
+  };
+  const unpainted = setTimeout(once, UNPAINTED);
+  // A message is handled only once the frame is painted.
+  requestAnimationFrame(() => soon(once));
+}
+
+/** Says of each answer whether figures in it are of before: to who can't see it at once, to who sees it if it lasts. */
+function waits(waiting: boolean): void {
+  for (const each of document.querySelectorAll('.answers'))
+    if (waiting) each.setAttribute('aria-busy', 'true');
+    else each.removeAttribute('aria-busy');
+}
+
+let ofThisPage: DrawingQueue | undefined;
+
+/** The queue of this page; only where a browser runs it. What is printed is of now. */
+function queue(): DrawingQueue {
+  if (ofThisPage) return ofThisPage;
+  const made = new DrawingQueue({
+    now: () => performance.now(),
+    afterPaint,
+    soon,
+    waits,
+    height: () => innerHeight,
+  });
+  const drawAll = (): void => made.drawAll();
+  addEventListener('beforeprint', drawAll);
+  // Browsers of before 2019 tell of a print by this alone, and know only the older name.
+  matchMedia('print').addListener(({ matches }) => {
+    if (matches) drawAll();
+  });
+  ofThisPage = made;
+  return made;
+}
+
+interface LaterProps {
+  /** What it shows: where this is another, it is drawn again. */
+  readonly of: unknown;
+  readonly children: () => ComponentChildren;
+}
+
+/**
+ * A part of an answer that is drawn again a moment after the answer itself, so that the answer stands there as soon as a key is struck.
+ * The first picture holds all parts.
+ */
+export class Later extends Component<LaterProps> {
+  readonly #awaited: Awaited = {
+    draw: () => atOnce(() => this.forceUpdate()),
+    top: () => {
+      const first = this.base;
+      return first instanceof Element && first.getClientRects().length > 0
+        ? first.getBoundingClientRect().top
+        : undefined;
+    },
+  };
+
+  override shouldComponentUpdate(next: Readonly<LaterProps>): boolean {
+    if (next.of !== this.props.of) queue().add(this.#awaited);
+    return false;
+  }
+
+  override componentWillUnmount(): void {
+    ofThisPage?.drop(this.#awaited);
+  }
+
+  override render(): ComponentChildren {
+    return this.props.children();
+  }
+}

@@ -1,0 +1,119 @@
+/** Something that is to be drawn again soon. */
+export interface Awaited {
+  /** Draws it, at once and with its newest figures. */
+  readonly draw: () => void;
+  /** Where it begins, in pixels below the top of the window; undefined where it shows nothing. */
+  readonly top: () => number | undefined;
+}
+
+/** What a queue asks of the page that it draws on. */
+export interface Paced {
+  readonly now: () => number;
+  /** Does some work once what is drawn so far is painted, or soon where nothing is painted. */
+  readonly afterPaint: (work: () => void) => void;
+  /** Does some work once a key or a scroll has had its turn. */
+  readonly soon: (work: () => void) => void;
+  /** Is told when something begins to wait, and when nothing waits any more. */
+  readonly waits: (waiting: boolean) => void;
+  /** How high the window is, in pixels. */
+  readonly height: () => number;
+}
+
+/** Work goes on for so long before a key or a scroll has its turn, in milliseconds. */
+const SLICE = 10;
+
+/**
+ * The order in which parts of a page are drawn, each told by where it begins and reaching to where the next one does: what is in the
+ * window first, then what is nearest to it. Those that show nothing come last.
+ * @example nearestFirst([-900, -100, 300, 900, undefined], 700) // => [1, 2, 3, 0, 4]
+ */
+export function nearestFirst(tops: readonly (number | undefined)[], height: number): number[] {
+  const known = tops.flatMap((top) => (top === undefined ? [] : [top])).sort((a, b) => a - b);
+  const away = (top: number | undefined): number => {
+    if (top === undefined) return Number.POSITIVE_INFINITY;
+    const end = known.find((other) => other > top) ?? Number.POSITIVE_INFINITY;
+    return Math.max(0, top - height, -end);
+  };
+  const order = tops.map((top, place) => ({ place, away: away(top), top: top ?? 0 }));
+  return order
+    .sort((a, b) => (a.away === b.away ? a.top - b.top || a.place - b.place : a.away < b.away ? -1 : 1))
+    .map(({ place }) => place);
+}
+
+/**
+ * Draws what waits in short slices, so that a key or a scroll has its turn between them. What began to wait first is never put off by
+ * what began later; of those that begin together, what can be seen is drawn first.
+ */
+export class DrawingQueue {
+  readonly #page: Paced;
+  /** In the order in which they are drawn. */
+  #line: Awaited[] = [];
+  /** What began to wait since the last slice. */
+  #new = new Set<Awaited>();
+  #asked = false;
+
+  constructor(page: Paced) {
+    this.#page = page;
+  }
+
+  get #waiting(): boolean {
+    return this.#line.length + this.#new.size > 0;
+  }
+
+  /** Has something drawn soon. What waits already keeps its place. */
+  add(each: Awaited): void {
+    if (this.#line.includes(each) || this.#new.has(each)) return;
+    if (!this.#waiting) this.#page.waits(true);
+    this.#new.add(each);
+    if (!this.#asked) this.#ask(this.#page.afterPaint);
+  }
+
+  /** Forgets something that is no longer on the page. */
+  drop(each: Awaited): void {
+    const waited = this.#waiting;
+    this.#line = this.#line.filter((other) => other !== each);
+    this.#new.delete(each);
+    if (waited) this.#tell();
+  }
+
+  /** Draws all that waits, now: before it is printed. */
+  drawAll(): void {
+    this.#drawFor(Number.POSITIVE_INFINITY);
+  }
+
+  #ask(when: Paced['soon']): void {
+    this.#asked = true;
+    when(() => {
+      this.#asked = false;
+      this.#drawFor(SLICE);
+      if (this.#waiting) this.#ask(this.#page.soon);
+    });
+  }
+
+  #drawFor(time: number): void {
+    const begun = this.#page.now();
+    if (!this.#waiting) return;
+    do {
+      this.#lineUp();
+      const next = this.#line.shift();
+      // What it draws may hold others that are to wait in their turn.
+      next?.draw();
+    } while (this.#waiting && this.#page.now() - begun < time);
+    this.#tell();
+  }
+
+  #lineUp(): void {
+    if (this.#new.size === 0) return;
+    const added = [...this.#new];
+    this.#new.clear();
+    const order = nearestFirst(
+      added.map((each) => each.top()),
+      this.#page.height(),
+    );
+    this.#line.push(...order.flatMap((place) => added[place] ?? []));
+  }
+
+  #tell(): void {
+    if (!this.#waiting) this.#page.waits(false);
+  }
+}
