@@ -6,8 +6,8 @@ import { calculation, type Figure } from '../declare/calculation.ts';
 import { choiceField, lengthField, optional, type Values } from '../declare/field.ts';
 import { type Remark, said } from '../declare/remark.ts';
 import { trussPlaces } from '../holes/roof.ts';
+import { inCavityFields } from '../ways/fields.ts';
 import { fluesField, ringsAbout } from '../ways/flue-ring.ts';
-import { inCavityFields } from '../ways/lanes-declaration.ts';
 import { MOST } from './directions.ts';
 import { type HoseMarks, hands, hoseMarks } from './marks.ts';
 

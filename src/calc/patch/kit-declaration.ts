@@ -4,9 +4,9 @@ import { inUnit, type Quantity } from '../../quantity/quantity.ts';
 import { type AnswerTable, calculation, type Figure } from '../declare/calculation.ts';
 import { countField, lengthField, optional, quantityField } from '../declare/field.ts';
 import { printed, said } from '../declare/remark.ts';
+import { patchCautions } from './cautions.ts';
 import { beadFields, holeField } from './fields.ts';
 import { type PatchKit, patchKit } from './kit.ts';
-import { patchCautions } from './layers-declaration.ts';
 
 /** Squares and widths are told in inches, as they are cut and sold; what is run off a tape in feet and inches. */
 const cut = { figures: 5 } as const;

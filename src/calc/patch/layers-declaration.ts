@@ -1,4 +1,3 @@
-import type { CautionId } from '../../generated/rule-types.ts';
 import { format } from '../../quantity/format.ts';
 import { compare } from '../../quantity/quantity.ts';
 import type { Rulebook } from '../../rulebook/rulebook.ts';
@@ -10,15 +9,6 @@ import { type PatchLayers, patchLayers } from './layers.ts';
 /** Small things are told in inches, as they are cut; what is run off a tape in feet and inches. */
 const cut = { figures: 5 } as const;
 const tape = { tape: 16 } as const;
-
-/** What stands beside every patch that is laid. */
-export const patchCautions: readonly CautionId[] = [
-  'caution.patch.weatherproof',
-  'caution.patch.weather',
-  'caution.patch.cold',
-  'caution.patch.metals',
-  'caution.patch.sharp',
-];
 
 export const patchLayersCalculation = calculation({
   name: 'patch-layers',

@@ -1,44 +1,17 @@
 import type { CautionId } from '../../generated/rule-types.ts';
 import { compare, quantity } from '../../quantity/quantity.ts';
 import type { Rulebook } from '../../rulebook/rulebook.ts';
-import { sectionFields } from '../cavity/fields.ts';
 import { cavitySection } from '../cavity/section.ts';
 import { calculation, type Figure } from '../declare/calculation.ts';
-import { choiceField, lengthField, optional, type Values } from '../declare/field.ts';
-import { materialFields } from '../fill/fields.ts';
+import type { Values } from '../declare/field.ts';
 import { trussPlaces } from '../holes/roof.ts';
-import { type Bay, type Bays, edgeBays, liftedEdges, misfit } from './bays.ts';
-import { fluesField, ringsAbout } from './flue-ring.ts';
-import { inCavityFields } from './lanes-declaration.ts';
+import { type Bay, type Bays, edgeBays, misfit } from './bays.ts';
+import { edgeBayFields } from './fields.ts';
+import { ringsAbout } from './flue-ring.ts';
 import { reachWord } from './reach.ts';
 
 const tape = { tape: 8 } as const;
 const three = { figures: 3 } as const;
-
-export const edgeBayFields = {
-  length: lengthField('L', 'Length of the roof', 'Along the ridge, from end to end.', '66 ft'),
-  truss_spacing: lengthField('s', 'Truss spacing', 'Centre to centre.', '24 in', { most: '8 ft' }),
-  first_truss: optional(
-    lengthField(
-      'x1',
-      'First truss',
-      'From the end of the roof to the middle of the first one. Left empty, one stands at the end.',
-      '0 in',
-      { zero: 'allowed', most: '20 ft' },
-    ),
-  ),
-  edges: choiceField('Edges that are lifted', 'One long side of the roof, or both.', liftedEdges),
-  ...sectionFields,
-  tube: optional(
-    lengthField('dt', 'Width of the tube', 'Outside. Left empty, the width of the hose.', '2 in', {
-      most: '1 ft',
-    }),
-  ),
-  ...inCavityFields,
-  density: materialFields.density,
-  bag_weight: materialFields.bag_weight,
-  flues: optional(fluesField()),
-} as const;
 
 /** The bays that the entries of the calculation ask for; a drawing asks the same. */
 export const baysFrom = (values: Values<typeof edgeBayFields>, rules: Rulebook): Bays =>

@@ -17,13 +17,11 @@ import { EntriesClash } from '../declare/calculation.ts';
 import { bagsFor } from '../fill/bags.ts';
 import { TIE } from '../holes/marks.ts';
 import { ridgeAcross } from '../marks/opening.ts';
+import type { LiftedEdges } from './fields.ts';
 import { keptOff, type Ring, runsInto } from './flue-ring.ts';
-import { less } from './lanes.ts';
 import { reachOf } from './reach.ts';
-import { fits, freeStrip, openInStrip, part, roomForHose, type Taken } from './strip.ts';
-
-export const liftedEdges = ['one edge', 'both edges'] as const;
-export type LiftedEdges = (typeof liftedEdges)[number];
+import { type Stretch, stretches } from './stretches.ts';
+import { fits, freeStrip, less, openInStrip, part, roomForHose, type Taken } from './strip.ts';
 
 /** A cavity that is filled bay by bay between its trusses, under the lifted edge of the roof. */
 export interface BayProblem extends Taken {
@@ -179,34 +177,6 @@ const placeFrom = (amount: number, section: Section, tube: Quantity<'length'>): 
     amount,
     'in',
   );
-
-interface Stretch {
-  readonly from: number;
-  readonly to: number;
-  readonly clearFrom: number;
-  readonly clearTo: number;
-}
-
-/** The stretches between trusses and to the ends of the roof that have any clear width, in inches. */
-export function stretches(trusses: readonly number[], length: number, member: number): Stretch[] {
-  const inside = trusses.filter((place) => place >= 0 && place <= length + TIE);
-  const edges = [
-    { at: 0, half: 0 },
-    ...inside.map((at) => ({ at, half: member / 2 })),
-    { at: length, half: 0 },
-  ];
-  const found = edges.slice(1).flatMap((right, place): Stretch[] => {
-    const left = edges[place] ?? right;
-    const [clearFrom, clearTo] = [Math.max(0, left.at + left.half), Math.min(length, right.at - right.half)];
-    return clearTo > clearFrom + TIE ? [{ from: left.at, to: right.at, clearFrom, clearTo }] : [];
-  });
-  // What lies beyond the first and last bay, under a truss at the end of the roof, is theirs too: the bays add up to the roof.
-  return found.map((stretch, place) => ({
-    ...stretch,
-    from: place === 0 ? 0 : stretch.from,
-    to: place === found.length - 1 ? length : stretch.to,
-  }));
-}
 
 interface Known {
   readonly tube: Quantity<'length'>;

@@ -14,8 +14,8 @@ import type { Section } from '../cavity/section.ts';
 import { type AlongValues, layoutProblem, trussPlaces } from '../holes/roof.ts';
 import { layOut } from '../holes/search.ts';
 import { openingAcross, ridgeAcross } from '../marks/opening.ts';
-import { stretches } from './bays.ts';
 import { reachOf, reachWord } from './reach.ts';
+import { stretches } from './stretches.ts';
 import { fits, roomForHose } from './strip.ts';
 
 /** The three ways in, by the words of the rulebook. */

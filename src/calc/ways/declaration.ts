@@ -4,9 +4,8 @@ import { cavitySection } from '../cavity/section.ts';
 import { calculation, type Figure } from '../declare/calculation.ts';
 import { choiceField, lengthField, optional } from '../declare/field.ts';
 import { alongFields } from '../holes/fields.ts';
-import { edgeBayFields } from './bays-declaration.ts';
 import { covers, crewAnswers, edgeAnswers, gableAnswers, type WayIn, waysIn } from './compare.ts';
-import { inCavityFields } from './lanes-declaration.ts';
+import { edgeBayFields, inCavityFields } from './fields.ts';
 
 const tape = { tape: 8 } as const;
 

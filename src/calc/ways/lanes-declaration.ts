@@ -2,55 +2,14 @@ import type { CautionId } from '../../generated/rule-types.ts';
 import { format } from '../../quantity/format.ts';
 import { quantity } from '../../quantity/quantity.ts';
 import type { Rulebook } from '../../rulebook/rulebook.ts';
-import { sectionFields } from '../cavity/fields.ts';
 import { cavitySection } from '../cavity/section.ts';
 import { calculation, type Figure } from '../declare/calculation.ts';
-import { choiceField, lengthField, optional, type Values } from '../declare/field.ts';
-import { materialFields } from '../fill/fields.ts';
-import { fluesField, ringsAbout } from './flue-ring.ts';
-import { gableEnds, gableLanes, type Lanes } from './lanes.ts';
+import type { Values } from '../declare/field.ts';
+import { gableLaneFields } from './fields.ts';
+import { ringsAbout } from './flue-ring.ts';
+import { gableLanes, type Lanes } from './lanes.ts';
 
 const tape = { tape: 8 } as const;
-
-/** What lies in the cavity already, and how far the hose at hand goes; the ways in all ask it so. */
-export const inCavityFields = {
-  old_depth: optional(
-    lengthField('do', 'Depth of the old insulation', 'As it lies on the ceiling now.', '2 in', {
-      zero: 'allowed',
-      most: '6 ft',
-    }),
-  ),
-  reach: optional(
-    lengthField(
-      'r',
-      'Reach of the hose or tube',
-      'How far the one at hand can be pushed, or how long a stiff tube is. Left empty, the usual reach of a flexible hose.',
-      '30 ft',
-    ),
-  ),
-} as const;
-
-export const gableLaneFields = {
-  length: lengthField('L', 'Length of the roof', 'Along the ridge, from end to end.', '66 ft'),
-  ends: choiceField('Ends that are opened', 'Gable ends a hose can go in through.', gableEnds),
-  ...sectionFields,
-  spread: lengthField(
-    'sd',
-    'Spread to each side',
-    'How far the fill spreads to each side of the hose; try it with the machine, hose and fill at hand.',
-    '2 ft',
-    { most: '20 ft' },
-  ),
-  ...inCavityFields,
-  truss_spacing: optional(
-    lengthField('s', 'Truss spacing', 'Centre to centre; the hose has to pass between the chords.', '24 in', {
-      most: '8 ft',
-    }),
-  ),
-  density: materialFields.density,
-  bag_weight: materialFields.bag_weight,
-  flues: optional(fluesField()),
-} as const;
 
 /** The lanes that the entries of the calculation ask for; a drawing asks the same. */
 export const lanesFrom = (values: Values<typeof gableLaneFields>, rules: Rulebook): Lanes =>

@@ -8,7 +8,6 @@ import {
   over,
   plus,
   type Quantity,
-  quantity,
   times,
   total,
 } from '../../quantity/quantity.ts';
@@ -17,12 +16,10 @@ import type { Section } from '../cavity/section.ts';
 import { EntriesClash } from '../declare/calculation.ts';
 import { bagsFor } from '../fill/bags.ts';
 import { TIE } from '../holes/marks.ts';
+import type { GableEnds } from './fields.ts';
 import { keptOff, type Ring, runsInto } from './flue-ring.ts';
 import { reachOf } from './reach.ts';
-import { fits, freeStrip, openInStrip, roomForHose, type Taken } from './strip.ts';
-
-export const gableEnds = ['both ends', 'one end'] as const;
-export type GableEnds = (typeof gableEnds)[number];
+import { fits, freeStrip, less, openInStrip, roomForHose, type Taken } from './strip.ts';
 
 /** A cavity that is filled along its length, from one gable end or from both. */
 export interface LaneProblem extends Taken {
@@ -219,30 +216,4 @@ function lane(place: number, problem: Worked, rules: Rulebook): Lane {
     bags: bagsFor(volume, problem.density, problem.bagWeight).bags,
     stopsAtRing: feedable && inTheWay.length > 0,
   };
-}
-
-/** A volume less open columns in cubic inches, and never below nothing. */
-export function less(
-  whole: Quantity<'volume'>,
-  open: readonly { readonly ring: Ring; readonly volume: number }[],
-  symbol: string,
-  label: string,
-): Quantity<'volume'> {
-  const sum = open.reduce((running, { volume }) => running + volume, 0);
-  if (sum <= 0) return named(inUnit(whole, 'ft3'), symbol, label);
-  const columns = named(
-    inUnit(
-      byMethod(
-        'round columns kept open about the flues: their part of π/4 · D² times the depth there',
-        open.flatMap(({ ring }) => [ring.across, ring.at]),
-        Math.min(sum, amountIn(whole, 'in3')),
-        'in3',
-      ),
-      'ft3',
-    ),
-    'Vk',
-    'Volume kept open in it',
-  );
-  const rest = minus(inUnit(whole, 'ft3'), columns);
-  return named(rest.amount < 0 ? quantity(0, 'ft3') : rest, symbol, label);
 }

@@ -1,4 +1,12 @@
-import { amountIn, byMethod, inUnit, named, type Quantity } from '../../quantity/quantity.ts';
+import {
+  amountIn,
+  byMethod,
+  inUnit,
+  minus,
+  named,
+  type Quantity,
+  quantity,
+} from '../../quantity/quantity.ts';
 import type { Rulebook } from '../../rulebook/rulebook.ts';
 import { areaBelow, type Profile } from '../cavity/profile.ts';
 import type { Section } from '../cavity/section.ts';
@@ -118,3 +126,29 @@ const NOISE = 1e-9;
 /** Does a hose go through a room? As wide as the room is narrow enough. */
 export const fits = (hose: Quantity<'length'>, room: Quantity<'length'>): boolean =>
   inches(hose) <= inches(room) * (1 + NOISE);
+
+/** A volume less open columns in cubic inches, and never below nothing. */
+export function less(
+  whole: Quantity<'volume'>,
+  open: readonly { readonly ring: Ring; readonly volume: number }[],
+  symbol: string,
+  label: string,
+): Quantity<'volume'> {
+  const sum = open.reduce((running, { volume }) => running + volume, 0);
+  if (sum <= 0) return named(inUnit(whole, 'ft3'), symbol, label);
+  const columns = named(
+    inUnit(
+      byMethod(
+        'round columns kept open about the flues: their part of π/4 · D² times the depth there',
+        open.flatMap(({ ring }) => [ring.across, ring.at]),
+        Math.min(sum, amountIn(whole, 'in3')),
+        'in3',
+      ),
+      'ft3',
+    ),
+    'Vk',
+    'Volume kept open in it',
+  );
+  const rest = minus(inUnit(whole, 'ft3'), columns);
+  return named(rest.amount < 0 ? quantity(0, 'ft3') : rest, symbol, label);
+}
