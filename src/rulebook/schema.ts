@@ -230,6 +230,18 @@ export const cautionSchema = z.strictObject({
   rules: z.array(ruleId).optional(),
 });
 
+/** Where a check's document says it. */
+const placeInDocument = {
+  /** Its id in sources.yaml. */
+  document: z.string(),
+  /** Table, example, page. */
+  clause: words,
+  /** How it was read. */
+  read: z.enum(['read', 'reprint', 'not-read']),
+  /** What the reader should know of it. */
+  remark: words.optional(),
+} as const;
+
 /** A published or hand-worked example that the calculations must reproduce. */
 export const checkSchema = z.strictObject({
   /** What is checked, as a sentence. */
@@ -258,20 +270,15 @@ export const checkSchema = z.strictObject({
     z.strictObject({
       /** Printed in a document. */
       kind: z.literal('document'),
-      /** Its id in sources.yaml. */
-      document: z.string(),
-      /** Table, example, page. */
-      clause: words,
-      /** How it was read. */
-      read: z.enum(['read', 'reprint', 'not-read']),
-      /** What the reader should know of it. */
-      remark: words.optional(),
+      ...placeInDocument,
     }),
     z.strictObject({
       /** Worked by hand. */
       kind: z.literal('hand'),
       /** The working, with nothing left out. */
       working: words,
+      /** The document whose formula or numbers are worked with, where there is one; the arithmetic is ours. */
+      rests_on: z.strictObject(placeInDocument).optional(),
     }),
   ]),
 });

@@ -53,6 +53,36 @@ const clashes: readonly [title: string, entries: Entries, says: RegExp][] = [
     { layers: [{ resistance: '1 R' }], second: [{ resistance: '2 R' }], second_share: '110 %' },
     /\(second_share\): found "110 %"; expected 100 % at most/,
   ],
+  [
+    'isothermal planes of paths that do not lie layer beside layer',
+    {
+      layers: [{ resistance: '1 R' }, { resistance: '2 R' }],
+      second: [{ resistance: '2 R' }],
+      second_share: '10 %',
+      method: 'isothermal planes',
+    },
+    /\(second\): found 1 beside 2 of the first, by the isothermal-planes method; expected as many as the first/,
+  ],
+  [
+    'isothermal planes of one path',
+    { layers: [{ resistance: '1 R' }], method: 'isothermal planes' },
+    /\(second\): found 0 beside 1 of the first/,
+  ],
+  [
+    'isothermal planes of which each has a path with no R',
+    {
+      layers: [{ resistance: '1 R' }, { resistance: '0 R' }],
+      second: [{ resistance: '0 R' }, { resistance: '1 R' }],
+      second_share: '10 %',
+      method: 'isothermal planes',
+    },
+    /\(second\): found in each layer one path with no R at all; expected a layer in which both have one/,
+  ],
+  [
+    'a method that there is not',
+    { layers: [{ resistance: '1 R' }], method: 'zones' },
+    /\(method\): found "zones"; expected one of: parallel path; isothermal planes\.$/,
+  ],
 ];
 
 describe('layers that can’t be read are one sentence that names the field', () => {
@@ -87,6 +117,140 @@ describe('two paths', () => {
         return Math.abs(metric - Number(a)) <= 1e-9 * Number(a);
       }),
     );
+  });
+});
+
+const stack = fc.array(fc.tuple(r, r), { minLength: 1, maxLength: 5 });
+
+describe('two paths by isothermal planes', () => {
+  const both = (
+    pairs: readonly (readonly [string, string])[],
+    percent: number,
+    method?: string,
+  ): Entries => ({
+    layers: pairs.map(([a]) => ({ resistance: `${a} R` })),
+    second: pairs.map(([, b]) => ({ resistance: `${b} R` })),
+    second_share: `${percent} %`,
+    ...(method === undefined ? {} : { method }),
+  });
+  const planes = (pairs: readonly (readonly [string, string])[], percent: number) =>
+    resistance(both(pairs, percent, 'isothermal planes'));
+  const close = (found: number, expected: number) => Math.abs(found - expected) <= 1e-9 * expected;
+
+  test('have the sum of what each layer has: heat through both kinds of it at one difference of temperature', () => {
+    fc.assert(
+      fc.property(stack, share, (pairs, percent) => {
+        const f = percent / 100;
+        // Heat at a difference of 1 through a square foot of the layer, kind by kind; then what it resists.
+        const sum = pairs.reduce((all, [a, b]) => all + 1 / ((1 - f) / Number(a) + f / Number(b)), 0);
+        return close(planes(pairs, percent), sum);
+      }),
+    );
+  });
+
+  test('never have more R than the parallel paths, and as much where there is one layer alone', () => {
+    fc.assert(
+      fc.property(stack, share, (pairs, percent) => {
+        const [isothermal, parallel] = [planes(pairs, percent), resistance(both(pairs, percent))];
+        const named = resistance(both(pairs, percent, 'parallel path'));
+        return (
+          isothermal <= parallel * (1 + 1e-9) &&
+          named === parallel &&
+          (pairs.length > 1 || close(isothermal, parallel))
+        );
+      }),
+    );
+  });
+
+  /** By hand. */
+  test.each([
+    [
+      'no part of the second path',
+      [
+        ['0', '3'],
+        ['2', '0'],
+      ],
+      0,
+      2,
+    ],
+    [
+      'the second path alone',
+      [
+        ['0', '3'],
+        ['2', '0'],
+      ],
+      100,
+      3,
+    ],
+    [
+      'a layer in which one kind has no R, and takes all of the heat',
+      [
+        ['0', '3'],
+        ['2', '2'],
+      ],
+      50,
+      2,
+    ],
+    [
+      'a layer in which the other has none',
+      [
+        ['3', '0'],
+        ['2', '2'],
+      ],
+      50,
+      2,
+    ],
+    [
+      'a layer in which neither has any',
+      [
+        ['0', '0'],
+        ['2', '1'],
+      ],
+      50,
+      4 / 3,
+    ],
+  ] as const)('%s', (_, pairs, percent, is) => {
+    expect(close(planes(pairs, percent), is)).toBe(true);
+  });
+
+  test('what is printed: a third table, the R by the other method, no remark', () => {
+    const entries = {
+      layers: [
+        { what: 'board', resistance: '1 R' },
+        { what: 'fill', resistance: '10 R' },
+      ],
+      second: [
+        { what: 'board', resistance: '1 R' },
+        { what: 'chord', resistance: '5 R' },
+      ],
+      second_share: '50 %',
+      method: 'isothermal planes',
+    };
+    const { tables, labels, remarks } = printed(layers, entries);
+    expect(tables).toEqual({
+      layers: ['board | R-1', 'fill | R-10'],
+      second: ['board | R-1', 'chord | R-5'],
+      planes: ['board | R-1', 'fill, chord | R-6.67'],
+    });
+    expect(labels).toEqual({
+      resistance: 'Effective R',
+      transmittance: 'U of both paths',
+      parallel: 'Effective R by the parallel-path method',
+      first_resistance: 'R of the first path',
+      second_resistance: 'R of the second path',
+    });
+    expect(remarks).toEqual([]);
+    expect(worked(layers, entries).tables?.planes?.title).toBe('Both paths, layer by layer');
+    expect(
+      working(worked(layers, entries).figures.transmittance?.value as Quantity).map(
+        ({ symbol, label }) => `${symbol}: ${label}`,
+      ),
+    ).toEqual([
+      'Rp1: R of layer 1, both paths',
+      'Rp2: R of layer 2, both paths',
+      'Re: Effective R',
+      'U: Transmittance, both paths together',
+    ]);
   });
 });
 

@@ -41,7 +41,7 @@ describe('what two sheets say of one thing is the same', () => {
     if (!rate || !marks) throw new Error('found no rate or no marks, expected both');
     // 12 lb/min of the weighed run of the example.
     const minutes = amountIn(holes[most]?.weight as Quantity<'weight'>, 'lb') / 12;
-    expect(amount(rate, 'speed', 'ft/min') * minutes).toBeCloseTo(amount(marks, 'all', 'ft'), 6);
+    expect(amount(rate, 'speed', 'ft/min') * minutes).toBeCloseTo(amount(marks, 'all', 'ft'), 9);
   });
 
   test('and so at every opening: its own minutes at its own speed come to all its pushes, and the minutes to its bags', () => {
@@ -53,9 +53,9 @@ describe('what two sheets say of one thing is the same', () => {
     expect(rows).toHaveLength(holes.length);
     for (const [place, { time, speed }] of rows.entries()) {
       const minutes = amountIn(time as Quantity<'time'>, 'min');
-      expect(minutes * 12).toBeCloseTo(amountIn(holes[place]?.weight as Quantity<'weight'>, 'lb'), 6);
+      expect(minutes * 12).toBeCloseTo(amountIn(holes[place]?.weight as Quantity<'weight'>, 'lb'), 9);
       const pushed = amount(marks[place] as Answer, 'all', 'ft');
-      expect(minutes * amountIn(speed as Quantity<'speed'>, 'ft/min')).toBeCloseTo(pushed, 6);
+      expect(minutes * amountIn(speed as Quantity<'speed'>, 'ft/min')).toBeCloseTo(pushed, 9);
     }
     const typed = answersOf(exampleWith({ 'machine.strip': '2 ft2' }), 'blowing-rate')[0];
     // 12 lb/min over 1.5 lb/ft3 through 2 ft2, at each of them alike.
@@ -90,7 +90,7 @@ describe('what two sheets say of one thing is the same', () => {
     const tubes = answersOf(entries, 'edge-bays').map((each) => amount(each, 'tube', 'in'));
     expect(tubes).toHaveLength(2);
     for (const [place, each] of compared.entries())
-      expect(amount(each, 'edge_push', 'in')).toBeCloseTo(tubes[place] ?? Number.NaN, 6);
+      expect(amount(each, 'edge_push', 'in')).toBeCloseTo(tubes[place] ?? Number.NaN, 9);
   });
 
   test('from a hole of a double home the peak lies as far as the rule puts the hole below it, in a level cavity too', () => {
@@ -100,6 +100,6 @@ describe('what two sheets say of one thing is the same', () => {
     const straightUp = rows.filter((row) => row.clock === '12:00');
     expect(straightUp.length).toBeGreaterThan(0);
     for (const row of straightUp)
-      expect(amountIn(row.distance as Quantity<'length'>, 'in')).toBeCloseTo(below, 6);
+      expect(amountIn(row.distance as Quantity<'length'>, 'in')).toBeCloseTo(below, 9);
   });
 });

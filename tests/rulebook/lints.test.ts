@@ -21,8 +21,11 @@ const table = (columns: string, rows: string): string =>
   `{ kind: table, columns: [${columns}], rows: [${rows}] }`;
 const lookedUp = '{ name: load, title: Load, unit: lb/ft2 }';
 /** The text of one check, with what it holds. */
-const check = (holds: string): string =>
-  `- title: A thing\n  calculation: things\n  given: {}\n  ${holds}\n  from: { kind: hand, working: By hand. }\n`;
+const check = (holds: string, from = '{ kind: hand, working: By hand. }'): string =>
+  `- title: A thing\n  calculation: things\n  given: {}\n  ${holds}\n  from: ${from}\n`;
+/** Where a check worked by hand has its formula from. */
+const workedBy = (document: string): string =>
+  `{ kind: hand, working: By hand., rests_on: { document: ${document}, clause: page 1, read: read } }`;
 const keyed = (key: string, more = ''): string => `{ name: at, title: At, unit: in, key: ${key}${more} }`;
 
 /** A folder with one mistake, and what has to be said of it. */
@@ -97,6 +100,20 @@ const mistakes: readonly Mistake[] = [
     check: 'unknown-source',
     title: 'a document that a caution cites and nobody lists',
     files: { 'cautions/heat.yaml': caution('hot', { source: cited('§handbook') }) },
+    found: 'the document "handbook"',
+    expected: 'an id of sources.yaml',
+  },
+  {
+    check: 'unknown-source',
+    title: 'a document that a check is drawn from and nobody lists',
+    files: { 'checks/b.yaml': check('expect: { a: 1 ft }', cited('§handbook')) },
+    found: 'the document "handbook"',
+    expected: 'an id of sources.yaml',
+  },
+  {
+    check: 'unknown-source',
+    title: 'a document whose formula a check works with and nobody lists',
+    files: { 'checks/b.yaml': check('expect: { a: 1 ft }', workedBy('§handbook')) },
     found: 'the document "handbook"',
     expected: 'an id of sources.yaml',
   },
@@ -581,6 +598,13 @@ describe('nothing is said of a folder without a mistake', () => {
       {
         'a/b.yaml': rule('width', { source: cited('handbook', ", on: '2026-11-25'") }),
         'cautions/heat.yaml': caution('hot', { says: 'Keep {a.b.width} away.', more: 'rules: [a.b.width]' }),
+        'sources.yaml': document('handbook'),
+      },
+    ],
+    [
+      'a document that only a check by hand works with',
+      {
+        'checks/b.yaml': check('expect: { a: 1 ft }', workedBy('handbook')),
         'sources.yaml': document('handbook'),
       },
     ],

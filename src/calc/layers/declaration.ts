@@ -2,6 +2,7 @@ import { format } from '../../quantity/format.ts';
 import { compare, named, type Quantity, times } from '../../quantity/quantity.ts';
 import { calculation, EntriesClash, type Figure } from '../declare/calculation.ts';
 import {
+  choiceField,
   lengthField,
   listField,
   optional,
@@ -9,7 +10,17 @@ import {
   type Values,
   wordsField,
 } from '../declare/field.ts';
-import { inParallel, inSeries, layerResistance, resistanceOf, transmittanceOf } from './layers.ts';
+import {
+  besideInLayer,
+  inParallel,
+  inSeries,
+  layerResistance,
+  resistanceOf,
+  transmittanceOf,
+} from './layers.ts';
+
+/** How two paths side by side are put together; the first is taken where none is chosen. */
+const methods = ['parallel path', 'isothermal planes'] as const;
 
 const layerFields = {
   what: optional(wordsField('What it is', 'Its name, for the table.', 'ceiling board')),
@@ -115,12 +126,40 @@ function path(
   };
 }
 
+/** Two paths put together layer by layer, all of a layer's face at one temperature. @throws EntriesClash for no R at all. */
+function byPlanes(first: Path, second: Path, share: Quantity<'number'>): Path {
+  const layers = first.layers.map(({ name, resistance }, place) => {
+    const other = second.layers[place] ?? { name, resistance };
+    return {
+      name: other.name === name ? name : `${name}, ${other.name}`,
+      resistance: named(
+        besideInLayer(resistance, other.resistance, share),
+        `Rp${place + 1}`,
+        `R of layer ${place + 1}, both paths`,
+      ),
+    };
+  });
+  const sum = named(inSeries(layers.map(({ resistance }) => resistance)), 'Re', 'Effective R');
+  if (sum.amount === 0)
+    throw new EntriesClash({
+      field: 'second',
+      label: 'Layers of the second path',
+      found: 'in each layer one path with no R at all',
+      expected: 'a layer in which both have one',
+    });
+  return {
+    layers,
+    resistance: sum,
+    transmittance: named(transmittanceOf(sum), 'U', 'Transmittance, both paths together'),
+  };
+}
+
 export const layers = calculation({
   name: 'layers',
   title: 'Layers',
   question: 'What R and U do layers in series give, and two such paths side by side?',
   method:
-    'In series the R of the layers add up, films included; U is 1 over R. Two paths side by side, such as insulation and framing, share the area: the U of the whole is the mean of theirs, each weighed by its share. That is the parallel-path method; it lets no heat flow sideways.',
+    'In series the R of the layers add up, films included; U is 1 over R. Two paths side by side, such as insulation and framing, share the area: the U of the whole is the mean of theirs, each weighed by its share. That is the parallel-path method; it lets no heat flow sideways. The isothermal-planes method lets it flow sideways freely: the two paths are put together layer by layer, and the layers then add up. Its R is the lower of the two, and the truth lies between them.',
   fields: {
     layers: listField('Layers', 'From the room outwards, air films included.', 'a layer', layerFields),
     second: optional(
@@ -143,6 +182,13 @@ export const layers = calculation({
         most: '100 %',
       }),
     ),
+    method: optional(
+      choiceField(
+        'Method',
+        'Left empty, the parallel-path method. By isothermal planes both paths have the same number of layers, each beside its like.',
+        methods,
+      ),
+    ),
   },
   example: {
     layers: [
@@ -160,7 +206,7 @@ export const layers = calculation({
     ],
     second_share: '10 %',
   },
-  work: ({ layers: entered, second, second_share }) => {
+  work: ({ layers: entered, second, second_share, method }) => {
     const paired = (second ?? []).length > 0;
     if (paired !== (second_share !== undefined)) {
       throw new EntriesClash({
@@ -170,9 +216,17 @@ export const layers = calculation({
         expected: paired ? 'its share of the area' : 'the layers of that path, or no share',
       });
     }
+    if (method === 'isothermal planes' && second?.length !== entered.length)
+      throw new EntriesClash({
+        field: 'second',
+        label: 'Layers of the second path',
+        found: `${second?.length ?? 0} beside ${entered.length} of the first, by the isothermal-planes method`,
+        expected: 'as many as the first path has, each beside its like',
+      });
     const first = path(entered, 'layers', { suffix: '', label: paired ? 'first path' : 'the layers' });
     const figures: Record<string, Figure> = {};
-    const rows = (from: Path) => from.layers.map(({ name, resistance }) => ({ layer: name, resistance }));
+    const rows = (from: Pick<Path, 'layers'>) =>
+      from.layers.map(({ name, resistance }) => ({ layer: name, resistance }));
     const columns = { layer: 'Layer', resistance: 'R' };
     const format3 = { resistance: { figures: 3 } } as const;
     const tables = {
@@ -190,20 +244,40 @@ export const layers = calculation({
     }
     const other = path(second ?? [], 'second', { suffix: 'f', label: 'second path' });
     const transmittance = inParallel(first.transmittance, other.transmittance, second_share);
-    figures.resistance = {
-      label: 'Effective R',
-      value: named(resistanceOf(transmittance), 'Re', 'Effective R'),
+    const parallel = named(resistanceOf(transmittance), 'Re', 'Effective R');
+    const two = {
+      ...tables,
+      second: { title: 'Layers of the second path', columns, rows: rows(other), format: format3 },
     };
-    figures.transmittance = { label: 'U of both paths', value: transmittance };
-    figures.first_resistance = { label: 'R of the first path', value: first.resistance };
-    figures.second_resistance = { label: 'R of the second path', value: other.resistance };
+    const each = {
+      first_resistance: { label: 'R of the first path', value: first.resistance },
+      second_resistance: { label: 'R of the second path', value: other.resistance },
+    };
+    if (method === 'isothermal planes') {
+      const planes = byPlanes(first, other, second_share);
+      return {
+        figures: {
+          resistance: { label: 'Effective R', value: planes.resistance },
+          transmittance: { label: 'U of both paths', value: planes.transmittance },
+          parallel: { label: 'Effective R by the parallel-path method', value: parallel },
+          ...each,
+        },
+        tables: {
+          ...two,
+          planes: { title: 'Both paths, layer by layer', columns, rows: rows(planes), format: format3 },
+        },
+        cautions: [],
+        remarks: [],
+      };
+    }
     const worse = compare(other.resistance, first.resistance) < 0 ? 'second' : 'first';
     return {
-      figures,
-      tables: {
-        ...tables,
-        second: { title: 'Layers of the second path', columns, rows: rows(other), format: format3 },
+      figures: {
+        resistance: { label: 'Effective R', value: parallel },
+        transmittance: { label: 'U of both paths', value: transmittance },
+        ...each,
       },
+      tables: two,
       cautions: [],
       remarks:
         compare(other.resistance, first.resistance) === 0 || second_share.amount === 0

@@ -1,4 +1,14 @@
-import { minus, named, number, over, plus, type Quantity, times, total } from '../../quantity/quantity.ts';
+import {
+  amountIn,
+  minus,
+  named,
+  number,
+  over,
+  plus,
+  type Quantity,
+  times,
+  total,
+} from '../../quantity/quantity.ts';
 
 /**
  * What R does a layer of one material give? Its thickness over its conductivity.
@@ -23,6 +33,13 @@ export const resistanceOf = (
   transmittance: Quantity<'thermal transmittance'>,
 ): Quantity<'thermal resistance'> => over(number(1), transmittance);
 
+/** The mean of two transmittances, the second's weighed by its share of the area. */
+const weighed = (
+  first: Quantity<'thermal transmittance'>,
+  second: Quantity<'thermal transmittance'>,
+  share: Quantity<'number'>,
+): Quantity<'thermal transmittance'> => plus(times(minus(number(1), share), first), times(share, second));
+
 /**
  * What U do two paths side by side give, the second over a share of the area? The area-weighted mean of their transmittances
  * (the parallel-path method): no heat is taken to flow sideways from one path to the other.
@@ -33,8 +50,20 @@ export const inParallel = (
   second: Quantity<'thermal transmittance'>,
   share: Quantity<'number'>,
 ): Quantity<'thermal transmittance'> =>
-  named(
-    plus(times(minus(number(1), share), first), times(share, second)),
-    'U',
-    'Transmittance, both paths together',
-  );
+  named(weighed(first, second, share), 'U', 'Transmittance, both paths together');
+
+/**
+ * What R does one layer give that is of two kinds side by side, the second over a share of the area? Each of its faces is taken to have one
+ * temperature all over, so heat flows sideways freely (the isothermal-planes method). A kind without any R takes all of the heat.
+ * @example besideInLayer(quantity(2, 'h ft2 F/Btu'), quantity(1, 'h ft2 F/Btu'), quantity(0.5, '1')).amount // => 1.3333333333333333
+ */
+export function besideInLayer(
+  first: Quantity<'thermal resistance'>,
+  second: Quantity<'thermal resistance'>,
+  share: Quantity<'number'>,
+): Quantity<'thermal resistance'> {
+  const part = amountIn(share, '1');
+  if (part === 0 || (first.amount === 0 && part < 1)) return first;
+  if (part === 1 || second.amount === 0) return second;
+  return resistanceOf(weighed(transmittanceOf(first), transmittanceOf(second), share));
+}

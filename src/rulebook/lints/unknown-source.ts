@@ -1,3 +1,4 @@
+import { citedByCheck } from '../cited-by-check.ts';
 import { nearest } from '../nearest.ts';
 import { problemAt } from '../rule-files.ts';
 import type { Lint } from './lint.ts';
@@ -8,17 +9,31 @@ export const unknownSource: Lint = {
   look: ({ rules, cautions, checks, documents }) => {
     const known = documents.map(({ id }) => id);
     const cited = [
-      ...[...rules, ...cautions].map((entry) => ({ entry, key: 'source', from: entry.entry.source })),
-      ...checks.map((entry) => ({ entry, key: 'from', from: entry.entry.from })),
+      ...[...rules, ...cautions].map((entry) => {
+        const { source } = entry.entry;
+        return {
+          entry,
+          way: ['source'],
+          document: source.kind === 'document' ? source.document : undefined,
+        };
+      }),
+      ...checks.map((entry) => {
+        const { from } = entry.entry;
+        return {
+          entry,
+          way: from.kind === 'document' ? ['from'] : ['from', 'rests_on'],
+          document: citedByCheck(from)?.document,
+        };
+      }),
     ];
-    return cited.flatMap(({ entry, key, from }) => {
-      if (from.kind !== 'document' || known.includes(from.document)) return [];
-      const guess = nearest(from.document, known);
+    return cited.flatMap(({ entry, way, document }) => {
+      if (document === undefined || known.includes(document)) return [];
+      const guess = nearest(document, known);
       return [
         problemAt(
           entry,
-          [key, 'document'],
-          `the document "${from.document}"`,
+          [...way, 'document'],
+          `the document "${document}"`,
           guess ? `an id of sources.yaml; did you mean "${guess}"?` : 'an id of sources.yaml',
           'unknown-source',
         ),

@@ -1,3 +1,4 @@
+import { citedByCheck } from '../cited-by-check.ts';
 import { problemAtKey } from '../rule-files.ts';
 import type { Lint } from './lint.ts';
 
@@ -5,12 +6,10 @@ import type { Lint } from './lint.ts';
 export const unusedSource: Lint = {
   name: 'unused-source',
   look: ({ rules, cautions, checks, documents }) => {
-    const sources = [
-      ...rules.map(({ entry }) => entry.source),
-      ...cautions.map(({ entry }) => entry.source),
-      ...checks.map(({ entry }) => entry.from),
-    ];
-    const cited = new Set(sources.flatMap((source) => (source.kind === 'document' ? [source.document] : [])));
+    const sources = [...rules, ...cautions].map(({ entry: { source } }) =>
+      source.kind === 'document' ? source.document : undefined,
+    );
+    const cited = new Set([...sources, ...checks.map(({ entry }) => citedByCheck(entry.from)?.document)]);
     return documents
       .filter(({ id }) => !cited.has(id))
       .map((document) =>

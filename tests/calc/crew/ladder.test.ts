@@ -38,7 +38,7 @@ describe('a ladder that leans', () => {
         const [used, needed] = [feet(entries, 'in_use'), feet(entries, 'needed')];
         expect(within(1e-9, used * Math.sin((ANGLE * Math.PI) / 180), height + 3)).toBe(true);
         expect(Math.abs(needed - Math.round(needed))).toBeLessThan(1e-9);
-        expect(needed).toBeGreaterThanOrEqual(used - 1e-8);
+        expect(needed).toBeGreaterThanOrEqual(used - 1e-9);
         expect(needed).toBeLessThan(used + 1);
       }),
     );

@@ -40,6 +40,7 @@ const claims: readonly [name: string, more: string, way: Way, of: readonly strin
   ['opening-log', 'bags', 'never more', ['left']],
   ['opening-log', 'density', 'never less', ['planned']],
   ['layers', 'layers.0.resistance', 'never less', ['resistance']],
+  ['layers', 'second.1.resistance', 'never less', ['resistance', 'parallel']],
   ['layers', 'layers.1.thickness', 'never less', ['resistance']],
   ['roof-heat', 'ridge', 'never less', ['resistance_after', 'cavity_resistance', 'naive_after']],
   ['roof-heat', 'eave', 'never less', ['resistance_after', 'cavity_resistance', 'naive_after']],

@@ -27,8 +27,8 @@ describe('the search agrees with trying every layout', () => {
         expect(found.layout.positions).toEqual(best.positions);
         if (found.layout.overSeam.includes(true)) overSeams++;
         if (found.outcome === 'meets-every-rule') return;
-        expect(sum(found.departures.map(({ by }) => by))).toBeCloseTo(best.departure, 8);
-        expect(departureOf(roof, found.layout.positions)).toBeCloseTo(best.departure, 8);
+        expect(sum(found.departures.map(({ by }) => by))).toBeCloseTo(best.departure, 9);
+        expect(departureOf(roof, found.layout.positions)).toBeCloseTo(best.departure, 9);
       }),
       { numRuns: roofs, seed },
     );

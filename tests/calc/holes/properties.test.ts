@@ -112,7 +112,7 @@ describe('every layout', () => {
         expect(gaps).toEqual(positions.slice(1).map((x, hole) => x - (positions[hole] ?? 0)));
         expect(spread).toBe(spreadOf(positions));
         expect(moved).toEqual(positions.map((x, hole) => x - (evenPlaces[hole] ?? 0)));
-        expect(moved.reduce((sum, by) => sum + Math.abs(by), 0)).toBeCloseTo(movementOf(roof, positions), 7);
+        expect(moved.reduce((sum, by) => sum + Math.abs(by), 0)).toBeCloseTo(movementOf(roof, positions), 9);
         expect(overSeam.filter(Boolean).length).toBe(patchesOverSeams(roof, positions));
       }),
       { numRuns: 1000, seed: 3 },
@@ -126,7 +126,7 @@ describe('every layout', () => {
         const back = layOut(mirrored(roof));
         expect(back.outcome).toBe(there.outcome);
         const [a, b] = [judged(roof, there), judged(mirrored(roof), back)];
-        for (const [at, value] of a.entries()) expect(b[at]).toBeCloseTo(value, 7);
+        for (const [at, value] of a.entries()) expect(b[at]).toBeCloseTo(value, 9);
       }),
       { numRuns: 1000, seed: 4 },
     );

@@ -63,8 +63,8 @@ describe('the pushes from an opening, whatever its zone', () => {
       fc.property(anyCase, (each) => {
         for (const one of hoseMarks(openingOf(each), rules).marks) {
           const edge = edgeFrom(each, turned(one));
-          expect(inInches(one.mark)).toBeCloseTo(edge - each.standOff, 6);
-          expect(inInches(one.distance)).toBeCloseTo(edge, 6);
+          expect(inInches(one.mark)).toBeCloseTo(edge - each.standOff, 9);
+          expect(inInches(one.distance)).toBeCloseTo(edge, 9);
           expect(inInches(one.mark)).toBeGreaterThan(0);
           const [x, y] = [one.ray.x * one.ray.length, one.ray.y * one.ray.length];
           expect(x).toBeGreaterThanOrEqual(-each.left - 1e-9);
