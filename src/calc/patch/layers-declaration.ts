@@ -3,6 +3,7 @@ import { compare } from '../../quantity/quantity.ts';
 import type { Rulebook } from '../../rulebook/rulebook.ts';
 import { type AnswerTable, calculation } from '../declare/calculation.ts';
 import { printed, type Remark, said } from '../declare/remark.ts';
+import { patchCautions } from './cautions.ts';
 import { holeField } from './fields.ts';
 import { type PatchLayers, patchLayers } from './layers.ts';
 
