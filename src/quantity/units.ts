@@ -30,7 +30,7 @@ const BTU_PER_KILOWATT_HOUR = 3_600_000 / JOULES_PER_BTU;
 /** Where 0 of a thermometer's scale stands above the 0 of the Fahrenheit scale, in Fahrenheit degrees. */
 const CELSIUS_ZERO = 32;
 
-/** Inches of water column in one psi, water at 39 F. */
+/** Inches of water column in one psi, as printed: water by convention of 1000 kg/m3, which is near that at 39 F. */
 const INCHES_OF_WATER_PER_PSI = 27.6799;
 
 const pascal = METRES_PER_INCH ** 2 / (KILOGRAMS_PER_POUND * STANDARD_GRAVITY);

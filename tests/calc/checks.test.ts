@@ -37,6 +37,45 @@ describe('what is published and what was worked by hand comes out', () => {
   });
 });
 
+/** The published examples that the calculations are held to: in which document, at which clause, by how many checks at the least. */
+const published: readonly [calculation: string, document: string, clause: RegExp, least: number][] = [
+  ['restricted-edge', 'cfr-24-3280', /example/, 1],
+  ['tapered-transmittance', 'wac-51-11c', /A102\.2\.6\(1\)/, 4],
+  ['tapered-transmittance', 'wac-51-11c', /A102\.2\.6\(2\)/, 4],
+  ['tapered-transmittance', 'wac-51-11c', /uniform/, 6],
+  ['layers', 'ashrae-fundamentals-27', /example 2/, 2],
+  ['layers', 'ashrae-fundamentals-27', /example 3, parallel/, 1],
+  ['layers', 'ashrae-fundamentals-27', /example 3, isothermal/, 2],
+  ['moisture', 'ashrae-fundamentals-27', /example 8/, 3],
+  ['dew-point', 'ashrae-fundamentals-2017-1', /table 3/, 4],
+  ['dew-point', 'ashrae-fundamentals-2017-1', /example 1/, 1],
+  ['fill', 'doe-loose-fill', /inches at R-38/, 3],
+  ['ceiling-load', 'doe-loose-fill', /density, weight at R-38 and the rows/, 9],
+  ['ceiling-load', 'doe-loose-fill', /loose fills, weight at R-38 and the rows/, 18],
+  ['savings', 'penn-state-energy', /./, 1],
+  ['present-worth', 'nist-135', /factor/, 4],
+  ['fresh-air', 'ashrae-62-2', /table 4\.1a/, 10],
+  ['noise-dose', 'cfr-29-1926', /1926\.52\(d\)\(2\)\(iii\)/, 1],
+  ['sheet-weight', 'steel-gauge', /0\.1345 in/, 1],
+  ['fuel-cost', 'eia-heat-contents', /comparison/, 2],
+  ['fuel-cost', 'eia-carbon', /from .* kg/, 2],
+  ['ceiling-load', 'ornl-roof-cavity', /./, 1],
+  ['sealant', 'sealant-coverage', /10\.1 fl oz/, 2],
+  ['fresh-air', 'cfr-24-3280', /3280\.103\(b\)/, 3],
+  ['cavity-ventilation', 'cfr-24-3280', /3280\.504\(d\)\(1\)/, 1],
+  ['line-clearance', 'cfr-29-1910', /1910\.333\(c\)\(3\)/, 1],
+];
+
+describe('each published example is a check that names its document', () => {
+  test.each(published)('%s: %s, %s', (calculation, document, clause, least) => {
+    const naming = files.checks.filter(({ entry }) => {
+      const cited = citedByCheck(entry.from);
+      return entry.calculation === calculation && cited?.document === document && clause.test(cited.clause);
+    });
+    expect(naming.length).toBeGreaterThanOrEqual(least);
+  });
+});
+
 /** A check that holds; by hand: 130 x 1.5 = 195 lb, over 30 = 6.5 bags. */
 const sound: Check = {
   title: 'A space of 130 ft3',

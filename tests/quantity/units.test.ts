@@ -3,7 +3,11 @@ import { describe, expect, test } from 'vitest';
 import { amountIn, minus, number, plus, quantity, times, warmerBy } from '../../src/quantity/quantity.ts';
 import { isUnitName, type UnitName, units, unitWritten } from '../../src/quantity/units.ts';
 
-/** Each conversion as mathjs 15 writes it; its unit library is independent of ours. Tolerance 1e-12 of the amount. */
+/**
+ * Each conversion as mathjs 15 writes it; its unit library is independent of ours. Tolerance 1e-12 of the amount. Its definitions: inch 0.0254 m,
+ * pound 0.45359237 kg, lbf at 9.80665 m/s2, BTU 1055.05585262 J, degR 5/9 K, gallon 231 in3, year 365.25 days. Its own psi is rounded in the eleventh
+ * figure, so a psi is written lbf/in^2. Dollars it doesn't know; a price is written without them.
+ */
 const pairs: readonly [from: UnitName, to: UnitName, mathjsFrom: string, mathjsTo: string][] = [
   ['ft', 'in', 'ft', 'in'],
   ['m', 'in', 'm', 'in'],
@@ -29,7 +33,6 @@ const pairs: readonly [from: UnitName, to: UnitName, mathjsFrom: string, mathjsT
   ['cfm', 'L/s', 'ft^3/minute', 'liter/s'],
   ['lb/min', 'lb/h', 'lbm/minute', 'lbm/hour'],
   ['lb/year', 'lb/h', 'lbm/year', 'lbm/hour'],
-  ['lb/ft', 'lb/ft', 'lbm/ft', 'lbm/ft'],
   ['gal', 'in3', 'gallon', 'in^3'],
   ['fl oz', 'in3', 'floz', 'in^3'],
   ['lb/(ft2 in)', 'lb/ft3', 'lbm/(ft^2 in)', 'lbm/ft^3'],
@@ -43,13 +46,117 @@ const pairs: readonly [from: UnitName, to: UnitName, mathjsFrom: string, mathjsT
   ['Btu/gal', 'Btu/ft3', 'BTU/gallon', 'BTU/ft^3'],
   ['kg/million Btu', 'lb/million Btu', 'kg/BTU', 'lbm/BTU'],
   ['kV', 'V', 'kV', 'V'],
+  ['percent', '1', 'cm', 'm'],
+  ['psi', 'lb/ft2', 'lbf/in^2', 'lbf/ft^2'],
+  ['psi', 'Pa', 'lbf/in^2', 'Pa'],
+  ['h ft2 F/Btu', 'm2 K/W', 'hour ft^2 degR/BTU', 'm^2 K/W'],
+  ['Btu/(h ft2 F)', 'W/(m2 K)', 'BTU/(hour ft^2 degR)', 'W/(m^2 K)'],
+  ['cfm/ft2', 'in/min', 'ft^3/(minute ft^2)', 'in/minute'],
+  ['$/kWh', '$/Btu', 'kWh^-1', 'BTU^-1'],
+  ['$/gal', '$/ft3', 'gallon^-1', 'ft^-3'],
+  ['fl oz/cartridge', 'in3/cartridge', 'floz', 'in^3'],
 ];
+
+/** An inch of mercury at 32 F in pascals, as tables of conversion factors print it; the perm rests on it. */
+const INCH_OF_MERCURY = 3386.389;
+/** Inches of water in a psi, as handbooks print it. */
+const INCHES_OF_WATER = 27.6799;
+/** A therm in Btu(IT), as fuel is sold. */
+const THERM = 100_000;
+
+/** Units that mathjs doesn't have, or has by another convention, made of its own by a published number. */
+const composed: readonly [
+  from: UnitName,
+  to: UnitName,
+  times: number,
+  mathjsFrom: string,
+  mathjsTo: string,
+][] = [
+  ['inHg', 'Pa', INCH_OF_MERCURY, 'Pa', 'Pa'],
+  ['inHg', 'psia', INCH_OF_MERCURY, 'Pa', 'lbf/in^2'],
+  ['perm', 'ng/(s m2 Pa)', 1 / INCH_OF_MERCURY, 'grain/(hour ft^2 Pa)', 'ng/(s m^2 Pa)'],
+  ['in w.c.', 'Pa', 1 / INCHES_OF_WATER, 'lbf/in^2', 'Pa'],
+  ['in w.c.', 'lb/ft2', 1 / INCHES_OF_WATER, 'lbf/in^2', 'lbf/ft^2'],
+  ['therm', 'kWh', THERM, 'BTU', 'kWh'],
+  ['$/therm', '$/kWh', 1 / THERM, 'BTU^-1', 'kWh^-1'],
+  ['million Btu', 'kWh', 1e6, 'BTU', 'kWh'],
+  ['million Btu/year', 'W', 1e6, 'BTU/year', 'W'],
+  ['$/million Btu', '$/kWh', 1e-6, 'BTU^-1', 'kWh^-1'],
+];
+
+/** Units that are the only ones of their kind here are held in a product with another. */
+const products: readonly [a: UnitName, b: UnitName, unit: UnitName, mathjsA: string, mathjsUnit: string][] = [
+  ['h ft2 F/(Btu in)', 'mm', 'm2 K/W', 'hour ft^2 degR mm/(BTU in)', 'm^2 K/W'],
+  ['Btu/(h F)', 'K', 'W', 'BTU K/(hour degR)', 'W'],
+  ['fibres/cm3', 'ft3', 'fibre', 'ft^3', 'cm^3'],
+  ['lb/bag', 'bag', 'kg', 'lbm', 'kg'],
+  ['in2/piece', 'piece', 'm2', 'in^2', 'm^2'],
+  ['$/ft2', 'm2', '$', 'm^2', 'ft^2'],
+  ['$/year', 'h', '$', 'hour', 'year'],
+  ['lb/ft', 'm', 'kg', 'lbm m/ft', 'kg'],
+  ['ft/roll', 'roll', 'm', 'ft', 'm'],
+  ['ft/cartridge', 'cartridge', 'm', 'ft', 'm'],
+];
+
+/** What mathjs has nothing to say of: things that are counted, money, and scales that nothing is turned into. */
+const unheld = ['bag', 'hole', 'piece', 'push', 'screw', 'cartridge', 'roll', 'fibre', '$', 'dBA', 'degree'];
+
+const close = (got: number, expected: number) =>
+  expect(Math.abs(got - expected) / Math.abs(expected)).toBeLessThan(1e-12);
 
 describe('unit sizes agree with mathjs', () => {
   test.each(pairs)('%s to %s', (from, to, mathjsFrom, mathjsTo) => {
-    const expected = mathjsUnit(1, mathjsFrom).toNumber(mathjsTo);
-    const got = amountIn(quantity(1, from) as never, to as never);
-    expect(Math.abs(got - expected) / expected).toBeLessThan(1e-12);
+    close(amountIn(quantity(1, from) as never, to as never), mathjsUnit(1, mathjsFrom).toNumber(mathjsTo));
+    close(amountIn(quantity(1, to) as never, from as never), mathjsUnit(1, mathjsTo).toNumber(mathjsFrom));
+  });
+
+  test.each(composed)('%s to %s, by a published number', (from, to, size, mathjsFrom, mathjsTo) => {
+    const expected = mathjsUnit(size, mathjsFrom).toNumber(mathjsTo);
+    close(amountIn(quantity(1, from) as never, to as never), expected);
+    close(amountIn(quantity(1, to) as never, from as never), 1 / expected);
+  });
+
+  test.each(products)('%s times %s in %s', (a, b, unit, mathjsA, mathjsIn) => {
+    const product = times(quantity(1, a), quantity(1, b));
+    close(amountIn(product as never, unit as never), mathjsUnit(1, mathjsA).toNumber(mathjsIn));
+  });
+
+  test('readings of a thermometer', () => {
+    for (const reading of [-270, -40, -6.6, 0, 14, 21, 32, 70, 100.4, 1100]) {
+      for (const [from, to] of [
+        ['F', 'C'],
+        ['C', 'F'],
+      ] as const) {
+        const expected = mathjsUnit(reading, `deg${from}`).toNumber(`deg${to}`);
+        const got = amountIn(quantity(reading, from), to);
+        // It goes by way of kelvins, so the share is one of the absolute temperature.
+        const absolute = mathjsUnit(reading, `deg${from}`).toNumber(to === 'C' ? 'K' : 'degR');
+        expect(Math.abs(got - expected)).toBeLessThan(1e-12 * Math.max(1, absolute));
+      }
+    }
+  });
+
+  test('inches of water and of mercury are those of mathjs too, as far as its conventions are printed', () => {
+    // Its cmH2O is 98.0665 Pa, water of 1000 kg/m3; its mmHg 133.322 Pa, cut off after six figures.
+    const water = mathjsUnit(2.54, 'cmH2O').toNumber('Pa');
+    expect(Math.abs(amountIn(quantity(1, 'in w.c.'), 'Pa') / water - 1)).toBeLessThan(
+      0.00005 / INCHES_OF_WATER,
+    );
+    const mercury = mathjsUnit(25.4, 'mmHg').toNumber('Pa');
+    expect(Math.abs(amountIn(quantity(1, 'inHg'), 'Pa') / mercury - 1)).toBeLessThan(0.0005 / 133.322);
+  });
+
+  test('every unit is held, but those of which it has nothing to say', () => {
+    const held = new Set<string>([
+      ...[...pairs, ...composed, ...products].map(([from]) => from),
+      ...[...pairs, ...composed].map(([, to]) => to),
+      ...['F', 'C'],
+    ]);
+    expect(
+      Object.keys(units)
+        .filter((name) => !held.has(name))
+        .sort(),
+    ).toEqual([...unheld].sort());
   });
 });
 
