@@ -68,8 +68,8 @@ export class DrawingQueue {
     if (!this.#asked) this.#ask(this.#page.afterPaint);
   }
 
-  /** Forgets something that is no longer on the page. */
-  drop(each: Awaited): void {
+  /** Lets go of something that is no longer on the page. */
+  letGo(each: Awaited): void {
     const waited = this.#waiting;
     this.#line = this.#line.filter((other) => other !== each);
     this.#new.delete(each);
