@@ -1,6 +1,6 @@
 /**
  * Some pure work that remembers its newest results. What it is given must be plain data: what reads the same in JSON is the same.
- * @example remembering((side: number) => side * side, 2)(3) // => 9
+ * @example remembering((side) => side * side, 2)(3) // => 9
  */
 export function remembering<Given, Found>(
   work: (given: Given) => Found,

@@ -187,6 +187,38 @@ test('paper holds the new figures, though nothing was painted since the key', as
   }
 });
 
+test('what stays of before for longer than a blink is seen to be; then nothing says so any more', async ({
+  page,
+}) => {
+  await page.goto('/plan/');
+  await expect(answer(page)).toContainText('5 holes');
+  await page.evaluate(() => {
+    // What is to follow the answer waits until it is let go on.
+    const { requestAnimationFrame: paint, setTimeout: later } = window;
+    let held: (() => void) | undefined;
+    window.requestAnimationFrame = (work) => {
+      held = () => paint(work);
+      return 0;
+    };
+    // 100 ms is the wait of a page that paints nothing.
+    window.setTimeout = ((work: () => void, time: number) =>
+      time === 100 ? 0 : later(work, time)) as unknown as typeof window.setTimeout;
+    addEventListener('go on', () => {
+      window.requestAnimationFrame = paint;
+      window.setTimeout = later;
+      held?.();
+    });
+  });
+  const plan = page.locator('#plan');
+  expect((await typeLength(page, '50 ft')).busy).toBe('true');
+  await expect(plan).toHaveClass(/of-before/);
+  await expect(plan).toHaveCSS('box-shadow', /-8px 0px 0px/);
+  await page.evaluate(() => dispatchEvent(new Event('go on')));
+  await expect(plan).not.toHaveClass(/of-before/);
+  await expect(plan).not.toHaveAttribute('aria-busy');
+  await expect(page.locator('#plan tbody tr')).toHaveCount(4);
+});
+
 test('a screen that is made narrow after a key shows the new drawing in its other layout', async ({
   page,
 }) => {

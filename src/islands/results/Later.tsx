@@ -36,11 +36,26 @@ function afterPaint(work: () => void): void {
   requestAnimationFrame(() => soon(once));
 }
 
-/** Says of each answer whether figures in it are of before: to who can't see it at once, to who sees it if it lasts. */
+/** Figures that are of before for longer than this are seen to be, in milliseconds. */
+const BLINK = 300;
+
+let late: ReturnType<typeof setTimeout> | undefined;
+
+/** Says of each answer whether figures in it are of before: at once to what reads it aloud, to who sees it if it lasts. */
 function waits(waiting: boolean): void {
-  for (const each of document.querySelectorAll('.answers'))
-    if (waiting) each.setAttribute('aria-busy', 'true');
-    else each.removeAttribute('aria-busy');
+  const answers = document.querySelectorAll('.answers');
+  clearTimeout(late);
+  if (waiting) {
+    for (const each of answers) each.setAttribute('aria-busy', 'true');
+    late = setTimeout(() => {
+      for (const each of answers) each.classList.add('of-before');
+    }, BLINK);
+    return;
+  }
+  for (const each of answers) {
+    each.removeAttribute('aria-busy');
+    each.classList.remove('of-before');
+  }
 }
 
 let ofThisPage: DrawingQueue | undefined;
@@ -92,7 +107,7 @@ export class Later extends Component<LaterProps> {
   }
 
   override componentWillUnmount(): void {
-    ofThisPage?.drop(this.#awaited);
+    ofThisPage?.letGo(this.#awaited);
   }
 
   override render(): ComponentChildren {

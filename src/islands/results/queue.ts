@@ -25,7 +25,7 @@ const SLICE = 10;
 /**
  * The order in which parts of a page are drawn, each told by where it begins and reaching to where the next one does: what is in the
  * window first, then what is nearest to it. Those that show nothing come last.
- * @example nearestFirst([-900, -100, 300, 900, undefined], 700) // => [1, 2, 3, 0, 4]
+ * @example nearestFirst([-900, -100, 300, 900, undefined], 700) // => [1, 2, 0, 3, 4]
  */
 export function nearestFirst(tops: readonly (number | undefined)[], height: number): number[] {
   const known = tops.flatMap((top) => (top === undefined ? [] : [top])).sort((a, b) => a - b);
@@ -68,8 +68,8 @@ export class DrawingQueue {
     if (!this.#asked) this.#ask(this.#page.afterPaint);
   }
 
-  /** Forgets something that is no longer on the page. */
-  drop(each: Awaited): void {
+  /** Lets go of something that is no longer on the page. */
+  letGo(each: Awaited): void {
     const waited = this.#waiting;
     this.#line = this.#line.filter((other) => other !== each);
     this.#new.delete(each);

@@ -107,10 +107,10 @@ describe('the queue of what is drawn later', () => {
     const { queue, part, step, said } = page({});
     const gone = part('gone');
     queue.add(gone);
-    queue.drop(gone);
+    queue.letGo(gone);
     expect(said).toEqual([true, false]);
     expect(step()).toEqual(['painted', []]);
-    queue.drop(gone);
+    queue.letGo(gone);
     expect(said).toEqual([true, false]);
   });
 });
