@@ -76,7 +76,7 @@ describe('the parts of the example job', () => {
   });
 
   test('trapped air stands on the ceiling beside the weight of the plan: 0.05 in of water is 0.26 lb/ft2', () => {
-    // 1 in w.c. (39.2 F) is 5.2023 lb/ft2; 1.71 lb/ft2 is the plan's, by hand.
+    // 1 in w.c., of water of 1000 kg/m3, is 5.2023 lb/ft2; 1.71 lb/ft2 is the plan's, by hand.
     expect(figure(example('trapped-air'), 'total', 'lb/ft2')).toBeCloseTo(1.71 + 0.05 * 5.2023, 3);
   });
 });
