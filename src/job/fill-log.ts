@@ -1,9 +1,7 @@
-import { EntriesClash } from '../calc/declare/calculation.ts';
-import { inQuarters, type OpeningSoFar, openingSoFar } from '../calc/log/opening.ts';
-import type { Way } from '../calc/ways/compare.ts';
+import { type OpeningSoFar, openingSoFar } from '../calc/log/opening.ts';
 import { minus, named, plus, type Quantity, quantity } from '../quantity/quantity.ts';
 import type { Rulebook } from '../rulebook/rulebook.ts';
-import type { JobValues } from './job-fields.ts';
+import { type LogEntry, wayOf } from './log-entries.ts';
 import { type Opening, openingsOf } from './openings.ts';
 import type { WorkedJob } from './planned.ts';
 
@@ -28,16 +26,6 @@ export interface FillLog {
   readonly enough: boolean;
   /** Entries that belong to no opening of the plan, since the plan changed after them. */
   readonly strays: readonly LogEntry[];
-}
-
-type LogEntry = NonNullable<JobValues['log']['openings']>[number];
-
-/** The way that was taken when an entry was made. */
-const wayOf = ({ way = 'roof holes' }: LogEntry): Way => way;
-
-/** Can the entries of a log be true? @throws EntriesClash for bags not in quarters, and for an opening entered twice. */
-export function checkLog({ openings = [] }: JobValues['log']): void {
-  for (const [place, entry] of openings.entries()) checkEntry(entry, place, openings);
 }
 
 /**
@@ -86,28 +74,4 @@ export function fillLog(plan: WorkedJob, rules: Rulebook): FillLog {
     enough: left.amount >= stillToGo.amount - 1e-9,
     strays,
   };
-}
-
-function checkEntry(entry: LogEntry, place: number, all: readonly LogEntry[]): void {
-  const { side, opening, bags } = entry;
-  const field = `log.openings.${place}`;
-  if (!inQuarters(bags)) {
-    throw new EntriesClash({
-      field: `${field}.bags`,
-      label: 'Bags blown so far',
-      found: `${bags.amount} bags`,
-      expected: 'whole quarters of a bag, such as 2.25 bags or 2 1/2 bags',
-    });
-  }
-  if (
-    all.findIndex((each) => wayOf(each) === wayOf(entry) && each.side === side && each.opening === opening) <
-    place
-  ) {
-    throw new EntriesClash({
-      field: `${field}.opening`,
-      label: 'Opening',
-      found: `opening ${opening} on the ${side} side a second time`,
-      expected: 'one entry for each opening',
-    });
-  }
 }

@@ -10,6 +10,7 @@ import { halves } from './parts/home.ts';
 import { type PartOutcome, workPart } from './parts/part.ts';
 import { gableLanesPart, liftedEdgePart } from './parts/ways.ts';
 import type { PlannedRow, WorkedJob } from './planned.ts';
+import { USUAL_WAY, wayTaken } from './way-taken.ts';
 
 /** One opening that the cavity is filled through: a hole in the roof, a lane from the gable end, a bay under the lifted edge. */
 export interface Opening {
@@ -67,8 +68,8 @@ function whyNot(outcome: PartOutcome): string | undefined {
  * @example openingsOf(plan, rules).known // => true
  */
 export function openingsOf(plan: WorkedJob, rules: Rulebook): Openings {
-  const { chosen = 'roof holes' } = plan.job.ways;
-  if (chosen === 'roof holes')
+  const chosen = wayTaken(plan.job);
+  if (chosen === USUAL_WAY)
     return known(
       chosen,
       plan.rows.flatMap(({ side, holes }) =>

@@ -13,11 +13,12 @@ import { layOut } from '../calc/holes/search.ts';
 import { amountIn, inUnit, minus, named, number, type Quantity, times } from '../quantity/quantity.ts';
 import type { Rulebook } from '../rulebook/rulebook.ts';
 import { cautionsFor } from './cautions.ts';
-import { checkLog } from './fill-log.ts';
 import type { JobValues } from './job-fields.ts';
 import { hotPlaces, keptOpen } from './kept-open.ts';
+import { checkLog } from './log-entries.ts';
 import type { WorkedJob } from './planned.ts';
 import { type FindLayout, planRow } from './rows.ts';
+import { USUAL_WAY, wayTaken } from './way-taken.ts';
 
 /**
  * Works a whole job: where each hole goes, how many bags each takes, what the ceiling carries, which cautions apply.
@@ -114,12 +115,14 @@ function worked(job: JobValues, rules: Rulebook, findLayout: FindLayout): Worked
 }
 
 /** What the plan of holes is for, where another way in is taken. */
-const wayRemarks = ({ ways: { chosen = 'roof holes' } }: JobValues): Remark[] =>
-  chosen === 'roof holes'
+function wayRemarks(job: JobValues): Remark[] {
+  const way = wayTaken(job);
+  return way === USUAL_WAY
     ? []
     : [
-        `The way taken is the ${chosen}: the holes of this plan are not cut, and the fill log counts its own openings.`,
+        `The way taken is the ${way}: the holes of this plan are not cut, and the fill log counts its own openings.`,
       ];
+}
 
 /** The new fill at the deepest place: what is left above the old insulation there. */
 function deepestNewFill(job: JobValues, section: WorkedJob['section']): Quantity<'length'> {

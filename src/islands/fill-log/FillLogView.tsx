@@ -2,6 +2,7 @@ import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
 import { fillLog, type LoggedOpening } from '../../job/fill-log.ts';
 import type { WorkedJob } from '../../job/planned.ts';
+import { USUAL_WAY } from '../../job/way-taken.ts';
 import { format } from '../../quantity/format.ts';
 import type { Quantity } from '../../quantity/quantity.ts';
 import { type Entries, listAt } from '../entries.ts';
@@ -24,7 +25,7 @@ const isOf = (
   entry: Entries,
   { way, side, number }: { readonly way: string; readonly side: string; readonly number: number },
 ): boolean =>
-  (entry.way || 'roof holes') === way && entry.side === side && String(entry.opening) === String(number);
+  (entry.way || USUAL_WAY) === way && entry.side === side && String(entry.opening) === String(number);
 
 /** The log in a line. */
 export function logInALine(plan: WorkedJob): string {
@@ -43,8 +44,8 @@ export function FillLogView({ plan, entries, set }: SheetViewProps): JSX.Element
     log.openings[0];
   const change = ({ opening: { way, side, number, name } }: LoggedOpening, bags: number, state: string) => {
     setTouched(name);
-    // Roof holes are what an entry without a way is of.
-    const taken = way === 'roof holes' ? {} : { way };
+    // An entry without a way is of the usual one.
+    const taken = way === USUAL_WAY ? {} : { way };
     const entry = { ...taken, side, opening: number, bags: `${bags} bags`, state };
     const known = kept.findIndex((each) => isOf(each, { way, side, number }));
     set(LOG, known < 0 ? [...kept, entry] : kept.map((each, place) => (place === known ? entry : each)));
@@ -70,7 +71,7 @@ export function FillLogView({ plan, entries, set }: SheetViewProps): JSX.Element
           Logged, but no longer in the plan:{' '}
           {log.strays
             .map(
-              ({ way = 'roof holes', side, opening, bags }) =>
+              ({ way = USUAL_WAY, side, opening, bags }) =>
                 `${way}, opening ${opening}, ${side} side, ${inQuartersText(bags)}`,
             )
             .join('; ')}
@@ -83,7 +84,7 @@ export function FillLogView({ plan, entries, set }: SheetViewProps): JSX.Element
                 LOG,
                 kept.filter(
                   (each) =>
-                    !log.strays.some(({ way = 'roof holes', side, opening }) =>
+                    !log.strays.some(({ way = USUAL_WAY, side, opening }) =>
                       isOf(each, { way, side, number: opening }),
                     ),
                 ),

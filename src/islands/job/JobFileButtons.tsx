@@ -1,5 +1,6 @@
 import type { JSX } from 'preact';
 import { calculationRules } from '../../generated/calculation-rules.ts';
+import { heldBy } from '../../job/cautions.ts';
 import { writeJobFile } from '../../job/job-file.ts';
 import type { WorkedJob } from '../../job/planned.ts';
 import { writeRecord } from '../../job/record.ts';
@@ -34,7 +35,9 @@ export function JobFileButtons({ job, plan, open, reset }: JobFileButtonsProps):
           class="plain"
           onClick={() => saveFile('record.json', writeRecord(entries, plan, rules, calculationRules))}
         >
-          Save the record, with every figure
+          {heldBy(plan).length > 0
+            ? 'Save the record, without what the stops hold back'
+            : 'Save the record, with every figure'}
         </button>
       ) : null}
       <OpenFile id="open-job" label="Open a job file" take={arrivals.take} />

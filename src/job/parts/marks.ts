@@ -2,6 +2,7 @@ import { hoseMarkings } from '../../calc/marks/declaration.ts';
 import { openingAcross } from '../../calc/marks/opening.ts';
 import { amountIn } from '../../quantity/quantity.ts';
 import type { PlannedHole } from '../planned.ts';
+import { USUAL_WAY, wayTaken } from '../way-taken.ts';
 import { flueRings } from './flue-rings.ts';
 import { part } from './part.ts';
 
@@ -22,9 +23,9 @@ export const marksPart = part({
     const { job, rows, section } = plan;
     const double = rows.length > 1;
     const openings = rows.flatMap(({ side, holes }) => holes.map((hole) => ({ side, hole })));
-    const { chosen = 'roof holes' } = job.ways;
-    if (chosen !== 'roof holes')
-      return `The way taken is the ${chosen}: the sheet of the ways in tells how far the hose goes in.`;
+    const way = wayTaken(job);
+    if (way !== USUAL_WAY)
+      return `The way taken is the ${way}: the sheet of the ways in tells how far the hose goes in.`;
     if (openings.length === 0) return 'The plan has no openings yet, so there is nothing to mark.';
     const across = openingAcross(section, rules, double ? section.width : undefined);
     return openings.map(({ side, hole }) => ({

@@ -1,5 +1,6 @@
 import { patchKitCalculation } from '../../calc/patch/kit-declaration.ts';
 import { patchLayersCalculation } from '../../calc/patch/layers-declaration.ts';
+import { USUAL_WAY, wayTaken } from '../way-taken.ts';
 import { type AnyPart, part } from './part.ts';
 
 const kitPart = part({
@@ -15,10 +16,11 @@ const kitPart = part({
     membrane_width: 'patches.membrane_width',
     membrane_length: 'patches.membrane_length',
   },
-  runs: ({ job: { patches, ways }, rows }) => {
-    const { chosen = 'roof holes' } = ways;
-    if (chosen !== 'roof holes')
-      return `The way taken is the ${chosen}: no hole is cut, so there is nothing to patch.`;
+  runs: ({ job, rows }) => {
+    const { patches } = job;
+    const way = wayTaken(job);
+    if (way !== USUAL_WAY)
+      return `The way taken is the ${way}: no hole is cut, so there is nothing to patch.`;
     const holes = rows.reduce((count, row) => count + row.holes.length, 0);
     if (holes === 0) return 'The plan has no holes, so there is nothing to patch.';
     return [{ values: { ...patches, holes, diameter: undefined } }];
