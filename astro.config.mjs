@@ -27,11 +27,14 @@ const groups = [
 
 /**
  * What a script asks for later it asks for plainly: the links for that stand in the pages, where they are found sooner. Said by a plugin,
- * since the site's builder settles it after it has read this file.
+ * since the site's builder settles it after it has read this file. What the builder would look for links with is then of no use.
  */
 const plainImports = {
   name: 'plain-imports',
+  enforce: 'pre',
   configEnvironment: (name) => (name === 'client' ? { build: { modulePreload: false } } : undefined),
+  load: (id) =>
+    id === '\0vite/preload-helper.js' ? 'export const __vitePreload = (load) => load();' : undefined,
 };
 
 export default defineConfig({

@@ -112,23 +112,78 @@ const bySymbol: Leaf = (q) => q.symbol ?? plainText(q);
 /** Numbers in a line of working carry their unit in its plain form, so that per in multiplies like the rest. */
 const byNumber: Leaf = plainText;
 
+/** The quantities that a working gives a line to, in the order of the work. */
+const stepsOf = (q: Quantity): Quantity[] =>
+  ancestry(q).filter((each) => hasOwnLine(each) || (each === q && isComputed(each)));
+
+const lineOf = (q: Quantity, options: FormatOptions): WorkingLine => ({
+  symbol: q.symbol ?? '',
+  label: q.label ?? '',
+  symbols: written(q, bySymbol, true),
+  numbers: q.origin.from === 'method' ? methodNumbers(q) : written(q, byNumber, true),
+  result: format(q, options),
+  rounds: isRounding(q),
+  inputs: leaves(q).flatMap(asInput),
+});
+
 /**
  * How was this quantity worked out? One line for each named step, in the order of the work; the last line is the quantity.
  * An input or a rule value has no working: the list is empty.
  * @example working(times(quantity(2, 'ft'), quantity(3, 'ft'))).at(-1)?.result // => '6 ft²'
  */
-export function working(q: Quantity, options: FormatOptions = {}): WorkingLine[] {
-  return ancestry(q)
-    .filter((each) => hasOwnLine(each) || (each === q && isComputed(each)))
-    .map((each) => ({
-      symbol: each.symbol ?? '',
-      label: each.label ?? '',
-      symbols: written(each, bySymbol, true),
-      numbers: each.origin.from === 'method' ? methodNumbers(each) : written(each, byNumber, true),
-      result: each === q ? format(each, options) : format(each),
-      rounds: isRounding(each),
-      inputs: leaves(each).flatMap(asInput),
-    }));
+export const working = (q: Quantity, options: FormatOptions = {}): WorkingLine[] =>
+  eachInputOnce(stepsOf(q).map((each) => lineOf(each, each === q ? options : {})));
+
+/** The same lines, each input told with the first line that it went into. */
+function eachInputOnce(lines: readonly WorkingLine[]): WorkingLine[] {
+  const told = new Set<string>();
+  const isFirst = (input: WorkingInput): boolean => {
+    const reads = JSON.stringify(input);
+    const first = !told.has(reads);
+    told.add(reads);
+    return first;
+  };
+  return lines.map((line) => ({ ...line, inputs: line.inputs.filter(isFirst) }));
+}
+
+/** A figure with the title that its working stands under. */
+export interface Titled {
+  readonly title: string;
+  readonly value: Quantity;
+  readonly format?: FormatOptions;
+}
+
+/** One of several workings: the steps that it is the first to tell, and what it takes from those before it. */
+export interface WorkedOut {
+  readonly lines: readonly WorkingLine[];
+  readonly above: readonly { readonly under: string; readonly line: WorkingLine }[];
+}
+
+/**
+ * How were these quantities worked out, told one after the other? Each step is told once: a working names what it takes from one before
+ * it, and under which title that stands.
+ * @example workings([{ title: 'One', value: plus(number(1), number(2)) }, { title: 'Two', value: plus(number(1), number(2)) }])[1]?.above[0]?.under // => 'One'
+ */
+export function workings(all: readonly Titled[]): WorkedOut[] {
+  const toldUnder = new Map<string, string>();
+  return all.map(({ title, value, format: options = {} }) => {
+    const steps = stepsOf(value).map((step) => {
+      const line = lineOf(step, step === value ? options : {});
+      return { step, line, reads: JSON.stringify(line) };
+    });
+    const fresh = new Map(steps.flatMap((each) => (toldUnder.has(each.reads) ? [] : [[each.reads, each]])));
+    const taken = new Set([value, ...[...fresh.values()].flatMap(({ step }) => leaves(step))]);
+    const above = new Map<string, WorkedOut['above'][number]>();
+    for (const { step, line, reads } of steps) {
+      const under = toldUnder.get(reads);
+      if (under !== undefined && taken.has(step)) above.set(reads, { under, line });
+    }
+    for (const reads of fresh.keys()) toldUnder.set(reads, title);
+    return {
+      lines: eachInputOnce([...fresh.values()].map(({ line }) => line)),
+      above: [...above.values()],
+    };
+  });
 }
 
 /** A method's numbers: each value it was given, with its letter. */

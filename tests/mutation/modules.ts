@@ -4,6 +4,7 @@ import { fileURLToPath, pathToFileURL } from 'node:url';
 
 const root = process.cwd();
 const standIn = import.meta.resolve('./stand-in.ts');
+const fewerCases = import.meta.resolve('./fewer-cases.ts');
 const projectOnce = import.meta.resolve('./project-once.ts');
 
 /** Which file imports which, by their ways from the root; known once they have been loaded. */
@@ -27,6 +28,8 @@ const fromRoot = (url: string | undefined): string | undefined => {
 registerHooks({
   resolve(specifier, context, next) {
     if (specifier === 'vitest') return { url: standIn, shortCircuit: true };
+    if (specifier === 'fast-check' && fromRoot(context.parentURL)?.startsWith('tests/'))
+      return { url: fewerCases, shortCircuit: true };
     const found = next(specifier, context);
     const way = fromRoot(found.url);
     if (way === undefined) return found;

@@ -15,7 +15,7 @@ import {
   smaller,
   times,
 } from '../../src/quantity/quantity.ts';
-import { rulesBehind, working } from '../../src/quantity/working.ts';
+import { rulesBehind, working, workings } from '../../src/quantity/working.ts';
 
 const volume = input(100, 'ft3', 'volume', { symbol: 'V', label: 'Volume' });
 const density = quantity(
@@ -65,6 +65,11 @@ describe('a working shows what was computed', () => {
       'w',
       'ww',
     ]);
+  });
+
+  test('an input that goes into two lines is told with the first', () => {
+    const twice = named(plus(weight, times(volume, density)), 'ww', 'Twice');
+    expect(working(twice).map(({ inputs }) => inputs.map(({ symbol }) => symbol))).toEqual([['V', 'ρ'], []]);
   });
 
   test('an input has no working', () => {
@@ -157,5 +162,56 @@ const brackets: readonly [string, string][] = [
 describe('brackets stand where they are needed and nowhere else', () => {
   test.each(brackets)('%s', (got, expected) => {
     expect(got).toBe(expected);
+  });
+});
+
+describe('workings that stand one below the other tell each step once', () => {
+  const told = workings([
+    { title: 'Weight', value: weight },
+    { title: 'Whole bags', value: whole },
+    { title: 'Bags', value: bags, format: { figures: 2 } },
+    { title: 'Weight again', value: weight },
+    { title: 'Volume', value: volume },
+  ]);
+  const symbols = told.map(({ lines }) => lines.map(({ symbol }) => symbol));
+  const above = told.map(({ above }) => above.map(({ under, line }) => `${line.symbol}, ${under}`));
+
+  test.each([
+    { title: 'the first tells all', place: 0, lines: ['w'], from: [] },
+    { title: 'the next names what it takes from it', place: 1, lines: ['n', 'N'], from: ['w, Weight'] },
+    {
+      title: 'a step that is printed another way there is told again, with what it takes itself',
+      place: 2,
+      lines: ['n'],
+      from: ['w, Weight'],
+    },
+    { title: 'a figure that was worked before is named itself', place: 3, lines: [], from: ['w, Weight'] },
+    { title: 'an input has nothing to tell', place: 4, lines: [], from: [] },
+  ])('$title', ({ place, lines, from }) => {
+    expect(symbols[place]).toEqual(lines);
+    expect(above[place]).toEqual(from);
+  });
+
+  test('what stands behind what is taken is not named again', () => {
+    const twoDays = named(times(whole, number(2)), 'NN', 'Bags of two days');
+    const [, second] = workings([
+      { title: 'Whole bags', value: whole },
+      { title: 'Two days', value: twoDays },
+    ]);
+    expect(second?.above.map(({ line }) => line.symbol)).toEqual(['N']);
+  });
+
+  test('two steps worked apart that read alike are one', () => {
+    const apart = (): Quantity => named(times(volume, density), 'w', 'Weight');
+    const [, second] = workings([
+      { title: 'One', value: apart() },
+      { title: 'Two', value: named(over(apart() as typeof weight, bag), 'n', 'Bags') },
+    ]);
+    expect(second?.lines.map(({ symbol }) => symbol)).toEqual(['n']);
+    expect(second?.above.map(({ under }) => under)).toEqual(['One']);
+  });
+
+  test('none of none', () => {
+    expect(workings([])).toEqual([]);
   });
 });

@@ -3,7 +3,6 @@ import type { Answer, AnswerTable, Figure } from '../../calc/declare/calculation
 import { cautionPage, rulePage } from '../../components/links.ts';
 import type { CautionId } from '../../generated/rule-types.ts';
 import { format } from '../../quantity/format.ts';
-import type { Quantity } from '../../quantity/quantity.ts';
 import { useBook } from '../book.ts';
 import type { DrawnAnswer } from '../calculator/drawn.ts';
 import { Cautions } from './Caution.tsx';
@@ -11,7 +10,7 @@ import { Fold } from './Fold.tsx';
 import { Remarks } from './Remarks.tsx';
 import { RuleLinks } from './RuleLinks.tsx';
 import { Sheet } from './Sheet.tsx';
-import { Working } from './Working.tsx';
+import { Workings } from './Working.tsx';
 
 /** An answer with the drawings that belong beside it. */
 export interface Shown {
@@ -105,9 +104,10 @@ export function AnswerView({
   const level = (id: CautionId) => allCautions[id]?.level ?? 'note';
   const at = (wanted: 'stop' | 'warn' | 'note') =>
     cautions.filter((id) => level(id) === wanted && (wanted === 'stop' || !said.includes(id)));
-  const worked = Object.entries(figures).filter(
-    ([, { value }]) =>
-      typeof value !== 'string' && value.origin.from !== 'input' && value.origin.from !== 'rule',
+  const worked = Object.values(figures).flatMap(({ label: title, value, format }) =>
+    typeof value === 'string' || value.origin.from === 'input' || value.origin.from === 'rule'
+      ? []
+      : [{ title, value, ...(format ? { format } : {}) }],
   );
   const Heading = within === 'page' ? 'h2' : 'h3';
   return (
@@ -138,11 +138,7 @@ export function AnswerView({
       ))}
       <Cautions ids={at('note')} />
       {worked.length > 0 ? <Heading class="screen-only">How it is worked out</Heading> : null}
-      {worked.map(([key, { label, value, format: options }]) => (
-        <Fold key={key} title={label}>
-          {() => <Working of={value as Quantity} {...(options ? { options } : {})} />}
-        </Fold>
-      ))}
+      <Workings of={worked} />
       {asked.length > 0 ? (
         <Fold title={`Values of the rulebook behind this answer: ${asked.length}`}>
           {() => <RuleLinks ids={asked} />}

@@ -91,7 +91,7 @@ interface LaterProps {
  * The first picture holds all parts.
  */
 export class Later extends Component<LaterProps> {
-  readonly #awaited: Awaited = {
+  private readonly awaited: Awaited = {
     draw: () => atOnce(() => this.forceUpdate()),
     top: () => {
       const first = this.base;
@@ -102,12 +102,12 @@ export class Later extends Component<LaterProps> {
   };
 
   override shouldComponentUpdate(next: Readonly<LaterProps>): boolean {
-    if (next.of !== this.props.of) queue().add(this.#awaited);
+    if (next.of !== this.props.of) queue().add(this.awaited);
     return false;
   }
 
   override componentWillUnmount(): void {
-    ofThisPage?.letGo(this.#awaited);
+    ofThisPage?.letGo(this.awaited);
   }
 
   override render(): ComponentChildren {

@@ -2,10 +2,11 @@ import type { JSX } from 'preact';
 import { rulePage } from '../../components/links.ts';
 import type { FormatOptions } from '../../quantity/format.ts';
 import type { Quantity } from '../../quantity/quantity.ts';
-import { type WorkingInput, working } from '../../quantity/working.ts';
+import { type Titled, type WorkedOut, type WorkingInput, working, workings } from '../../quantity/working.ts';
+import { Fold } from './Fold.tsx';
 
 /** How a figure was worked out: symbols, numbers with units, result; each input tagged as yours or as a rule. */
-export function Working({
+export const Working = ({
   of,
   options = {},
   inputs = 'all',
@@ -14,14 +15,54 @@ export function Working({
   readonly options?: FormatOptions;
   /** What was typed is left out where it was told just before: in a question. */
   readonly inputs?: 'all' | 'rules';
-}): JSX.Element | null {
-  const lines = working(of, options);
-  if (lines.length === 0) return null;
+}): JSX.Element | null => <Steps lines={working(of, options)} inputs={inputs} />;
+
+/** How some figures were worked out, each folded under its own title. A step is told once, where it is met first. */
+export function Workings({ of }: { readonly of: readonly Titled[] }): JSX.Element {
+  let told: readonly WorkedOut[] | undefined;
+  // Worked only where one is unfolded, and then once for all that are.
+  const toldAt = (place: number): WorkedOut => {
+    told ??= workings(of);
+    return told[place] ?? { lines: [], above: [] };
+  };
+  return (
+    <>
+      {of.map(({ title }, place) => (
+        <Fold key={title} title={title}>
+          {() => <Steps {...toldAt(place)} />}
+        </Fold>
+      ))}
+    </>
+  );
+}
+
+function Steps({
+  lines,
+  above = [],
+  inputs = 'all',
+}: Partial<WorkedOut> &
+  Pick<WorkedOut, 'lines'> & { readonly inputs?: 'all' | 'rules' }): JSX.Element | null {
+  if (lines.length + above.length === 0) return null;
   return (
     <ol class="working">
+      {[...new Set(above.map(({ under }) => under))].map((title) => (
+        <li key={title}>
+          <p class="what">From above, “{title}”</p>
+          <ul class="inputs">
+            {above.map(({ under, line: { symbol, label, result } }) =>
+              under === title ? (
+                <li key={symbol + label + result}>
+                  {symbol ? `${symbol}: ` : ''}
+                  {label || 'The figure'}, {result}
+                </li>
+              ) : null,
+            )}
+          </ul>
+        </li>
+      ))}
       {lines.map((each, place) => (
         <li key={place}>
-          <p class="what">{each.rounds ? `${each.label || 'Rounding'} (rounded)` : each.label}</p>
+          <What label={each.label} rounds={each.rounds} />
           <p class="sum">
             {each.symbol ? `${each.symbol} = ` : ''}
             {each.symbols}
@@ -33,6 +74,11 @@ export function Working({
       ))}
     </ol>
   );
+}
+
+function What({ label, rounds }: { readonly label: string; readonly rounds: boolean }): JSX.Element | null {
+  if (rounds) return <p class="what">{label || 'Rounding'} (rounded)</p>;
+  return label ? <p class="what">{label}</p> : null;
 }
 
 const Inputs = ({ of }: { readonly of: readonly WorkingInput[] }): JSX.Element | null =>

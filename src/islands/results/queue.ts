@@ -45,75 +45,75 @@ export function nearestFirst(tops: readonly (number | undefined)[], height: numb
  * what began later; of those that begin together, what can be seen is drawn first.
  */
 export class DrawingQueue {
-  readonly #page: Paced;
+  private readonly page: Paced;
   /** In the order in which they are drawn. */
-  #line: Awaited[] = [];
+  private line: Awaited[] = [];
   /** What began to wait since the last slice. */
-  #new = new Set<Awaited>();
-  #asked = false;
+  private new = new Set<Awaited>();
+  private asked = false;
 
   constructor(page: Paced) {
-    this.#page = page;
+    this.page = page;
   }
 
-  get #waiting(): boolean {
-    return this.#line.length + this.#new.size > 0;
+  private get waiting(): boolean {
+    return this.line.length + this.new.size > 0;
   }
 
   /** Has something drawn soon. What waits already keeps its place. */
   add(each: Awaited): void {
-    if (this.#line.includes(each) || this.#new.has(each)) return;
-    if (!this.#waiting) this.#page.waits(true);
-    this.#new.add(each);
-    if (!this.#asked) this.#ask(this.#page.afterPaint);
+    if (this.line.includes(each) || this.new.has(each)) return;
+    if (!this.waiting) this.page.waits(true);
+    this.new.add(each);
+    if (!this.asked) this.ask(this.page.afterPaint);
   }
 
   /** Lets go of something that is no longer on the page. */
   letGo(each: Awaited): void {
-    const waited = this.#waiting;
-    this.#line = this.#line.filter((other) => other !== each);
-    this.#new.delete(each);
-    if (waited) this.#tell();
+    const waited = this.waiting;
+    this.line = this.line.filter((other) => other !== each);
+    this.new.delete(each);
+    if (waited) this.tell();
   }
 
   /** Draws all that waits, now: before it is printed. */
   drawAll(): void {
-    this.#drawFor(Number.POSITIVE_INFINITY);
+    this.drawFor(Number.POSITIVE_INFINITY);
   }
 
-  #ask(when: Paced['soon']): void {
-    this.#asked = true;
+  private ask(when: Paced['soon']): void {
+    this.asked = true;
     when(() => {
-      this.#asked = false;
-      this.#drawFor(SLICE);
-      if (this.#waiting) this.#ask(this.#page.soon);
+      this.asked = false;
+      this.drawFor(SLICE);
+      if (this.waiting) this.ask(this.page.soon);
     });
   }
 
-  #drawFor(time: number): void {
-    const begun = this.#page.now();
-    if (!this.#waiting) return;
+  private drawFor(time: number): void {
+    const begun = this.page.now();
+    if (!this.waiting) return;
     do {
-      this.#lineUp();
-      const next = this.#line.shift();
+      this.lineUp();
+      const next = this.line.shift();
       // What it draws may hold others that are to wait in their turn.
       next?.draw();
-    } while (this.#waiting && this.#page.now() - begun < time);
-    this.#tell();
+    } while (this.waiting && this.page.now() - begun < time);
+    this.tell();
   }
 
-  #lineUp(): void {
-    if (this.#new.size === 0) return;
-    const added = [...this.#new];
-    this.#new.clear();
+  private lineUp(): void {
+    if (this.new.size === 0) return;
+    const added = [...this.new];
+    this.new.clear();
     const order = nearestFirst(
       added.map((each) => each.top()),
-      this.#page.height(),
+      this.page.height(),
     );
-    this.#line.push(...order.flatMap((place) => added[place] ?? []));
+    this.line.push(...order.flatMap((place) => added[place] ?? []));
   }
 
-  #tell(): void {
-    if (!this.#waiting) this.#page.waits(false);
+  private tell(): void {
+    if (!this.waiting) this.page.waits(false);
   }
 }

@@ -31,6 +31,9 @@ describe('every calculation', () => {
       if (!read.ok) throw new Error(read.problems.map(sentence).join(' '));
       expect(Object.keys(read.value.figures).length).toBeGreaterThan(0);
       for (const id of read.value.cautions) expect(data.cautions[id]).toBeDefined();
+      // A working is found by its figure's label.
+      const labels = Object.values(read.value.figures).map(({ label }) => label);
+      expect(labels).toEqual([...new Set(labels)]);
     },
   );
 
