@@ -6,7 +6,7 @@ import fc from 'fast-check';
  */
 const MOST_CASES = 100;
 
-/** What test files get in place of fast-check while mutants are tried. */
+/** What some test files get in place of fast-check while mutants are tried. */
 const fewer: typeof fc = {
   ...fc,
   assert: ((property: Parameters<typeof fc.assert>[0], given: Parameters<typeof fc.assert>[1] = {}) =>

@@ -1,6 +1,7 @@
 import { registerHooks } from 'node:module';
 import { join, relative } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
+import { withFewerCases } from './tests.ts';
 
 const root = process.cwd();
 const standIn = import.meta.resolve('./stand-in.ts');
@@ -28,7 +29,7 @@ const fromRoot = (url: string | undefined): string | undefined => {
 registerHooks({
   resolve(specifier, context, next) {
     if (specifier === 'vitest') return { url: standIn, shortCircuit: true };
-    if (specifier === 'fast-check' && fromRoot(context.parentURL)?.startsWith('tests/'))
+    if (specifier === 'fast-check' && withFewerCases.has(fromRoot(context.parentURL) ?? ''))
       return { url: fewerCases, shortCircuit: true };
     const found = next(specifier, context);
     const way = fromRoot(found.url);
