@@ -13,7 +13,6 @@ import { Cautions } from '../results/Caution.tsx';
 import { Fold } from '../results/Fold.tsx';
 import { Later } from '../results/Later.tsx';
 import { Remarks } from '../results/Remarks.tsx';
-import { Sheet } from '../results/Sheet.tsx';
 import { rules } from '../rules.ts';
 
 type Answered = Extract<PartOutcome, { readonly state: 'answered' }>;
@@ -85,8 +84,8 @@ function HoleCard({
             : [],
         )}
       </dl>
-      {drawingsFor(name, values, rules).map((each) => (
-        <Sheet key={each.wide.title} name={`${name}-${place + 1}`} {...each} />
+      {drawingsFor(name, values, rules).map(({ View, ...each }) => (
+        <View key={each.wide.title} name={`${name}-${place + 1}`} {...each} />
       ))}
       <Fold title="The marks as a table, with what each push crosses">
         {() => Object.entries(answer.tables ?? {}).map(([key, table]) => <TableView key={key} {...table} />)}

@@ -9,7 +9,6 @@ import { Cautions } from './Caution.tsx';
 import { Fold } from './Fold.tsx';
 import { Remarks } from './Remarks.tsx';
 import { RuleLinks } from './RuleLinks.tsx';
-import { Sheet } from './Sheet.tsx';
 import { Workings } from './Working.tsx';
 
 /** An answer with the drawings that belong beside it. */
@@ -130,8 +129,8 @@ export function AnswerView({
       </dl>
       <Remarks of={remarks} />
       <Cautions ids={at('warn')} />
-      {drawings.map((each, place) => (
-        <Sheet key={each.wide.title} name={`${name}-${place + 1}`} {...each} />
+      {drawings.map(({ View, ...each }, place) => (
+        <View key={each.wide.title} name={`${name}-${place + 1}`} {...each} />
       ))}
       {Object.entries(tables).map(([key, table]) => (
         <TableView key={key} {...table} />
