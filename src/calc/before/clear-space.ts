@@ -6,12 +6,10 @@ import {
   compare,
   excess,
   inUnit,
-  larger,
   named,
   number,
   plus,
   type Quantity,
-  quantity,
   smaller,
   times,
 } from '../../quantity/quantity.ts';
@@ -19,7 +17,8 @@ import type { Rulebook } from '../../rulebook/rulebook.ts';
 import { EntriesClash } from '../declare/calculation.ts';
 import { type Remark, said } from '../declare/remark.ts';
 import type { Material } from '../fill/resistance.ts';
-import type { FlueKind, HotThing, HotThingKind } from './hot-things.ts';
+import type { HotThing, HotThingKind } from './hot-things.ts';
+import { isConnector, isLight, publishedRing, ringOf } from './rings.ts';
 
 /** The space kept open about one flue or light. */
 export interface ClearSpace {
@@ -41,17 +40,6 @@ export interface ClearSpace {
   readonly cautions: readonly CautionId[];
   readonly remarks: readonly Remark[];
 }
-
-/** The connectors, by the appliance they serve as the table names it. */
-const connectors: { readonly [K in HotThingKind]?: string } = {
-  'connector, listed gas with draft hood': 'listed gas with draft hood',
-  'connector, unlisted gas with draft hood': 'unlisted gas with draft hood',
-  'connector, gas without draft hood': 'gas without draft hood',
-  'connector, oil': 'oil',
-  'connector, solid fuel': 'solid fuel',
-};
-
-export const isLight = (kind: HotThingKind): boolean => kind.startsWith('light');
 
 /**
  * How much room is kept open about one flue or light, how high is its shield, and how much fill does it leave out?
@@ -125,75 +113,6 @@ function newFill({ depth, old_depth }: HotThing, place?: number): Quantity<'leng
   );
 }
 
-interface Ring {
-  readonly ring: Quantity<'length'>;
-  readonly from: string;
-}
-
-const LISTING = 'its listing';
-
-function ringOf({ kind, listed }: HotThing, material: Material, rules: Rulebook): Ring {
-  return isLight(kind)
-    ? ringOfLight(kind, listed, material, rules)
-    : ringOfFlue(kind as FlueKind, listed, rules);
-}
-
-/** What a flue is taken for until its label is read. */
-const USUAL_FLUE: FlueKind = 'listed double-wall vent or chimney';
-
-/**
- * How far do fill and patch stay from a flue? Its listing governs; else the published least distance of its kind, and of the
- * usual kind while its own is not known.
- * @example ringOfFlue(undefined, undefined, rules).from // => 'the federal work specifications'
- */
-export function ringOfFlue(
-  kind: FlueKind = USUAL_FLUE,
-  listed: Quantity<'length'> | undefined,
-  rules: Rulebook,
-): Ring {
-  const published = publishedRing(kind, rules);
-  if (!listed) return published;
-  // A masonry chimney has no listing that could make its air space less.
-  if (kind === 'masonry chimney') return widest(published, { ring: listed, from: LISTING });
-  return { ring: listed, from: LISTING };
-}
-
-/** The published distance of a flue or chimney. @throws Error where the table lacks the connector. */
-function publishedRing(kind: HotThingKind, rules: Rulebook): Ring {
-  if (kind === 'masonry chimney')
-    return { ring: rules.value('clearance.flue.masonry-chimney'), from: 'the residential code' };
-  const appliance = connectors[kind];
-  const vent: Ring = {
-    ring: rules.value('clearance.flue.to-combustibles'),
-    from: 'the federal work specifications',
-  };
-  if (appliance === undefined) return vent;
-  const found = rules.find('clearance.flue.connector', { appliance }, 'clearance');
-  if (!found) throw new Error(`found no clearance for "${appliance}", expected a row of the table`);
-  return widest(vent, { ring: found.low, from: 'the chimney standard' });
-}
-
-function ringOfLight(
-  kind: HotThingKind,
-  listed: Quantity<'length'> | undefined,
-  material: Material,
-  rules: Rulebook,
-): Ring {
-  const cellulose: Ring = { ring: rules.value('clearance.light.cellulose'), from: 'the label of cellulose' };
-  const rated = kind !== 'light, not rated for contact';
-  const asked: Ring[] = rated
-    ? [{ ring: quantity(0, 'in'), from: 'nothing; the fill may touch it' }]
-    : [{ ring: rules.value('clearance.light.to-insulation'), from: 'the electrical code' }];
-  if (listed) asked.push({ ring: listed, from: LISTING });
-  if (material === 'cellulose') asked.push(cellulose);
-  return asked.reduce(widest);
-}
-
-/** The wider of two rings; the first where they are alike. */
-function widest(a: Ring, b: Ring): Ring {
-  return { ring: larger(a.ring, b.ring), from: compare(b.ring, a.ring) > 0 ? b.from : a.from };
-}
-
 const none = (depth: Quantity<'length'>): Quantity<'volume'> =>
   byMethod('nothing is kept open', [depth], 0, 'ft3');
 
@@ -225,7 +144,7 @@ function columnOf(
 
 function cautionsOf(kind: HotThingKind, kept: boolean): readonly CautionId[] {
   const cautions: CautionId[] = [];
-  if (connectors[kind] !== undefined) cautions.push('caution.flue.connector');
+  if (isConnector(kind)) cautions.push('caution.flue.connector');
   if (!isLight(kind)) cautions.push('caution.flue.keep-clear');
   else if (kept) cautions.push('caution.before.lights');
   if (kind === 'light, rated for contact, leakage not known') cautions.push('caution.before.seal-first');

@@ -1,7 +1,7 @@
 import { format } from '../../quantity/format.ts';
 import { amountIn, compare, type Quantity } from '../../quantity/quantity.ts';
 import type { Rulebook } from '../../rulebook/rulebook.ts';
-import { ringOfFlue } from '../before/clear-space.ts';
+import { ringOfFlue } from '../before/rings.ts';
 import { EntriesClash } from '../declare/calculation.ts';
 import type { Values } from '../declare/field.ts';
 import { type alongFields, hotKinds } from './fields.ts';

@@ -1,8 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { clearSpace, isLight } from '../../../src/calc/before/clear-space.ts';
+import { clearSpace } from '../../../src/calc/before/clear-space.ts';
 import { clearSpaces } from '../../../src/calc/before/clear-spaces-declaration.ts';
 import { type HotThing, type HotThingKind, hotThings } from '../../../src/calc/before/hot-things.ts';
+import { isLight } from '../../../src/calc/before/rings.ts';
 import { answer } from '../../../src/calc/declare/calculation.ts';
 import { sentence } from '../../../src/calc/declare/read-fields.ts';
 import { remarkText } from '../../../src/calc/declare/remark.ts';
