@@ -6,7 +6,7 @@ const LEFT_OUT = [
   /\.gz$/,
   /\.zip$/,
   /^worker\.js$/,
-  /^pagefind\/pagefind-(component-ui|modular-ui|ui|highlight)\.(js|css)$/,
+  /^pagefind\/pagefind-(component-ui|modular-ui|ui|highlight|worker)\.(js|css)$/,
   /^pagefind\/wasm\.unknown\.pagefind$/,
 ];
 

@@ -1,7 +1,8 @@
-import { readdirSync, readFileSync } from 'node:fs';
+import { readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { close, createIndex } from 'pagefind';
 import { recordsIn } from '../built/records.ts';
+import { SEARCH_PAGE, withSearchLinks } from '../built/search-links.ts';
 import { builtFolder } from './built-folder.ts';
 import { run } from './run.ts';
 
@@ -38,5 +39,9 @@ await run(async () => {
   told.push(...(await index.writeFiles({ outputPath: join(folder, 'pagefind') })).errors);
   await close();
   if (told.length > 0) throw new Error(told.join('\n'));
+  const page = join(folder, SEARCH_PAGE);
+  const entry = readFileSync(join(folder, 'pagefind/pagefind-entry.json'), 'utf8');
+  const filters = readdirSync(join(folder, 'pagefind/filter'));
+  writeFileSync(page, withSearchLinks(readFileSync(page, 'utf8'), entry, filters));
   return 0;
 });

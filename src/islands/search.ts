@@ -1,6 +1,14 @@
-/** The part of the search index's own interface that is used here. */
+import { soon } from './soon.ts';
+
+/** The parts of the search index's own interface that are used here. */
+interface SearchProgram {
+  readonly createInstance: (options: {
+    readonly noWorker: boolean;
+    readonly metaCacheTag?: string;
+  }) => SearchIndex;
+}
 interface SearchIndex {
-  readonly init: () => Promise<void>;
+  readonly filters: () => Promise<unknown>;
   readonly search: (
     words: string,
     options: { readonly filters: { readonly kind: string } },
@@ -43,12 +51,15 @@ export function mount(): void {
   const kinds = [...only.options].filter(({ value }) => value !== '');
   // From where the page stands: an import would begin where this script does.
   const from = new URL(form.dataset.index ?? '', location.href).href;
+  const { version } = form.dataset;
   let index: Promise<SearchIndex> | undefined;
   /** On a poor line the index takes seconds: it is fetched while the words are typed. What failed is tried again at the next word. */
   const started = (): Promise<SearchIndex | undefined> => {
-    index ??= (import(/* @vite-ignore */ from) as Promise<SearchIndex>).then(async (read) => {
-      await read.init();
-      return read;
+    index ??= (import(/* @vite-ignore */ from) as Promise<SearchProgram>).then(async ({ createInstance }) => {
+      // A worker would ask for everything again that the page's links have fetched, and for a program of its own.
+      const made = createInstance({ noWorker: true, ...(version ? { metaCacheTag: version } : {}) });
+      await made.filters();
+      return made;
     });
     return index.catch(() => {
       index = undefined;
@@ -77,16 +88,15 @@ export function mount(): void {
         'Search can’t start in this browser, or its index can’t be had. Find a step, Calculators and Values, above, list their pages.';
       return;
     }
-    const { search } = read;
-    const looked = await Promise.all(
-      kinds
-        .filter(({ value }) => only.value === '' || only.value === value)
-        .map(async ({ value: kind, text: name }) => ({
-          kind,
-          name,
-          results: (await search(words, { filters: { kind } })).results,
-        })),
-    );
+    const looked: Group[] = [];
+    for (const { value: kind, text: name } of kinds) {
+      if (only.value !== '' && only.value !== kind) continue;
+      const { results } = await read.search(words, { filters: { kind } });
+      looked.push({ kind, name, results });
+      // All kinds at once would hold up the next key for a moment on a slow phone.
+      await new Promise<void>(soon);
+      if (turn !== asked) return;
+    }
     const groups = looked
       .filter(({ results }) => results.length > 0)
       .sort((a, b) => (b.results[0]?.score ?? 0) - (a.results[0]?.score ?? 0));

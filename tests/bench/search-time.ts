@@ -35,19 +35,17 @@ const firstFind = (page: Page): Promise<number> =>
 
 interface Found {
   readonly time: number;
-  /** What was asked for meanwhile, with its size on the line. */
+  /** What was asked for in all, with its size on the line. */
   readonly asked: readonly Part[];
 }
 
-/** On a phone that has seen nothing of the site but the page of the search. */
+/** On a phone that has seen nothing of the site: the words are typed as soon as the page of the search stands, its index still on the way. */
 async function cold(browser: Browser, server: PackedServer, slow: Slow): Promise<Found> {
   const phone = await freshPhone(browser);
   try {
     const page = await phone.newPage();
-    await page.goto(`${server.at}search/`, { waitUntil: 'load' });
     await slowDown(page, slow);
-    // What was fetched for the page itself is no part of the search.
-    server.asked();
+    await page.goto(`${server.at}search/`, { waitUntil: 'load' });
     const time = await firstFind(page);
     return { time, asked: server.asked() };
   } finally {

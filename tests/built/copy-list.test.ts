@@ -39,6 +39,7 @@ describe('the list of the copy', () => {
     'pagefind/pagefind-ui.js',
     'pagefind/pagefind-component-ui.css',
     'pagefind/pagefind-highlight.js',
+    'pagefind/pagefind-worker.js',
     'pagefind/wasm.unknown.pagefind',
   ])('leaves out %s, and its version does not move with it', (name) => {
     expect(copyList(new Map([...site, [name, page('x')]]))).toEqual(copyList(site));

@@ -9,7 +9,7 @@ import { newInStyle } from './features/style.ts';
 /** What a page loads; the search's own interfaces come with it, and no page asks for them. */
 const built = readdirSync('dist', { recursive: true, encoding: 'utf8' })
   .map((name) => name.replaceAll('\\', '/'))
-  .filter((name) => /^(?:_astro\/.*|pagefind\/pagefind(?:-worker)?)\.(?:js|css)$/.test(name));
+  .filter((name) => /^(?:_astro\/.*|pagefind\/pagefind)\.(?:js|css)$/.test(name));
 
 const found = built.map((name) => {
   const text = readFileSync(`dist/${name}`, 'utf8');

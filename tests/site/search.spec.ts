@@ -45,6 +45,17 @@ const finds: readonly [what: string, words: string, result: RegExp, leads: RegEx
   ['a sheet of the job', 'fill log', /^sheet of the job: /, /\/plan\/fill-log\/$/],
 ];
 
+test('what any search needs is asked for once, by the links of the page', async ({ page }) => {
+  const asked: string[] = [];
+  page.on('request', (request) => asked.push(new URL(request.url()).pathname));
+  await expect((await look(page, 'taper')).first()).toBeVisible(SLOW);
+  const always = asked.filter((each) => /pagefind\/(?:pagefind|wasm|filter)/.test(each));
+  expect(always.map((each) => each.replace(/_?[0-9a-f]{7,}/, ''))).toEqual(
+    expect.arrayContaining(['/pagefind/pagefind.js', '/pagefind/pagefind-entry.json']),
+  );
+  expect(always).toEqual([...new Set(always)]);
+});
+
 // One page for all: to open it anew takes longer than to look.
 test('search finds what is looked for, says what it is, and leads there', async ({ page }) => {
   await page.goto('/search/');

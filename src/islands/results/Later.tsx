@@ -1,4 +1,5 @@
 import { Component, type ComponentChildren, options } from 'preact';
+import { soon } from '../soon.ts';
 import { type Awaited, DrawingQueue } from './queue.ts';
 
 /** Draws at once what would be drawn in a moment. */
@@ -15,13 +16,6 @@ function atOnce(change: () => void): void {
 
 /** A page that lies in the background paints nothing; there work goes on after so long, in milliseconds. */
 const UNPAINTED = 100;
-
-/** A message has its turn when the keys and scrolls that came before it have had theirs, and no timer's delay. */
-function soon(work: () => void): void {
-  const { port1, port2 } = new MessageChannel();
-  port1.onmessage = work;
-  port2.postMessage(undefined);
-}
 
 function afterPaint(work: () => void): void {
   let done = false;
