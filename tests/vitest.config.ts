@@ -8,6 +8,9 @@ const timed = ['tests/calc/holes/speed.test.ts'];
 /** These build the site, and are by far the longest: begun last, one of them would run on alone. */
 const building = ['tests/rulebook/one-number-changed.test.ts', 'tests/rulebook/local/site.test.ts'];
 
+/** These run whole commands: no units, and no part of the minute that types and unit tests may take. */
+const whole = [...building, 'tests/rulebook/local/new-folder.test.ts', 'tests/cli/commands.test.ts'];
+
 class LongestFirst extends BaseSequencer {
   override async sort(files: TestSpecification[]): Promise<TestSpecification[]> {
     const builds = ({ moduleId }: TestSpecification) => building.some((name) => moduleId.endsWith(name));
@@ -32,13 +35,17 @@ export default defineConfig({
         test: {
           name: 'together',
           include: ['tests/**/*.test.ts'],
-          exclude: ['tests/site/**', 'node_modules/**', ...timed],
+          exclude: ['tests/site/**', 'node_modules/**', ...timed, ...whole],
           sequence: { groupOrder: 0 },
         },
       },
       {
         extends: true,
         test: { name: 'alone', include: timed, maxWorkers: 1, sequence: { groupOrder: 1 } },
+      },
+      {
+        extends: true,
+        test: { name: 'whole', include: whole, sequence: { groupOrder: 2 } },
       },
     ],
   },

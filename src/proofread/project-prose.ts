@@ -17,7 +17,12 @@ const readers: readonly (readonly [folder: string, ending: string, read: Reader]
 ];
 
 /** These hold code as text. */
-const skipped: readonly string[] = ['src/rulebook/generate.ts', 'src/built/module-links.ts', 'src/generated'];
+const skipped: readonly string[] = [
+  'src/rulebook/generate.ts',
+  'src/built/module-links.ts',
+  'src/built/search-links.ts',
+  'src/generated',
+];
 
 /** Everything the project says to people: its pages, its rules, its calculators and its commands. */
 export const projectProse = (): Passage[] =>
