@@ -37,7 +37,7 @@ function Then({ act }: { readonly act: () => void }): null {
  * script, and what was typed stays.
  */
 export function hydrateAsTyped(form: JSX.Element, root: HTMLElement): void {
-  const typed = [...root.querySelectorAll('form.entries *')]
+  const typed = [...root.querySelectorAll('.entries *')]
     .filter(isControl)
     .filter((control) => control.value !== built(control))
     .map((control) => [control, control.value] as const);

@@ -81,7 +81,7 @@ for (const scheme of ['light', 'dark'] as const) {
 test('the plan prints: no clipped table, no form, the cautions with their parts', async ({ page }) => {
   await page.goto('/plan/');
   await page.emulateMedia({ media: 'print' });
-  await expect(page.locator('form.entries')).toBeHidden();
+  await expect(page.locator('.entries')).toBeHidden();
   await expect(page.locator('.caution').first()).toBeVisible();
   const pdf = await page.pdf({ format: 'Letter' });
   const pages = pdf.toString('latin1').match(/\/Type\s*\/Page\b/g) ?? [];

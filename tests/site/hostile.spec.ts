@@ -17,7 +17,7 @@ async function typed(page: Page, path: string): Promise<string[]> {
   const wrong: string[] = [];
   page.on('pageerror', (error) => wrong.push(`${path}: ${error}`));
   await page.goto(path);
-  const ready = page.locator('form.entries input[type="text"]').first();
+  const ready = page.locator('.entries input[type="text"]').first();
   await expect(ready).toBeVisible();
   // A page that runs answers a key; one that does not yet has it taken away again.
   await expect
@@ -36,7 +36,7 @@ async function typed(page: Page, path: string): Promise<string[]> {
     };
     const drawn = () => new Promise((done) => setTimeout(done));
     return (async () => {
-      const boxes = [...document.querySelectorAll<HTMLInputElement>('form.entries input[type="text"]')].slice(
+      const boxes = [...document.querySelectorAll<HTMLInputElement>('.entries input[type="text"]')].slice(
         0,
         10,
       );

@@ -26,7 +26,7 @@ for (const [path, id, typed] of [
     const before = await field.inputValue();
     expect(before).not.toBe(typed);
     await field.fill(typed);
-    const choice = page.locator('form.entries select').first();
+    const choice = page.locator('.entries select').first();
     const other = await choice.locator('option').last().getAttribute('value');
     await choice.selectOption({ index: (await choice.locator('option').count()) - 1 });
     release();

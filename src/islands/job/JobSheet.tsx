@@ -10,7 +10,7 @@ import { remembering } from '../../job/remembering.ts';
 import { workJob } from '../../job/work.ts';
 import { WithBook } from '../book.ts';
 import type { Entries } from '../entries.ts';
-import { FieldsForm } from '../form/FieldInput.tsx';
+import { GroupForms } from '../form/GroupForms.tsx';
 import { ProblemSummary } from '../form/ProblemSummary.tsx';
 import type { Elsewhere, FindElsewhere } from '../form/WayTo.tsx';
 import { JobLine } from '../jobs/JobLine.tsx';
@@ -73,8 +73,8 @@ export function JobSheet({ path, example, View, short }: JobSheetProps): JSX.Ele
       <JobLine {...state} />
       <JobNav here={path} />
       <div class={answersFirst ? 'bench answers-first' : 'bench'}>
-        <form class="entries" aria-label="The job" onSubmit={(event) => event.preventDefault()}>
-          <FieldsForm
+        <section class="entries" aria-label="The job">
+          <GroupForms
             fields={fields}
             entries={entries}
             set={state.set}
@@ -87,7 +87,7 @@ export function JobSheet({ path, example, View, short }: JobSheetProps): JSX.Ele
             open={state.open}
             reset={state.reset}
           />
-        </form>
+        </section>
         {short && state.result ? (
           <ShortAnswer
             to="plan"
