@@ -133,6 +133,17 @@ function readOne(field: Field, raw: unknown, path: readonly string[], problems: 
   }
 }
 
+const mosts = new WeakMap<QuantityField, Quantity>();
+
+/** The most that a field takes, read once: a form of a hundred fields is read anew at every key. */
+function mostOf(field: QuantityField, written: string): Quantity {
+  const known = mosts.get(field);
+  if (known) return known;
+  const most = parseQuantity<Dimension>(written, { dimension: field.dimension });
+  mosts.set(field, most);
+  return most;
+}
+
 /** Is this a day that the calendar has? 2026-02-30 is not. */
 function isDay(text: string): boolean {
   const [, year = '', month = '', day = ''] = /^(\d{4})-(\d{2})-(\d{2})$/.exec(text) ?? [];
@@ -159,7 +170,7 @@ function readQuantity(
       return complain(`"${raw.trim()}"`, `more than 0, such as ${field.example}`);
     }
     if (field.most !== undefined) {
-      const most = parseQuantity<Dimension>(field.most, { dimension: field.dimension });
+      const most = mostOf(field, field.most);
       if (compare<Dimension>(read, most) > NOISE * read.amount)
         return complain(`"${raw.trim()}"`, `${format(most)} at most`);
     }
