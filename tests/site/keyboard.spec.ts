@@ -65,3 +65,21 @@ test('a ceiling is worked by keyboard alone: choose a board, type a depth, read 
   await page.keyboard.type('40 in');
   await expect(page.locator('.answer output')).not.toHaveText('carries it');
 });
+
+test('enter goes on from the last box of a group to the first of the next, and nowhere from a box before it', async ({
+  page,
+}) => {
+  await page.goto('/plan/');
+  // The form lives when it stands in its groups and hears the key.
+  await page.waitForFunction(() => !document.querySelector('#plan details:not([open]) .working'));
+  const afterEnterIn = async (id: string): Promise<string> => {
+    await page.locator(`#${id}`).focus();
+    await page.keyboard.press('Enter');
+    return page.evaluate(() => document.activeElement?.id ?? '');
+  };
+  expect(await afterEnterIn('field-home-built')).toBe('field-home-built');
+  expect(await afterEnterIn('field-home-length')).toBe('field-cavity-shape');
+  expect(await afterEnterIn('field-name')).toBe('field-agency');
+  // Behind the last group stand buttons, which no key but their own should press.
+  expect(await afterEnterIn('field-fill-label_r_per_inch')).toBe('field-fill-label_r_per_inch');
+});

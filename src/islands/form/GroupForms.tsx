@@ -12,7 +12,8 @@ function onward(event: JSX.TargetedKeyboardEvent<HTMLFormElement>): void {
   const isLast = [...form.querySelectorAll(BOXES)].at(-1) === event.target;
   if (!isLast) return;
   for (let next = form.nextElementSibling; next; next = next.nextElementSibling) {
-    const box = next.querySelector<HTMLElement>(BOXES);
+    // Behind the last group stand buttons, and the box that takes a file.
+    const box = next instanceof HTMLFormElement ? next.querySelector<HTMLElement>(BOXES) : null;
     if (!box) continue;
     event.preventDefault();
     box.focus();
