@@ -88,3 +88,42 @@ for (const [path, least, most] of printed) {
     }
   });
 }
+
+/** The width of Letter between its margins of 14 mm, in pixels of 96 to the inch. */
+const LETTER_BETWEEN_MARGINS = Math.floor((8.5 - (2 * 14) / 25.4) * 96);
+
+for (const path of ['/plan/', '/calculators/hose-marks/', '/calculators/edge-bays/', '/sources/cfr-24-3280/'])
+  test(`${path} on Letter: no word of a table is broken, and no table is wider than the sheet`, async ({
+    page,
+  }) => {
+    await page.setViewportSize({ width: LETTER_BETWEEN_MARGINS, height: 900 });
+    await page.emulateMedia({ media: 'print' });
+    await page.goto(path);
+    const { read, broken, wide } = await page.evaluate(() => {
+      const tables = [...document.querySelectorAll('table')].filter(
+        (each) => each.getClientRects().length > 0,
+      );
+      let read = 0;
+      const broken: string[] = [];
+      for (const table of tables) {
+        const walker = document.createTreeWalker(table, NodeFilter.SHOW_TEXT);
+        for (let node = walker.nextNode(); node; node = walker.nextNode())
+          for (const word of (node.textContent ?? '').matchAll(/[\p{L}\d]+/gu)) {
+            const range = document.createRange();
+            range.setStart(node, word.index);
+            range.setEnd(node, word.index + word[0].length);
+            // A word that begins a line also touches the end of the one before it, with nothing.
+            const inked = [...range.getClientRects()].filter(({ width }) => width > 0);
+            const lines = new Set(inked.map(({ top }) => Math.round(top)));
+            read += inked.length;
+            if (lines.size > 1) broken.push(word[0]);
+          }
+      }
+      const wide = tables
+        .map((each) => each.getBoundingClientRect().right)
+        .filter((right) => right > document.documentElement.clientWidth + 1);
+      return { read, broken, wide };
+    });
+    expect(read).toBeGreaterThan(20);
+    expect({ broken, wide }).toEqual({ broken: [], wide: [] });
+  });
