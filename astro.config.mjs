@@ -21,7 +21,7 @@ const groups = [
   { name: 'preact', test: /node_modules.preact/ },
   {
     name: 'shared',
-    test: /src.(?:quantity.|calc.declare.|rulebook.(?:rulebook|table|placeholders)\.ts|islands.(?:form.|results.(?!Sheet|Later|queue|redraw))|islands.(?:book|entries|use-entries)\.ts)/,
+    test: /src.(?:quantity.|calc.declare.|rulebook.(?:rulebook|table|placeholders)\.ts|islands.(?:form.(?!GroupForms)|results.(?!Sheet|Later|queue|redraw))|islands.(?:book|entries|use-entries)\.ts)/,
   },
 ];
 
