@@ -45,6 +45,7 @@ async function cold(browser: Browser, server: PackedServer, slow: Slow): Promise
   try {
     const page = await phone.newPage();
     await slowDown(page, slow);
+    server.asked();
     await page.goto(`${server.at}search/`, { waitUntil: 'load' });
     const time = await firstFind(page);
     return { time, asked: server.asked() };

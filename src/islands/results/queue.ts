@@ -76,9 +76,9 @@ export class DrawingQueue {
     if (waited) this.tell();
   }
 
-  /** Draws all that waits, now: before it is printed. */
+  /** Draws all that waits, now: before it is printed. What it draws may hold others that wait in their turn. */
   drawAll(): void {
-    this.drawFor(Number.POSITIVE_INFINITY);
+    while (this.waiting) this.drawFor(Number.POSITIVE_INFINITY);
   }
 
   private ask(when: Paced['soon']): void {
@@ -90,15 +90,13 @@ export class DrawingQueue {
     });
   }
 
+  /** What begins to wait meanwhile waits for the next slice: to ask where it stands would have the page laid out anew within this one. */
   private drawFor(time: number): void {
-    const begun = this.page.now();
     if (!this.waiting) return;
-    do {
-      this.lineUp();
-      const next = this.line.shift();
-      // What it draws may hold others that are to wait in their turn.
-      next?.draw();
-    } while (this.waiting && this.page.now() - begun < time);
+    const begun = this.page.now();
+    this.lineUp();
+    do this.line.shift()?.draw();
+    while (this.line.length > 0 && this.page.now() - begun < time);
     this.tell();
   }
 
