@@ -1,0 +1,132 @@
+import { describe, expect, test } from 'vitest';
+import { answer } from '../../../src/calc/declare/calculation.ts';
+import { sentence } from '../../../src/calc/declare/read-fields.ts';
+import { layout } from '../../../src/calc/holes/declaration.ts';
+import { format } from '../../../src/quantity/format.ts';
+import { loadProject } from '../../../src/rulebook/project.ts';
+import { openRulebook } from '../../../src/rulebook/rulebook.ts';
+
+const rules = openRulebook(loadProject().data);
+
+type More = Readonly<Record<string, unknown>>;
+
+const read = (more: More) => answer(layout, { length: '14 ft', ...more }, rules);
+
+function answered(more: More) {
+  const found = read(more);
+  if (!found.ok) throw new Error(found.problems.map(sentence).join(' '));
+  return found.value;
+}
+
+/** Where the one hole of a short roof goes. */
+function place(more: More): string | undefined {
+  const hole = answered(more).figures.hole_1;
+  return hole && typeof hole.value !== 'string' ? format(hole.value, hole.format) : undefined;
+}
+
+const vent = { what: 'plumbing vent', along: '84 in', side: 'back', from_peak: '16 in', across: '6 in' };
+
+/*
+ * By hand, with the rulebook's hole of 6 in, 16 in below the peak, a membrane of 14 in a side, and first and last hole 6 to 8 ft from the
+ * ends. One hole serves 14 ft best from the middle, at 84 in. A truss is passed by more than half a hole and half a member of 1.5 in, so
+ * by the next eighth; what comes through the roof by half a membrane and half its own width, which may touch: 7 + 3 in. Of two places as
+ * near to the middle the one nearer the starting end is taken.
+ */
+describe('the one hole of a roof of 14 ft', () => {
+  test.each([
+    { title: 'lies in the middle', more: {}, at: '7 ft' },
+    { title: 'passes a truss there', more: { trusses_measured: [{ at: '84 in' }] }, at: '6 ft 8 1/8 in' },
+    {
+      title: 'goes by the trusses that were measured, in any order, not by a spacing beside them',
+      more: { truss_spacing: '2 in', trusses_measured: [{ at: '84 in' }, { at: '10 in' }] },
+      at: '6 ft 8 1/8 in',
+    },
+    { title: 'passes a vent by half of both', more: { obstacles: [vent] }, at: '6 ft 2 in' },
+    {
+      title: 'passes a flue by its clearance of 2 in as well',
+      more: { obstacles: [{ ...vent, what: 'furnace flue' }] },
+      at: '6 ft',
+    },
+    {
+      title: 'passes a flue by what its listing says',
+      more: { obstacles: [{ ...vent, what: 'furnace flue', listed: '1 in' }] },
+      at: '6 ft 1 in',
+    },
+    {
+      title: 'minds no vent on the other side',
+      more: { obstacles: [{ ...vent, side: 'front' }] },
+      at: '7 ft',
+    },
+    {
+      title: 'minds no vent far enough down: 10 in, half of both',
+      more: { obstacles: [{ ...vent, from_peak: '26 in' }] },
+      at: '7 ft',
+    },
+    {
+      title: 'minds one a little less far down',
+      more: { obstacles: [{ ...vent, from_peak: '25.9 in' }] },
+      at: '6 ft 2 in',
+    },
+  ])('$title', ({ more, at }) => expect(place(more)).toBe(at));
+});
+
+describe('what stands beside the layout', () => {
+  test('framing is never cut: said whatever comes out', () => {
+    for (const more of [{}, { truss_spacing: '2 in' }])
+      expect(answered(more).cautions).toContain('caution.layout.framing');
+  });
+
+  test('seams every 9 in leave no patch of 10 in off them; without seams there is nothing to say', () => {
+    expect(answered({ seam_spacing: '9 in' }).cautions).toContain('caution.layout.over-seam');
+    expect(answered({}).cautions).not.toContain('caution.layout.over-seam');
+  });
+
+  test('members of 1.5 in every 2 in leave no room for a hole: no layout, and why', () => {
+    const { figures, cautions, remarks } = answered({ truss_spacing: '2 in' });
+    expect(figures).toEqual({ outcome: { label: 'Layout', value: 'no room' } });
+    expect(cautions).toContain('caution.layout.departs');
+    expect(remarks).toHaveLength(1);
+  });
+
+  test('a roof of 4 ft holds no hole 6 ft from both ends: the least departure, told with what it departs from', () => {
+    const { figures, cautions, remarks } = answered({ length: '4 ft' });
+    expect(figures.outcome?.value).toBe('least departure');
+    expect(cautions).toContain('caution.layout.departs');
+    expect(remarks.length).toBeGreaterThan(1);
+    expect(answered({}).figures.outcome?.value).toBe('meets every rule');
+    expect(answered({}).cautions).not.toContain('caution.layout.departs');
+  });
+});
+
+describe('entries that no roof has are refused where they stand', () => {
+  test.each([
+    {
+      title: 'trusses closer than any',
+      more: { truss_spacing: '1.9 in' },
+      says: 'Truss spacing (truss_spacing): found 1.9 in; expected 2 in or more.',
+    },
+    {
+      title: 'seams closer than any',
+      more: { seam_spacing: '1 in' },
+      says: 'Seam spacing (seam_spacing): found 1 in; expected 2 in or more.',
+    },
+    {
+      title: 'a vent beyond the end',
+      more: { obstacles: [vent, { ...vent, along: '15 ft' }] },
+      says: 'Vents, flues and skylights (obstacles): found a plumbing vent at 15 ft; expected a place on the roof, which is 14 ft long.',
+    },
+    {
+      title: 'a roof shorter than a hole',
+      more: { length: '5 in' },
+      says: 'Length of the roof (length): found 5 in; expected more than a hole of 6 in.',
+    },
+  ])('$title', ({ more, says }) => {
+    const found = read(more);
+    expect(found.ok ? 'answered' : found.problems.map(sentence).join(' ')).toBe(says);
+  });
+
+  test.each([
+    { title: 'a vent at the very end', more: { obstacles: [{ ...vent, along: '14 ft' }] } },
+    { title: 'a roof as long as a hole, told in millimetres', more: { length: '152.4 mm' } },
+  ])('$title is taken', ({ more }) => expect(read(more).ok).toBe(true));
+});
