@@ -11,7 +11,8 @@ const { data } = loadProject();
 
 /**
  * What every page needs, and what every calculator needs, in a file each: without this each small module would be asked for by itself, and a
- * phone waits for each. A group takes along what it rests on, so the one that rests on least comes first.
+ * phone waits for each. A group takes along what it rests on, so the one that rests on least comes first. What only some need, drawings and
+ * the long forms of a job, stays out.
  */
 const groups = [
   {

@@ -15,7 +15,7 @@ export const Working = ({
   readonly options?: FormatOptions;
   /** What was typed is left out where it was told just before: in a question. */
   readonly inputs?: 'all' | 'rules';
-}): JSX.Element | null => <Steps lines={working(of, options)} inputs={inputs} />;
+}): JSX.Element | null => <Steps lines={working(of, options)} above={[]} inputs={inputs} />;
 
 /** How some figures were worked out, each folded under its own title. A step is told once, where it is met first. */
 export function Workings({ of }: { readonly of: readonly Titled[] }): JSX.Element {
@@ -38,10 +38,9 @@ export function Workings({ of }: { readonly of: readonly Titled[] }): JSX.Elemen
 
 function Steps({
   lines,
-  above = [],
+  above,
   inputs = 'all',
-}: Partial<WorkedOut> &
-  Pick<WorkedOut, 'lines'> & { readonly inputs?: 'all' | 'rules' }): JSX.Element | null {
+}: WorkedOut & { readonly inputs?: 'all' | 'rules' }): JSX.Element | null {
   if (lines.length + above.length === 0) return null;
   return (
     <ol class="working">
@@ -49,14 +48,14 @@ function Steps({
         <li key={title}>
           <p class="what">From above, “{title}”</p>
           <ul class="inputs">
-            {above.map(({ under, line: { symbol, label, result } }) =>
-              under === title ? (
-                <li key={symbol + label + result}>
+            {above
+              .filter(({ under }) => under === title)
+              .map(({ line: { symbol, label, result } }, place) => (
+                <li key={place}>
                   {symbol ? `${symbol}: ` : ''}
                   {label || 'The figure'}, {result}
                 </li>
-              ) : null,
-            )}
+              ))}
           </ul>
         </li>
       ))}

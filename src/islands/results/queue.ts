@@ -49,7 +49,7 @@ export class DrawingQueue {
   /** In the order in which they are drawn. */
   private line: Awaited[] = [];
   /** What began to wait since the last slice. */
-  private new = new Set<Awaited>();
+  private newcomers = new Set<Awaited>();
   private asked = false;
 
   constructor(page: Paced) {
@@ -57,14 +57,14 @@ export class DrawingQueue {
   }
 
   private get waiting(): boolean {
-    return this.line.length + this.new.size > 0;
+    return this.line.length + this.newcomers.size > 0;
   }
 
   /** Has something drawn soon. What waits already keeps its place. */
   add(each: Awaited): void {
-    if (this.line.includes(each) || this.new.has(each)) return;
+    if (this.line.includes(each) || this.newcomers.has(each)) return;
     if (!this.waiting) this.page.waits(true);
-    this.new.add(each);
+    this.newcomers.add(each);
     if (!this.asked) this.ask(this.page.afterPaint);
   }
 
@@ -72,7 +72,7 @@ export class DrawingQueue {
   letGo(each: Awaited): void {
     const waited = this.waiting;
     this.line = this.line.filter((other) => other !== each);
-    this.new.delete(each);
+    this.newcomers.delete(each);
     if (waited) this.tell();
   }
 
@@ -101,9 +101,9 @@ export class DrawingQueue {
   }
 
   private lineUp(): void {
-    if (this.new.size === 0) return;
-    const added = [...this.new];
-    this.new.clear();
+    if (this.newcomers.size === 0) return;
+    const added = [...this.newcomers];
+    this.newcomers.clear();
     const order = nearestFirst(
       added.map((each) => each.top()),
       this.page.height(),
