@@ -4,7 +4,7 @@ const sums = `${dataFiles.map(({ name, text }) => `${sha256(text)}  ${name}`).jo
 
 /** The files of data, and their sums in the form that "sha256sum -c" reads. */
 export const getStaticPaths = () =>
-  [...dataFiles, { name: 'SHA256SUMS', type: 'text/plain', what: '', text: sums }].map((each) => ({
+  [...dataFiles, { name: 'SHA256SUMS.txt', type: 'text/plain', what: '', text: sums }].map((each) => ({
     params: { file: each.name },
     props: each,
   }));
