@@ -54,14 +54,12 @@ function dialog(): HTMLDialogElement {
 function show({ card, href }: { readonly card: Element; readonly href: string }): void {
   const box = dialog();
   const inside = document.importNode(card, true);
+  const title = document.createElement('h2');
+  title.id = 'rule-dialog-title';
   const heading = inside.querySelector('h1');
-  if (heading) {
-    const title = document.createElement('h2');
-    title.id = 'rule-dialog-title';
-    title.append(...heading.childNodes);
-    heading.replaceWith(title);
-    box.setAttribute('aria-labelledby', title.id);
-  }
+  title.append(...(heading?.childNodes ?? []));
+  heading?.replaceWith(title);
+  box.setAttribute('aria-labelledby', title.id);
   const whole = document.createElement('a');
   whole.href = href;
   whole.textContent = 'The whole page of this value: its uses, its checks';
@@ -74,5 +72,8 @@ function show({ card, href }: { readonly card: Element; readonly href: string })
   ways.append(whole, close);
   box.replaceChildren(inside, ways);
   if (!box.open) box.showModal();
-  close.focus();
+  // A card is longer than a phone: what is asked for stands at its head, and is read from there.
+  title.tabIndex = -1;
+  title.focus();
+  box.scrollTop = 0;
 }

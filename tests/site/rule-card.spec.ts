@@ -25,6 +25,18 @@ test('a number opens its card where the reader is, and closing gives the focus b
   await expect(number(page)).toBeFocused();
 });
 
+test('on a phone the card opens at its head, with the value', async ({ page }) => {
+  await page.setViewportSize({ width: 360, height: 640 });
+  await page.goto('/do/patching/');
+  await page.locator('.caution a.rule').first().click();
+  const title = card(page).getByRole('heading', { level: 2 });
+  await expect(title).toBeFocused();
+  await expect(title).toBeInViewport({ ratio: 1 });
+  await expect(card(page).locator('output')).toBeInViewport({ ratio: 1 });
+  // It is longer than the screen, or nothing would be tried here.
+  expect(await card(page).evaluate((box) => box.scrollHeight > box.clientHeight)).toBe(true);
+});
+
 test('the keyboard opens it too, and the whole page is one step away', async ({ page }) => {
   await page.goto('/do/patching/');
   await number(page).focus();
