@@ -4,12 +4,21 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { setTimeout } from 'node:timers/promises';
 import { chromium, expect, type Page, test } from '@playwright/test';
-import { findChromium } from './browsers.ts';
+import { findWholeChromium } from './browsers.ts';
+
+const whole = findWholeChromium() ?? '';
+if (!whole && process.env.CI)
+  throw new Error('found no whole Chromium, expected chromium, or CHROMIUM_PATH set');
+// One without windows keeps no profile, so there is nothing to find again.
+test.skip(!whole, 'found no whole Chromium: one without windows keeps nothing on the disk');
 
 /** A browser on a profile of its own, started here so that it can be killed like any process. */
-async function start(profile: string): Promise<{ readonly process: ChildProcess; readonly page: Page }> {
+async function start(
+  browser: string,
+  profile: string,
+): Promise<{ readonly process: ChildProcess; readonly page: Page }> {
   const child = spawn(
-    await findChromium(),
+    browser,
     [
       '--headless=new',
       '--no-sandbox',
@@ -27,8 +36,8 @@ async function start(profile: string): Promise<{ readonly process: ChildProcess;
       if (address) found(address);
     });
   });
-  const browser = await chromium.connectOverCDP(at);
-  const [context] = browser.contexts();
+  const connected = await chromium.connectOverCDP(at);
+  const [context] = connected.contexts();
   if (!context) throw new Error('found no context, expected the one of the profile');
   return { process: child, page: context.pages()[0] ?? (await context.newPage()) };
 }
@@ -48,7 +57,7 @@ test('what was typed a moment ago is there after the browser was killed', async 
   test.setTimeout(90_000);
   const profile = mkdtempSync(join(tmpdir(), 'heel-to-ridge-profile-'));
   try {
-    const first = await start(profile);
+    const first = await start(whole, profile);
     await first.page.goto(`${baseURL}/plan/`);
     await expect(first.page.locator('.job-line')).toContainText('The example job is open');
     const name = first.page.getByLabel('What you call it').or(first.page.locator('#field-name'));
@@ -56,7 +65,7 @@ test('what was typed a moment ago is there after the browser was killed', async 
     await name.pressSequentially('3 Teasel Row, back unit');
     await kill(first.process);
 
-    const second = await start(profile);
+    const second = await start(whole, profile);
     await second.page.goto(`${baseURL}/plan/`);
     await expect(second.page.locator('.job-line')).toContainText(
       'Open: 3 Teasel Row, back unit. Kept on this phone.',
@@ -66,7 +75,7 @@ test('what was typed a moment ago is there after the browser was killed', async 
     // One that is open already, changed again.
     await second.page.locator('#field-home-length').fill('50 ft');
     await kill(second.process);
-    const third = await start(profile);
+    const third = await start(whole, profile);
     await third.page.goto(`${baseURL}/plan/jobs/`);
     await expect(third.page.locator('.jobs .job')).toHaveText(['3 Teasel Row, back unit']);
     await third.page.locator('.jobs .job').click();
