@@ -9,7 +9,12 @@ const timed = ['tests/calc/holes/speed.test.ts'];
 const building = ['tests/rulebook/one-number-changed.test.ts', 'tests/rulebook/local/site.test.ts'];
 
 /** These run whole commands: no units, and no part of the minute that types and unit tests may take. */
-const whole = [...building, 'tests/rulebook/local/new-folder.test.ts', 'tests/cli/commands.test.ts'];
+const whole = [
+  ...building,
+  'tests/rulebook/local/new-folder.test.ts',
+  'tests/cli/commands.test.ts',
+  'tests/cli/content-check.test.ts',
+];
 
 class LongestFirst extends BaseSequencer {
   override async sort(files: TestSpecification[]): Promise<TestSpecification[]> {

@@ -78,16 +78,23 @@ export function edgePlaces({ left, right, up, down }: Zone): [x: number, y: numb
     [right, -down],
     [-left, -down],
   ];
-  const between = corners.flatMap(([x0, y0], place): [number, number][] => {
+  const places = [...corners];
+  for (const [place, [x0, y0]] of corners.entries()) {
     const [x1, y1] = corners[(place + 1) % corners.length] ?? [x0, y0];
     // Floating noise in a length is no reason for another step.
     const steps = Math.ceil(Math.hypot(x1 - x0, y1 - y0) / EDGE_STEP - NOISE);
-    return Array.from({ length: Math.max(0, steps - 1) }, (_, step): [number, number] => {
-      const share = (step + 1) / steps;
-      return [x0 + share * (x1 - x0), y0 + share * (y1 - y0)];
-    });
-  });
-  return [...corners, ...between];
+    for (let step = 1; step < steps; step++) {
+      const share = step / steps;
+      places.push([x0 + share * (x1 - x0), y0 + share * (y1 - y0)]);
+    }
+  }
+  return places;
+}
+
+/** Does the stream come to a place from a push? In squares: a root for each of some hundred thousand places is what would take the time. */
+function comesTo({ x, y, length }: Ray, px: number, py: number, reach: number): boolean {
+  const along = Math.min(length, Math.max(0, px * x + py * y));
+  return (px - along * x) ** 2 + (py - along * y) ** 2 <= reach ** 2;
 }
 
 /**
@@ -99,8 +106,10 @@ export const outOfReach = (
   rays: readonly Ray[],
   places: readonly (readonly [x: number, y: number])[],
   streamReach: number,
-): (readonly [x: number, y: number])[] =>
-  places.filter(([x, y]) => !rays.some((each) => offRay(each, x, y) <= streamReach * (1 + NOISE)));
+): (readonly [x: number, y: number])[] => {
+  const reach = streamReach * (1 + NOISE);
+  return places.filter(([x, y]) => !rays.some((each) => comesTo(each, x, y, reach)));
+};
 
 export interface Fewest {
   readonly rays: readonly Ray[];
@@ -111,13 +120,29 @@ export interface Fewest {
 /** The fewest directions evenly round the clock from which the stream comes to all of the zone. */
 export function fewestDirections(zone: Zone, streamReach: number, standOff: number): Fewest {
   const places = edgePlaces(zone);
-  const covered = (rays: readonly Ray[]): boolean =>
-    places.every(([x, y]) => rays.some((each) => offRay(each, x, y) <= streamReach * (1 + NOISE)));
+  const reach = streamReach * (1 + NOISE);
+  const around = (count: number): Ray[] => evenly(count).map((minutes) => ray(zone, minutes, standOff));
+  // What was out of reach is likely out of reach of one direction more, and what came to a place to the next one: each is asked first.
+  let missed = 0;
+  const covered = (rays: readonly Ray[]): boolean => {
+    let nearest = rays[0];
+    for (let step = 0; step < places.length; step++) {
+      const at = (missed + step) % places.length;
+      const [x, y] = places[at] ?? [0, 0];
+      if (nearest && comesTo(nearest, x, y, reach)) continue;
+      nearest = rays.find((each) => comesTo(each, x, y, reach));
+      if (!nearest) {
+        missed = at;
+        return false;
+      }
+    }
+    return true;
+  };
   for (let count = FEWEST; count <= MOST; count++) {
-    const rays = evenly(count).map((minutes) => ray(zone, minutes, standOff));
+    const rays = around(count);
     if (covered(rays)) return { rays, covers: true };
   }
-  return { rays: evenly(MOST).map((minutes) => ray(zone, minutes, standOff)), covers: false };
+  return { rays: around(MOST), covers: false };
 }
 
 /** A direction as the clock has it. @example clock(290) // => '4:50' */
