@@ -1,11 +1,12 @@
 import { expect, type Page, test } from '@playwright/test';
+import { ONCE } from './once.ts';
 
 const hole = (page: Page, number: number) =>
   page.getByRole('region', { name: `Hole ${number}`, exact: true });
 
 test.describe('without script', () => {
   test.use({ javaScriptEnabled: false });
-  test('the example’s log stands worked', async ({ page }) => {
+  test('the example’s log stands worked', ONCE, async ({ page }) => {
     await page.goto('/plan/fill-log/');
     await expect(hole(page, 1)).toContainText('full, as planned');
     await expect(hole(page, 2)).toContainText('filling');
@@ -35,44 +36,50 @@ test('quarters are counted with a tap, kept over a closed tab, and told light wh
   await expect(hole(again, 3)).toContainText('filling');
 });
 
-test('more bags than planned stop the hole before any density', async ({ page }) => {
+test('more bags than planned stop the hole before any density', ONCE, async ({ page }) => {
   await page.goto('/plan/fill-log/');
   for (let bag = 0; bag < 8; bag += 1) await hole(page, 4).getByRole('button', { name: '+ 1 bag' }).click();
   await expect(hole(page, 4)).toContainText('over the plan and not full');
   await expect(hole(page, 4).locator('.caution.stop')).toContainText('Stop blowing');
 });
 
-test('filled from the gable end the log counts lanes, and what went in through a hole is no lane’s', async ({
-  page,
-}) => {
-  const sheet = (name: string) =>
-    page.getByRole('navigation', { name: 'Sheets of this job' }).getByRole('link', { name }).click();
-  await page.goto('/plan/ways-in/');
-  await page.getByLabel('The way taken').selectOption('gable end');
-  await sheet('Fill log');
-  const lane = page.getByRole('region', { name: 'Lane 1', exact: true });
-  await expect(lane.locator('output')).toContainText('0 bags of');
-  await expect(page.getByRole('region', { name: /^Hole \d/ })).toHaveCount(0);
-  await expect(page.locator('#plan')).toContainText(
-    'Logged, but no longer in the plan: roof holes, opening 1',
-  );
-  await lane.getByRole('button', { name: '+ 1 bag' }).click();
-  await expect(lane.locator('output')).toContainText('1 bag of');
-  await sheet('Patches');
-  await expect(page.locator('#plan')).toContainText('no hole is cut, so there is nothing to patch');
-  await sheet('Machine');
-  await expect(page.getByRole('table', { name: 'Each opening' })).toContainText('Lane 2');
-});
+test(
+  'filled from the gable end the log counts lanes, and what went in through a hole is no lane’s',
+  ONCE,
+  async ({ page }) => {
+    const sheet = (name: string) =>
+      page.getByRole('navigation', { name: 'Sheets of this job' }).getByRole('link', { name }).click();
+    await page.goto('/plan/ways-in/');
+    await page.getByLabel('The way taken').selectOption('gable end');
+    await sheet('Fill log');
+    const lane = page.getByRole('region', { name: 'Lane 1', exact: true });
+    await expect(lane.locator('output')).toContainText('0 bags of');
+    await expect(page.getByRole('region', { name: /^Hole \d/ })).toHaveCount(0);
+    await expect(page.locator('#plan')).toContainText(
+      'Logged, but no longer in the plan: roof holes, opening 1',
+    );
+    await lane.getByRole('button', { name: '+ 1 bag' }).click();
+    await expect(lane.locator('output')).toContainText('1 bag of');
+    await sheet('Patches');
+    await expect(page.locator('#plan')).toContainText('no hole is cut, so there is nothing to patch');
+    await sheet('Machine');
+    await expect(page.getByRole('table', { name: 'Each opening' })).toContainText('Lane 2');
+  },
+);
 
-test('the job goes along from sheet to sheet, and a slip on another sheet is led to', async ({ page }) => {
-  await page.goto('/plan/');
-  await page.getByLabel('Length of the roof').first().fill('50 ft');
-  await page
-    .getByRole('navigation', { name: 'Sheets of this job' })
-    .getByRole('link', { name: 'Fill log' })
-    .click();
-  await expect(page).toHaveURL(/fill-log\/#job=[a-z0-9]{16}$/);
-  await expect(page.getByRole('region', { name: /^Hole \d/ })).toHaveCount(4);
-  await page.goto('/plan/fill-log/#name=x');
-  await expect(page.locator('.problems')).toContainText('on the sheet Plan');
-});
+test(
+  'the job goes along from sheet to sheet, and a slip on another sheet is led to',
+  ONCE,
+  async ({ page }) => {
+    await page.goto('/plan/');
+    await page.getByLabel('Length of the roof').first().fill('50 ft');
+    await page
+      .getByRole('navigation', { name: 'Sheets of this job' })
+      .getByRole('link', { name: 'Fill log' })
+      .click();
+    await expect(page).toHaveURL(/fill-log\/#job=[a-z0-9]{16}$/);
+    await expect(page.getByRole('region', { name: /^Hole \d/ })).toHaveCount(4);
+    await page.goto('/plan/fill-log/#name=x');
+    await expect(page.locator('.problems')).toContainText('on the sheet Plan');
+  },
+);

@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs';
 import { type BrowserContext, expect, type Page, test } from '@playwright/test';
 import decodeQR from 'qr/decode.js';
 import { addressOf } from '../../src/calc/declare/address.ts';
+import { ONCE } from './once.ts';
 
 const answer = (page: Page) => page.locator('#plan .answer output');
 const jobs = (page: Page) => page.locator('.jobs .job');
@@ -72,7 +73,7 @@ const refuse = (page: Page) =>
 
 test.describe('without script', () => {
   test.use({ javaScriptEnabled: false });
-  test('the page of jobs says what script is for, and what works without', async ({ page }) => {
+  test('the page of jobs says what script is for, and what works without', ONCE, async ({ page }) => {
     await page.goto('/plan/jobs/');
     // What stands in noscript is passed over by the usual finders.
     const said = page.locator('main noscript');
@@ -147,7 +148,7 @@ test.describe('several jobs', () => {
     expect(await page.evaluate(() => localStorage.getItem('heel-to-ridge job'))).toBeNull();
   });
 
-  test('one that a newer copy of the site kept is left as it is, and told', async ({ page }) => {
+  test('one that a newer copy of the site kept is left as it is, and told', ONCE, async ({ page }) => {
     const text = readFileSync('tests/job/fixtures/kept-1/larkspur-lane.json', 'utf8');
     const newer = text.replace('{"version":1', '{"version":2');
     await page.goto('/data/');
@@ -190,7 +191,7 @@ test.describe('files', () => {
     await elsewhere.close();
   });
 
-  test('a file with a job that is here, and differs, asks: keep both, or replace', async ({ page }) => {
+  test('a file with a job that is here, and differs, asks: keep both, or replace', ONCE, async ({ page }) => {
     await page.goto('/plan/jobs/');
     await page.setInputFiles('#open-jobs', asFile({ ...example, id: ID }));
     await expect(jobs(page)).toHaveText(['14 Larkspur Lane']);
@@ -224,7 +225,7 @@ test.describe('files that are none', () => {
     ['far too long', 'x'.repeat(5_100_000), /5100000 characters/],
   ];
   for (const [what, text, says] of told) {
-    test(`${what}: a sentence, and nothing is kept`, async ({ page }) => {
+    test(`${what}: a sentence, and nothing is kept`, ONCE, async ({ page }) => {
       await page.goto('/plan/jobs/');
       await expect(page.getByText('This phone keeps no job yet.')).toBeVisible();
       await page.setInputFiles('#open-jobs', asFile(text));
@@ -290,7 +291,7 @@ test.describe('a link', () => {
     await expect(jobs(page)).toHaveText(['14 Larkspur Lane']);
   });
 
-  test('that is cut off, newer, or mischief is told in a sentence', async ({ page }) => {
+  test('that is cut off, newer, or mischief is told in a sentence', ONCE, async ({ page }) => {
     const link = readFileSync('tests/job/fixtures/link-1/packed.txt', 'utf8').trim();
     const told: readonly [fragment: string, says: RegExp][] = [
       [link.slice(0, 900), /cut off or wrongly copied/],
@@ -309,7 +310,7 @@ test.describe('a link', () => {
     await expect(page.getByRole('heading', { name: 'A job came with this link' })).toBeVisible();
   });
 
-  test('to a job that is not on this phone says so', async ({ page }) => {
+  test('to a job that is not on this phone says so', ONCE, async ({ page }) => {
     await page.goto(`/plan/#job=${ID}`);
     await expect(page.getByText('is not kept on this phone')).toBeVisible();
     await expect(answer(page)).toContainText('5 holes');
@@ -408,7 +409,7 @@ test.describe('two tabs on one job', () => {
   });
 });
 
-test('an address with any entries does no harm, and is told', async ({ page }) => {
+test('an address with any entries does no harm, and is told', ONCE, async ({ page }) => {
   const errors: string[] = [];
   page.on('pageerror', (error) => errors.push(String(error)));
   const fragments = [

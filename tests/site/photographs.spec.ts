@@ -1,6 +1,7 @@
 import { expect, type Page, test } from '@playwright/test';
 import { strFromU8, unzipSync } from 'fflate';
 import { jpegOf, MAKE, turned } from './jpeg.ts';
+import { ONCE } from './once.ts';
 
 const line = (page: Page) => page.locator('.job-line');
 const shown = (page: Page) => page.locator('figure.photograph');
@@ -64,17 +65,19 @@ const looksLike = (page: Page) =>
 
 test.describe('without script', () => {
   test.use({ javaScriptEnabled: false });
-  test('the list stands alone, each entry with its step, and nothing that can’t be used', async ({
-    page,
-  }) => {
-    await page.goto('/plan/photographs/');
-    await expect(entry(page, 'roof-before')).toContainText('First visit and survey, step 12');
-    await expect(page.locator('.photographs > li')).toHaveCount(29);
-    // Not every driver turns script off: what is sent is asked.
-    expect(await (await page.request.get('/plan/photographs/')).text()).not.toMatch(
-      /type="file"|class="acts"/,
-    );
-  });
+  test(
+    'the list stands alone, each entry with its step, and nothing that can’t be used',
+    ONCE,
+    async ({ page }) => {
+      await page.goto('/plan/photographs/');
+      await expect(entry(page, 'roof-before')).toContainText('First visit and survey, step 12');
+      await expect(page.locator('.photographs > li')).toHaveCount(29);
+      // Not every driver turns script off: what is sent is asked.
+      expect(await (await page.request.get('/plan/photographs/')).text()).not.toMatch(
+        /type="file"|class="acts"/,
+      );
+    },
+  );
 });
 
 test('a photograph is made small, turned the right way up, kept without what the camera wrote, and stays with its job', async ({
@@ -191,7 +194,7 @@ test('a job and its photographs go out in one file and come back elsewhere, once
   await elsewhere.close();
 });
 
-test('a job that is gone for good takes its photographs with it', async ({ page }) => {
+test('a job that is gone for good takes its photographs with it', ONCE, async ({ page }) => {
   await open(page);
   await page.setInputFiles('#take-full', asFile(await jpegOf(page, { width: 60, height: 40 })));
   await expect(shown(page)).toHaveCount(1);
@@ -223,41 +226,45 @@ test('a job that is gone for good takes its photographs with it', async ({ page 
   await expect.poll(left).toBe(0);
 });
 
-test('what is no picture, is empty or is far too large is told, and the rest is taken', async ({ page }) => {
-  const errors: string[] = [];
-  page.on('pageerror', (error) => errors.push(String(error)));
-  await page.addInitScript(() => {
-    const size = Object.getOwnPropertyDescriptor(Blob.prototype, 'size')?.get;
-    Object.defineProperty(Blob.prototype, 'size', {
-      get(this: File) {
-        return this.name === 'huge.jpg' ? 3e9 : size?.call(this);
-      },
+test(
+  'what is no picture, is empty or is far too large is told, and the rest is taken',
+  ONCE,
+  async ({ page }) => {
+    const errors: string[] = [];
+    page.on('pageerror', (error) => errors.push(String(error)));
+    await page.addInitScript(() => {
+      const size = Object.getOwnPropertyDescriptor(Blob.prototype, 'size')?.get;
+      Object.defineProperty(Blob.prototype, 'size', {
+        get(this: File) {
+          return this.name === 'huge.jpg' ? 3e9 : size?.call(this);
+        },
+      });
     });
-  });
-  await open(page);
-  const one = await jpegOf(page, { width: 60, height: 40 });
-  await page.setInputFiles('#take-faults', [
-    asFile(Buffer.from('<script>alert(1)</script>'), 'words.jpg'),
-    asFile(Buffer.alloc(0), 'empty.jpg'),
-    asFile(one, 'huge.jpg'),
-    asFile(one.subarray(0, 60), 'half.jpg'),
-    asFile(
-      Buffer.from('<svg xmlns="http://www.w3.org/2000/svg" width="0" height="0"/>'),
-      'a.svg',
-      'image/svg+xml',
-    ),
-    asFile(one, 'good.jpg'),
-  ]);
-  const status = page.getByRole('status').filter({ hasText: 'Not added' });
-  await expect(status).toContainText('1 photograph of');
-  await expect(status).toContainText('words.jpg: found no picture that this browser can show');
-  await expect(status).toContainText('empty.jpg: found an empty file');
-  await expect(status).toContainText('huge.jpg: found 3000.0 MB; expected a picture of 60.0 MB at most');
-  await expect(status).toContainText('half.jpg');
-  await expect(status).toContainText('a.svg');
-  await expect(shown(page)).toHaveCount(1);
-  expect(errors).toEqual([]);
-});
+    await open(page);
+    const one = await jpegOf(page, { width: 60, height: 40 });
+    await page.setInputFiles('#take-faults', [
+      asFile(Buffer.from('<script>alert(1)</script>'), 'words.jpg'),
+      asFile(Buffer.alloc(0), 'empty.jpg'),
+      asFile(one, 'huge.jpg'),
+      asFile(one.subarray(0, 60), 'half.jpg'),
+      asFile(
+        Buffer.from('<svg xmlns="http://www.w3.org/2000/svg" width="0" height="0"/>'),
+        'a.svg',
+        'image/svg+xml',
+      ),
+      asFile(one, 'good.jpg'),
+    ]);
+    const status = page.getByRole('status').filter({ hasText: 'Not added' });
+    await expect(status).toContainText('1 photograph of');
+    await expect(status).toContainText('words.jpg: found no picture that this browser can show');
+    await expect(status).toContainText('empty.jpg: found an empty file');
+    await expect(status).toContainText('huge.jpg: found 3000.0 MB; expected a picture of 60.0 MB at most');
+    await expect(status).toContainText('half.jpg');
+    await expect(status).toContainText('a.svg');
+    await expect(shown(page)).toHaveCount(1);
+    expect(errors).toEqual([]);
+  },
+);
 
 test.describe('where nothing can be kept', () => {
   test('a store that is refused is told, the photograph stays while the page is open, and a file is offered', async ({

@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { expect, type Page, test } from '@playwright/test';
 import { addressOf } from '../../src/calc/declare/address.ts';
+import { ONCE } from './once.ts';
 
 const answer = (page: Page) => page.locator('#plan .answer output');
 
@@ -14,14 +15,14 @@ async function write(page: Page, label: string, text: string): Promise<void> {
 test.describe('without script', () => {
   test.use({ javaScriptEnabled: false });
 
-  test('the example job stands worked, with its drawings', async ({ page }) => {
+  test('the example job stands worked, with its drawings', ONCE, async ({ page }) => {
     await page.goto('/plan/');
     // 66 ft takes five holes: four would leave gaps or ends over their longest (8 + 3 × 16 + 8 = 64 ft).
     await expect(answer(page)).toContainText('5 holes');
     await expect(page.locator('.drawing .wide svg')).toHaveCount(3);
   });
 
-  test('a rule has its page, with value, source and clause', async ({ page }) => {
+  test('a rule has its page, with value, source and clause', ONCE, async ({ page }) => {
     await page.goto('/rules/access.roof-holes.spacing/');
     await expect(page.locator('.answer')).toContainText('between 12 and 16 ft');
     await expect(page.locator('main')).toContainText('practice');
@@ -65,21 +66,23 @@ test('what was typed survives a closed tab; an address with entries offers them 
   await expect(again.locator('.jobs .job')).toHaveText(['14 Larkspur Lane']);
 });
 
-test('an entry that can’t be read is named, kept as typed, and no figure stands beside it', async ({
-  page,
-}) => {
-  await page.goto('/plan/');
-  await expect(answer(page)).toContainText('5 holes');
-  await write(page, 'Length of the roof', '66');
-  await expect(page.locator('.problems')).toContainText('Length of the roof');
-  await expect(page.locator('.problems')).toContainText('no unit');
-  await expect(answer(page)).toHaveCount(0);
-  await expect(page.getByLabel('Length of the roof').first()).toHaveValue('66');
-  await page.locator('.problems a').first().click();
-  await expect(page.getByLabel('Length of the roof').first()).toBeFocused();
-});
+test(
+  'an entry that can’t be read is named, kept as typed, and no figure stands beside it',
+  ONCE,
+  async ({ page }) => {
+    await page.goto('/plan/');
+    await expect(answer(page)).toContainText('5 holes');
+    await write(page, 'Length of the roof', '66');
+    await expect(page.locator('.problems')).toContainText('Length of the roof');
+    await expect(page.locator('.problems')).toContainText('no unit');
+    await expect(answer(page)).toHaveCount(0);
+    await expect(page.getByLabel('Length of the roof').first()).toHaveValue('66');
+    await page.locator('.problems a').first().click();
+    await expect(page.getByLabel('Length of the roof').first()).toBeFocused();
+  },
+);
 
-test('an unrated ceiling stops before any figure', async ({ page }) => {
+test('an unrated ceiling stops before any figure', ONCE, async ({ page }) => {
   await page.goto('/plan/');
   await expect(answer(page)).toContainText('5 holes');
   await page.getByLabel('Ceiling board').selectOption('gypsum 3/8 in');
@@ -88,20 +91,22 @@ test('an unrated ceiling stops before any figure', async ({ page }) => {
   await expect(first).toContainText('No published limit');
 });
 
-test('a roof on which no layout holds every rule says which clash and by how much it departs', async ({
-  page,
-}) => {
-  await page.goto('/plan/');
-  await expect(answer(page)).toContainText('5 holes');
-  // What stands beyond the end of the shorter roof would be refused first.
-  await page.getByRole('button', { name: 'Take off a vent, flue or skylight 2' }).click();
-  await page.getByRole('button', { name: 'Take off a vent, flue or skylight 1' }).click();
-  await write(page, 'Length of the roof', '20 ft');
-  await expect(page.locator('.trouble')).toContainText('can’t all hold');
-  await expect(page.locator('.trouble li').first()).toContainText('outside');
-});
+test(
+  'a roof on which no layout holds every rule says which clash and by how much it departs',
+  ONCE,
+  async ({ page }) => {
+    await page.goto('/plan/');
+    await expect(answer(page)).toContainText('5 holes');
+    // What stands beyond the end of the shorter roof would be refused first.
+    await page.getByRole('button', { name: 'Take off a vent, flue or skylight 2' }).click();
+    await page.getByRole('button', { name: 'Take off a vent, flue or skylight 1' }).click();
+    await write(page, 'Length of the roof', '20 ft');
+    await expect(page.locator('.trouble')).toContainText('can’t all hold');
+    await expect(page.locator('.trouble li').first()).toContainText('outside');
+  },
+);
 
-test('a vent can be added and taken off', async ({ page }) => {
+test('a vent can be added and taken off', ONCE, async ({ page }) => {
   await page.goto('/plan/');
   await expect(answer(page)).toContainText('5 holes');
   const rows = page.locator('fieldset.list', { hasText: 'Vents, flues and skylights' }).locator('.row');
@@ -113,7 +118,7 @@ test('a vent can be added and taken off', async ({ page }) => {
   await expect(answer(page)).toContainText('5 holes');
 });
 
-test('a job file is opened, and one with a slip is refused in a sentence', async ({ page }) => {
+test('a job file is opened, and one with a slip is refused in a sentence', ONCE, async ({ page }) => {
   await page.goto('/plan/');
   await expect(answer(page)).toContainText('5 holes');
   const job = JSON.parse(readFileSync('public/example-job.json', 'utf8')) as { home: { length: string } };
@@ -147,7 +152,7 @@ test('a figure’s working shows symbols, numbers with units and whose each is',
   await expect(page.getByRole('dialog')).toBeVisible();
 });
 
-test('an address with mischief in it does no harm', async ({ page }) => {
+test('an address with mischief in it does no harm', ONCE, async ({ page }) => {
   const alarms: string[] = [];
   page.on('dialog', (dialog) => {
     alarms.push(dialog.message());

@@ -1,5 +1,6 @@
 import { defineConfig, type Project } from '@playwright/test';
 import { findChromium, findFirefox } from './browsers.ts';
+import { ONCE } from './once.ts';
 
 // Its own port, so that two runs on one machine can stand side by side.
 const PORT = Number(process.env.SITE_TEST_PORT ?? 4399);
@@ -21,6 +22,7 @@ const projects: Project[] = [
 if (firefox) {
   projects.push({
     name: 'firefox',
+    ...(process.env.EVERY_TEST ? {} : { grepInvert: new RegExp(ONCE.tag) }),
     testIgnore: '*.chromium.spec.ts',
     use: { browserName: 'firefox', channel: 'moz-firefox', launchOptions: { executablePath: firefox } },
   });

@@ -1,16 +1,19 @@
 import { expect, test } from '@playwright/test';
+import { ONCE } from './once.ts';
 
-test('a number in a procedure leads to its rule, and stands again at the end of the page', async ({
-  page,
-}) => {
-  await page.goto('/do/filling-through-roof-holes/');
-  const number = page.locator('.prose a.rule', { hasText: '12 to 16 ft' });
-  await expect(number).toHaveAttribute('href', /access\.roof-holes\.spacing/);
-  await expect(page.locator('.numbers')).toContainText('between 12 and 16 ft');
-  await number.click();
-  await expect(page.locator('h1')).toBeVisible();
-  await expect(page.locator('main')).toContainText('practice');
-});
+test(
+  'a number in a procedure leads to its rule, and stands again at the end of the page',
+  ONCE,
+  async ({ page }) => {
+    await page.goto('/do/filling-through-roof-holes/');
+    const number = page.locator('.prose a.rule', { hasText: '12 to 16 ft' });
+    await expect(number).toHaveAttribute('href', /access\.roof-holes\.spacing/);
+    await expect(page.locator('.numbers')).toContainText('between 12 and 16 ft');
+    await number.click();
+    await expect(page.locator('h1')).toBeVisible();
+    await expect(page.locator('main')).toContainText('practice');
+  },
+);
 
 test('a calculator answers as its entries change', async ({ page }) => {
   await page.goto('/calculators/ceiling-load/');
@@ -21,7 +24,7 @@ test('a calculator answers as its entries change', async ({ page }) => {
   await expect(page.locator('.caution.stop')).toBeVisible();
 });
 
-test('the data files are served: example job and the shape of a job file', async ({ request }) => {
+test('the data files are served: example job and the shape of a job file', ONCE, async ({ request }) => {
   const schema = await (await request.get('/data/job.schema.json')).json();
   const example = await (await request.get('/example-job.json')).json();
   expect(Object.keys(schema.properties)).toEqual(expect.arrayContaining(Object.keys(example)));

@@ -1,11 +1,12 @@
 import { expect, type Page, test } from '@playwright/test';
+import { ONCE } from './once.ts';
 
 const card = (page: Page) => page.getByRole('dialog');
 const number = (page: Page) => page.locator('.prose a.rule', { hasText: '6 in' }).first();
 
 test.describe('without script', () => {
   test.use({ javaScriptEnabled: false });
-  test('a number leads to the page of its rule', async ({ page }) => {
+  test('a number leads to the page of its rule', ONCE, async ({ page }) => {
     await page.goto('/do/patching/');
     const href = await number(page).getAttribute('href');
     expect(href).toMatch(/\/rules\/access\.roof-holes\.diameter\/$/);
@@ -46,7 +47,7 @@ test('the keyboard opens it too, and the whole page is one step away', async ({ 
   await expect(page).toHaveURL(/\/rules\/access\.roof-holes\.diameter\/$/);
 });
 
-test('a number in a drawing opens its card', async ({ page }) => {
+test('a number in a drawing opens its card', ONCE, async ({ page }) => {
   await page.goto('/do/patching/');
   await page
     .locator('.drawing .wide a.rule, .drawing .narrow a.rule')
@@ -56,7 +57,7 @@ test('a number in a drawing opens its card', async ({ page }) => {
   await expect(card(page)).toBeVisible();
 });
 
-test('a number of a result opens its card, and the entries stay', async ({ page }) => {
+test('a number of a result opens its card, and the entries stay', ONCE, async ({ page }) => {
   await page.goto('/calculators/patch-kit/');
   await page.getByLabel('Holes').fill('7');
   await page.locator('.answers a.rule').first().click();
@@ -65,13 +66,13 @@ test('a number of a result opens its card, and the entries stay', async ({ page 
   await expect(page.getByLabel('Holes')).toHaveValue('7');
 });
 
-test('a number in a remark beside a result opens its card', async ({ page }) => {
+test('a number in a remark beside a result opens its card', ONCE, async ({ page }) => {
   await page.goto('/calculators/ceiling-load/');
   await page.getByText('The old insulation is taken at').locator('a.rule').first().click();
   await expect(card(page)).toContainText('0.51');
 });
 
-test('where the card can’t be had the link goes to the page', async ({ page }) => {
+test('where the card can’t be had the link goes to the page', ONCE, async ({ page }) => {
   await page.goto('/do/patching/');
   let first = true;
   await page.route('**/rules/**', (route) => {

@@ -1,4 +1,5 @@
 import { expect, type Page, test } from '@playwright/test';
+import { ONCE } from './once.ts';
 
 const SLOW = { timeout: 15_000 };
 
@@ -73,7 +74,7 @@ test('search finds what is looked for, says what it is, and leads there', async 
     });
 });
 
-test('a step that is found stands at its anchor, and a term at its own', async ({ page }) => {
+test('a step that is found stands at its anchor, and a term at its own', ONCE, async ({ page }) => {
   await (await look(page, 'brush chips screws offcuts'))
     .locator('a', { hasText: 'step: Brush off chips' })
     .first()
@@ -84,40 +85,44 @@ test('a step that is found stands at its anchor, and a term at its own', async (
   await expect(page.locator('div:target dt')).toContainText('purlin');
 });
 
-test('what is shown of a find keeps the space on both sides of a word that was looked for', async ({
-  page,
-}) => {
-  const found = await look(page, 'screws');
-  await expect(found.first()).toBeVisible();
-  const beside = await found
-    .locator('mark')
-    .evaluateAll((all) =>
-      all.flatMap((each) => [
-        each.previousSibling?.textContent?.at(-1),
-        each.nextSibling?.textContent?.at(0),
-      ]),
+test(
+  'what is shown of a find keeps the space on both sides of a word that was looked for',
+  ONCE,
+  async ({ page }) => {
+    const found = await look(page, 'screws');
+    await expect(found.first()).toBeVisible();
+    const beside = await found
+      .locator('mark')
+      .evaluateAll((all) =>
+        all.flatMap((each) => [
+          each.previousSibling?.textContent?.at(-1),
+          each.nextSibling?.textContent?.at(0),
+        ]),
+      );
+    expect(beside.length).toBeGreaterThan(0);
+    expect(beside.filter((letter) => /\p{L}/u.test(letter ?? ''))).toEqual([]);
+  },
+);
+
+test(
+  'what is found stands in a group for each kind; a kind chosen stands alone, and in the address',
+  ONCE,
+  async ({ page }) => {
+    const results = await look(page, 'ceiling');
+    const kinds = new Set(
+      (await results.locator('strong').allTextContents()).map((text) => text.split(':')[0]),
     );
-  expect(beside.length).toBeGreaterThan(0);
-  expect(beside.filter((letter) => /\p{L}/u.test(letter ?? ''))).toEqual([]);
-});
+    for (const kind of ['step', 'rule', 'calculator', 'term', 'trouble']) expect([...kinds]).toContain(kind);
+    await page.getByRole('button', { name: /^Steps: all \d+$/ }).click();
+    await expect(page).toHaveURL(/q=ceiling&kind=step$/);
+    await expect(page.locator('#results h2')).toHaveText(['Steps']);
+    await page.reload();
+    await expect(page.locator('#results h2')).toHaveText(['Steps'], SLOW);
+    await expect(page.getByLabel('Of this kind')).toHaveValue('step');
+  },
+);
 
-test('what is found stands in a group for each kind; a kind chosen stands alone, and in the address', async ({
-  page,
-}) => {
-  const results = await look(page, 'ceiling');
-  const kinds = new Set(
-    (await results.locator('strong').allTextContents()).map((text) => text.split(':')[0]),
-  );
-  for (const kind of ['step', 'rule', 'calculator', 'term', 'trouble']) expect([...kinds]).toContain(kind);
-  await page.getByRole('button', { name: /^Steps: all \d+$/ }).click();
-  await expect(page).toHaveURL(/q=ceiling&kind=step$/);
-  await expect(page.locator('#results h2')).toHaveText(['Steps']);
-  await page.reload();
-  await expect(page.locator('#results h2')).toHaveText(['Steps'], SLOW);
-  await expect(page.getByLabel('Of this kind')).toHaveValue('step');
-});
-
-test('no card and no list is found, since each says again what its page says', async ({ page }) => {
+test('no card and no list is found, since each says again what its page says', ONCE, async ({ page }) => {
   const links = await (await look(page, 'patch the hole'))
     .locator('a')
     .evaluateAll((all) => all.map((each) => new URL((each as HTMLAnchorElement).href).pathname));
@@ -125,7 +130,7 @@ test('no card and no list is found, since each says again what its page says', a
   expect(links.filter((each) => /^\/cards\/|^\/(do|rules|calculators|terms)\/$/.test(each))).toEqual([]);
 });
 
-test('where nothing is found, it says so', async ({ page }) => {
+test('where nothing is found, it says so', ONCE, async ({ page }) => {
   await page.goto('/search/?q=zzxxyyqq');
   await expect(page.locator('#count')).toHaveText('Nothing found', SLOW);
 });

@@ -1,4 +1,5 @@
 import { expect, type Page, test } from '@playwright/test';
+import { ONCE } from './once.ts';
 
 const sheet = (page: Page, title: string) =>
   page
@@ -22,7 +23,7 @@ test.describe('without script', () => {
     ['receipt', /Insulation receipt and certificate/],
   ];
   for (const [path, says] of told) {
-    test(`the sheet ${path} stands worked for the example job`, async ({ page }) => {
+    test(`the sheet ${path} stands worked for the example job`, ONCE, async ({ page }) => {
       await page.goto(`/plan/${path}/`);
       await expect(answers(page)).toContainText(says);
     });
@@ -50,59 +51,67 @@ test('an open stop of the survey keeps the plan’s figures behind it, on every 
   await expect(page.getByRole('heading', { name: 'Opening 1' })).toBeVisible();
 });
 
-test('while a stop is open, what settles it is worked, and the moisture of the fill and the receipt wait', async ({
-  page,
-}) => {
-  await page.goto('/plan/before/');
-  await page.getByLabel('Leaks').selectOption('leaks found');
-  const sheet = (name: string) =>
-    page.getByRole('navigation', { name: 'Sheets of this job' }).getByRole('link', { name }).click();
-  await sheet('Air and moisture');
-  await expect(answers(page).getByRole('heading', { name: 'Fresh air' })).toBeVisible();
-  await expect(answers(page).locator('.behind-stops')).toHaveCount(1);
-  await expect(answers(page).locator('.behind-stops .part')).toHaveCount(1);
-  await expect(answers(page).locator('.behind-stops .part')).toBeHidden();
-  await sheet('Receipt');
-  await expect(answers(page).locator('.paper')).toBeHidden();
-  await expect(answers(page).locator('.caution.stop').first()).toBeVisible();
-});
+test(
+  'while a stop is open, what settles it is worked, and the moisture of the fill and the receipt wait',
+  ONCE,
+  async ({ page }) => {
+    await page.goto('/plan/before/');
+    await page.getByLabel('Leaks').selectOption('leaks found');
+    const sheet = (name: string) =>
+      page.getByRole('navigation', { name: 'Sheets of this job' }).getByRole('link', { name }).click();
+    await sheet('Air and moisture');
+    await expect(answers(page).getByRole('heading', { name: 'Fresh air' })).toBeVisible();
+    await expect(answers(page).locator('.behind-stops')).toHaveCount(1);
+    await expect(answers(page).locator('.behind-stops .part')).toHaveCount(1);
+    await expect(answers(page).locator('.behind-stops .part')).toBeHidden();
+    await sheet('Receipt');
+    await expect(answers(page).locator('.paper')).toBeHidden();
+    await expect(answers(page).locator('.caution.stop').first()).toBeVisible();
+  },
+);
 
-test('each condition of readiness names what it rests on, and leads to its source', async ({ page }) => {
-  await page.goto('/plan/before/');
-  const row = page
-    .getByRole('table', { name: 'Conditions' })
-    .getByRole('row')
-    .filter({ hasText: 'Vermiculite' });
-  await row.getByRole('link').click();
-  await expect(page).toHaveURL(/cautions\/before\/#vermiculite$/);
-  await expect(page.locator('#vermiculite')).toContainText('EPA guidance on vermiculite');
-});
+test(
+  'each condition of readiness names what it rests on, and leads to its source',
+  ONCE,
+  async ({ page }) => {
+    await page.goto('/plan/before/');
+    const row = page
+      .getByRole('table', { name: 'Conditions' })
+      .getByRole('row')
+      .filter({ hasText: 'Vermiculite' });
+    await row.getByRole('link').click();
+    await expect(page).toHaveURL(/cautions\/before\/#vermiculite$/);
+    await expect(page.locator('#vermiculite')).toContainText('EPA guidance on vermiculite');
+  },
+);
 
-test('a part that lacks an entry says which, and leads to its box; what was typed stays', async ({
-  page,
-}) => {
-  await page.goto('/plan/hose-marks/');
-  const box = page.getByLabel('Reach of the stream');
-  await box.fill('');
-  await expect(page.getByText('Waits for: Reach of the stream')).toBeVisible();
-  await page.getByRole('link', { name: 'Reach of the stream' }).click();
-  await expect(box).toBeFocused();
-  await box.fill('3 ft');
-  await expect(page.getByRole('heading', { name: 'Opening 1' })).toBeVisible();
-  await box.fill('3 lb');
-  await box.blur();
-  await expect(page.locator('.problems')).toContainText('Reach of the stream');
-  await expect(box).toHaveValue('3 lb');
-});
+test(
+  'a part that lacks an entry says which, and leads to its box; what was typed stays',
+  ONCE,
+  async ({ page }) => {
+    await page.goto('/plan/hose-marks/');
+    const box = page.getByLabel('Reach of the stream');
+    await box.fill('');
+    await expect(page.getByText('Waits for: Reach of the stream')).toBeVisible();
+    await page.getByRole('link', { name: 'Reach of the stream' }).click();
+    await expect(box).toBeFocused();
+    await box.fill('3 ft');
+    await expect(page.getByRole('heading', { name: 'Opening 1' })).toBeVisible();
+    await box.fill('3 lb');
+    await box.blur();
+    await expect(page.locator('.problems')).toContainText('Reach of the stream');
+    await expect(box).toHaveValue('3 lb');
+  },
+);
 
-test('entries that clash are told at the part they belong to; the others stand', async ({ page }) => {
+test('entries that clash are told at the part they belong to; the others stand', ONCE, async ({ page }) => {
   await page.goto('/plan/machine/');
   await page.getByLabel('Rate of the machine').fill('12 lb/min');
   await expect(answers(page).getByRole('alert')).toContainText('a rate beside a weighed run');
   await expect(answers(page)).toContainText('on target');
 });
 
-test('the R typed from the maker’s paper stands on the receipt, and no other', async ({ page }) => {
+test('the R typed from the maker’s paper stands on the receipt, and no other', ONCE, async ({ page }) => {
   await page.goto('/plan/receipt/');
   const paper = page.getByRole('region', { name: 'Insulation receipt and certificate' });
   await expect(paper).not.toContainText(/R-\d/);

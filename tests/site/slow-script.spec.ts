@@ -1,4 +1,5 @@
 import { expect, type Page, test } from '@playwright/test';
+import { ONCE } from './once.ts';
 
 // A form is on a phone's screen long before its script, where the line is poor.
 
@@ -39,20 +40,22 @@ for (const [path, id, typed] of [
     await expect(choice).toHaveValue(other ?? '');
   });
 
-test('a working that was unfolded before the script came stays unfolded, and says the same', async ({
-  page,
-}) => {
-  const release = await withoutScripts(page);
-  await page.goto('/calculators/fill/', { waitUntil: 'commit' });
-  const workings = page.locator('#answer details:not(.larger)');
-  const step = (place: number) => workings.nth(place).locator('.working li').first();
-  await workings.first().locator('summary').click();
-  const before = (await step(0).textContent()) ?? '';
-  expect(before).toMatch(/=/);
-  await expect(step(1)).toBeAttached();
-  release();
-  // What nobody unfolded is drawn no longer once the form lives.
-  await expect(step(1)).not.toBeAttached({ timeout: 20_000 });
-  await expect(step(0)).toBeVisible();
-  await expect(step(0)).toHaveText(before);
-});
+test(
+  'a working that was unfolded before the script came stays unfolded, and says the same',
+  ONCE,
+  async ({ page }) => {
+    const release = await withoutScripts(page);
+    await page.goto('/calculators/fill/', { waitUntil: 'commit' });
+    const workings = page.locator('#answer details:not(.larger)');
+    const step = (place: number) => workings.nth(place).locator('.working li').first();
+    await workings.first().locator('summary').click();
+    const before = (await step(0).textContent()) ?? '';
+    expect(before).toMatch(/=/);
+    await expect(step(1)).toBeAttached();
+    release();
+    // What nobody unfolded is drawn no longer once the form lives.
+    await expect(step(1)).not.toBeAttached({ timeout: 20_000 });
+    await expect(step(0)).toBeVisible();
+    await expect(step(0)).toHaveText(before);
+  },
+);
