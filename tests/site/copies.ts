@@ -5,8 +5,15 @@ import { join } from 'node:path';
 import { filesIn } from '../../src/built/files.ts';
 
 /** A few pages are enough to try one version against another; the rest would only be fetched. */
-const LEFT_OUT =
-  /^dist\/(pagefind|checks|sources|trouble|safety|train|hosting|rules\/(?!access\.roof-holes\.diameter))\b/;
+const LEFT_OUT = new RegExp(
+  `^dist/(${[
+    'pagefind|cautions|checks|know|safety|sources|train|trouble|hosting|recheck|licences',
+    'rules/(?!access\\.roof-holes\\.diameter)',
+    'calculators/(?!index|patch-kit)',
+    'do/(?!index|patching|filling-through-roof-holes)',
+    'cards/(?!index|patching)',
+  ].join('|')})\\b`,
+);
 
 /** Versions of a small site, each made from the built one, its worker written anew. */
 export class Versions {
