@@ -1,8 +1,8 @@
 import { sentence } from '../../src/calc/declare/read-fields.ts';
 import { type JobEntries, readJobFile, writeJobFile } from '../../src/job/job-file.ts';
 import { workJob } from '../../src/job/work.ts';
-import { loadProject } from '../../src/rulebook/project.ts';
 import { openRulebook } from '../../src/rulebook/rulebook.ts';
+import { theProject } from '../the-project.ts';
 import { budgets } from './budgets.ts';
 import type { Figure } from './figure.ts';
 import { largestJob } from './largest-job.ts';
@@ -10,7 +10,7 @@ import { medianTime } from './median-time.ts';
 
 /** How long is a job worked, in milliseconds? @throws where the job can't be worked: there would be nothing to time. */
 export function workTime(entries: JobEntries): number {
-  const rules = openRulebook(loadProject().data);
+  const rules = openRulebook(theProject().data);
   const read = readJobFile(writeJobFile(entries));
   if (!read.ok) throw new Error(read.problems.map(sentence).join(' '));
   const once = workJob(read.value, rules);

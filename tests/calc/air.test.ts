@@ -10,11 +10,11 @@ import { type Answer, answer } from '../../src/calc/declare/calculation.ts';
 import { sentence } from '../../src/calc/declare/read-fields.ts';
 import { remarkText } from '../../src/calc/declare/remark.ts';
 import { amountIn, inUnit, number, type Quantity, quantity } from '../../src/quantity/quantity.ts';
-import { loadProject } from '../../src/rulebook/project.ts';
 import { openRulebook } from '../../src/rulebook/rulebook.ts';
+import { theProject } from '../the-project.ts';
 import { complaints, printed } from './told.ts';
 
-const { data } = loadProject();
+const { data } = theProject();
 const rules = openRulebook(data);
 const cfm = (q: Quantity<'air flow'> | undefined): number => amountIn(q as Quantity<'air flow'>, 'cfm');
 const ft2 = (amount: number) => quantity(amount, 'ft2');

@@ -8,10 +8,10 @@ import { sentence } from '../../src/calc/declare/read-fields.ts';
 import { format } from '../../src/quantity/format.ts';
 import { parseQuantity } from '../../src/quantity/parse.ts';
 import { amountIn, type Quantity, quantity } from '../../src/quantity/quantity.ts';
-import { loadProject } from '../../src/rulebook/project.ts';
 import { openRulebook } from '../../src/rulebook/rulebook.ts';
+import { theProject } from '../the-project.ts';
 
-const rules = openRulebook(loadProject().data);
+const rules = openRulebook(theProject().data);
 
 interface Laid {
   readonly board?: string;
@@ -99,7 +99,7 @@ describe('an unrated ceiling has a stop and no limit', () => {
     });
   });
   test('the caution of an unrated and of an overloaded ceiling is a stop', () => {
-    const { cautions } = loadProject().data;
+    const { cautions } = theProject().data;
     expect(cautions['caution.ceiling.unrated']?.level).toBe('stop');
     expect(cautions['caution.ceiling.overloaded']?.level).toBe('stop');
     expect(load({ depth: 40, density: 2 }).cautions).toEqual(['caution.ceiling.overloaded']);

@@ -1,11 +1,11 @@
 import { describe, expect, test } from 'vitest';
 import { type CheckResult, runCheck } from '../../src/calc/checks/run-check.ts';
 import { citedByCheck } from '../../src/rulebook/cited-by-check.ts';
-import { loadProject } from '../../src/rulebook/project.ts';
 import { openRulebook } from '../../src/rulebook/rulebook.ts';
 import type { Check } from '../../src/rulebook/schema.ts';
+import { theProject } from '../the-project.ts';
 
-const { data, files } = loadProject();
+const { data, files } = theProject();
 const rules = openRulebook(data);
 
 describe('what is published and what was worked by hand comes out', () => {

@@ -2,10 +2,10 @@ import { describe, expect, test } from 'vitest';
 import { calculationNamed, calculations } from '../../src/calc/calculations.ts';
 import { commonCases } from '../../src/calc/declare/common-cases.ts';
 import { format } from '../../src/quantity/format.ts';
-import { loadProject } from '../../src/rulebook/project.ts';
 import { openRulebook } from '../../src/rulebook/rulebook.ts';
+import { theProject } from '../the-project.ts';
 
-const rules = openRulebook(loadProject().data);
+const rules = openRulebook(theProject().data);
 
 describe('every calculation has common cases', () => {
   test.each(calculations.map((each) => [each.name, each] as const))('%s', (_, declared) => {

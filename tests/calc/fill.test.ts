@@ -6,10 +6,10 @@ import { fillWords } from '../../src/calc/fill/cautions.ts';
 import { type Material, resistancePerInch } from '../../src/calc/fill/resistance.ts';
 import { amountIn, quantity } from '../../src/quantity/quantity.ts';
 import { rulesBehind } from '../../src/quantity/working.ts';
-import { loadProject } from '../../src/rulebook/project.ts';
 import { openRulebook } from '../../src/rulebook/rulebook.ts';
+import { theProject } from '../the-project.ts';
 
-const { data } = loadProject();
+const { data } = theProject();
 const rules = openRulebook(data);
 const R = 'h ft2 F/(Btu in)';
 

@@ -5,11 +5,11 @@ import { sentence } from '../../src/calc/declare/read-fields.ts';
 import { layers } from '../../src/calc/layers/declaration.ts';
 import { amountIn, type Quantity } from '../../src/quantity/quantity.ts';
 import { working } from '../../src/quantity/working.ts';
-import { loadProject } from '../../src/rulebook/project.ts';
 import { openRulebook } from '../../src/rulebook/rulebook.ts';
+import { theProject } from '../the-project.ts';
 import { printed, worked } from './told.ts';
 
-const rules = openRulebook(loadProject().data);
+const rules = openRulebook(theProject().data);
 
 type Entries = Readonly<Record<string, unknown>>;
 

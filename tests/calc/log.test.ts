@@ -4,11 +4,11 @@ import { answer, EntriesClash } from '../../src/calc/declare/calculation.ts';
 import { openingLog } from '../../src/calc/log/declaration.ts';
 import { inQuarters, openingSoFar, openingStates } from '../../src/calc/log/opening.ts';
 import { amountIn, inUnit, quantity } from '../../src/quantity/quantity.ts';
-import { loadProject } from '../../src/rulebook/project.ts';
 import { openRulebook } from '../../src/rulebook/rulebook.ts';
+import { theProject } from '../the-project.ts';
 import { printed } from './told.ts';
 
-const rules = openRulebook(loadProject().data);
+const rules = openRulebook(theProject().data);
 
 describe('bags are counted in quarters', () => {
   test.each([

@@ -9,10 +9,10 @@ import { dewPoint, saturationPressure } from '../../src/calc/moisture/equations.
 import { materials } from '../../src/calc/moisture/fields.ts';
 import { NothingHoldsBack, profile, taut } from '../../src/calc/moisture/profile.ts';
 import { amountIn, type Quantity } from '../../src/quantity/quantity.ts';
-import { loadProject } from '../../src/rulebook/project.ts';
 import { openRulebook } from '../../src/rulebook/rulebook.ts';
+import { theProject } from '../the-project.ts';
 
-const { data } = loadProject();
+const { data } = theProject();
 const rules = openRulebook(data);
 type Entries = Readonly<Record<string, unknown>>;
 

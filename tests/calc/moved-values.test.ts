@@ -8,12 +8,12 @@ import {
 } from '../../src/calc/checks/moved-values.ts';
 import { needlessReasons, whyUnguarded } from '../../src/calc/checks/unguarded.ts';
 import { changedRulebook, restingOn } from '../../src/rulebook/changed.ts';
-import { loadProject } from '../../src/rulebook/project.ts';
 import type { Rule } from '../../src/rulebook/rulebook.ts';
 import { openRulebook } from '../../src/rulebook/rulebook.ts';
 import type { RuleValue } from '../../src/rulebook/schema.ts';
+import { theProject } from '../the-project.ts';
 
-const { data, files } = loadProject();
+const { data, files } = theProject();
 const checks = files.checks.map(({ entry }) => entry);
 const rule = (value: RuleValue): Rule => ({ ...(Object.values(data.rules)[0] as Rule), id: 'a.b', value });
 const movesOf = (value: RuleValue) =>

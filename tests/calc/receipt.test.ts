@@ -12,10 +12,10 @@ import {
 import { checkPart } from '../../src/calc/receipt/part-checks.ts';
 import { askedBy, papers, receiptSheet } from '../../src/calc/receipt/sheet.ts';
 import { amountIn, type Quantity, quantity } from '../../src/quantity/quantity.ts';
-import { loadProject } from '../../src/rulebook/project.ts';
 import { openRulebook } from '../../src/rulebook/rulebook.ts';
+import { theProject } from '../the-project.ts';
 
-const { data } = loadProject();
+const { data } = theProject();
 const rules = openRulebook(data);
 
 const part = {

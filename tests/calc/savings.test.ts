@@ -8,15 +8,15 @@ import { fuels } from '../../src/calc/savings/fuel.ts';
 import { singlePresentWorth, uniformPresentWorth } from '../../src/calc/savings/worth.ts';
 import { amountIn, type Quantity } from '../../src/quantity/quantity.ts';
 import type { UnitOf } from '../../src/quantity/units.ts';
-import { loadProject } from '../../src/rulebook/project.ts';
 import { openRulebook } from '../../src/rulebook/rulebook.ts';
+import { theProject } from '../the-project.ts';
 import { within } from './quadrature.ts';
 
 /** The amount of a figure; none where there is no such figure, so that nothing holds of it. */
 const amountOf = (figure: Figure | undefined): number =>
   typeof figure?.value === 'object' ? figure.value.amount : Number.NaN;
 
-const { data } = loadProject();
+const { data } = theProject();
 const rules = openRulebook(data);
 
 type Entries = Readonly<Record<string, unknown>>;

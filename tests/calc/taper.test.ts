@@ -5,11 +5,11 @@ import { sentence } from '../../src/calc/declare/read-fields.ts';
 import { restrictedEdge, taper } from '../../src/calc/taper/declaration.ts';
 import { meanTransmittance, type TaperForm, taperForms } from '../../src/calc/taper/transmittance.ts';
 import { amountIn, type Quantity } from '../../src/quantity/quantity.ts';
-import { loadProject } from '../../src/rulebook/project.ts';
 import { openRulebook } from '../../src/rulebook/rulebook.ts';
+import { theProject } from '../the-project.ts';
 import { integral, within } from './quadrature.ts';
 
-const rules = openRulebook(loadProject().data);
+const rules = openRulebook(theProject().data);
 
 /** How wide each form is at a share of the way from its thinnest to its thickest; a triangle has twice the width of a rectangle at its base. */
 const widthAt: Readonly<Record<TaperForm, (share: number) => number>> = {

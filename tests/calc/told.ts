@@ -4,10 +4,10 @@ import { remarkText } from '../../src/calc/declare/remark.ts';
 import { type FormatOptions, format } from '../../src/quantity/format.ts';
 import { amountIn, type Quantity } from '../../src/quantity/quantity.ts';
 import type { UnitName } from '../../src/quantity/units.ts';
-import { loadProject } from '../../src/rulebook/project.ts';
 import { openRulebook } from '../../src/rulebook/rulebook.ts';
+import { theProject } from '../the-project.ts';
 
-export const rules = openRulebook(loadProject().data);
+export const rules = openRulebook(theProject().data);
 
 export type Entries = Readonly<Record<string, unknown>>;
 

@@ -1,10 +1,10 @@
 import { describe, expect, test } from 'vitest';
 import { calculations } from '../../src/calc/calculations.ts';
 import { askedByCalculations, usesOf } from '../../src/calc/uses.ts';
-import { loadProject } from '../../src/rulebook/project.ts';
 import type { Rule, RulebookData } from '../../src/rulebook/rulebook.ts';
+import { theProject } from '../the-project.ts';
 
-const { data } = loadProject();
+const { data } = theProject();
 
 /** Invented: one rule that others name in each of the ways there are, and neighbours that do not. */
 const rule = (id: string, more: Partial<Rule>): Rule => ({

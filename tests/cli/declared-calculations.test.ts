@@ -6,13 +6,13 @@ import { declaredCalculations } from '../../src/cli/declared-calculations.ts';
 import { drawings } from '../../src/islands/calculator/drawings.ts';
 import { sentRules } from '../../src/rulebook/generate.ts';
 import { placeholdersIn } from '../../src/rulebook/placeholders.ts';
-import { loadProject } from '../../src/rulebook/project.ts';
 import { openRulebook } from '../../src/rulebook/rulebook.ts';
+import { theProject } from '../the-project.ts';
 
 const {
   base: data,
   files: { checks },
-} = loadProject();
+} = theProject();
 const whole = openRulebook(data);
 const declared = await declaredCalculations();
 

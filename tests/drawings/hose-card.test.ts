@@ -6,8 +6,8 @@ import { hoseCard } from '../../src/drawings/hose-card.ts';
 import { toSvg } from '../../src/drawings/svg.ts';
 import { format } from '../../src/quantity/format.ts';
 import { amountIn, quantity } from '../../src/quantity/quantity.ts';
-import { loadProject } from '../../src/rulebook/project.ts';
 import { openRulebook } from '../../src/rulebook/rulebook.ts';
+import { theProject } from '../the-project.ts';
 import {
   boxOf,
   dimensionsOf,
@@ -20,7 +20,7 @@ import {
 } from './measure.ts';
 import { type Element, readXml, wordsOf } from './xml.ts';
 
-const rules = openRulebook(loadProject().data);
+const rules = openRulebook(theProject().data);
 type Entries = Readonly<Record<string, unknown>>;
 const sizes = ['wide', 'narrow'] as const;
 type Size = (typeof sizes)[number];

@@ -6,12 +6,12 @@ import type { MoistureScreen } from '../../src/calc/moisture/screen.ts';
 import { moistureDrawing, spread } from '../../src/drawings/moisture.ts';
 import { toSvg } from '../../src/drawings/svg.ts';
 import { amountIn } from '../../src/quantity/quantity.ts';
-import { loadProject } from '../../src/rulebook/project.ts';
 import { openRulebook } from '../../src/rulebook/rulebook.ts';
+import { theProject } from '../the-project.ts';
 import { boxOf, cornersOf, isThick, numberAt, overlap, shapesOf } from './measure.ts';
 import { type Element, readXml, wordsOf } from './xml.ts';
 
-const rules = openRulebook(loadProject().data);
+const rules = openRulebook(theProject().data);
 type Entries = Readonly<Record<string, unknown>>;
 const sizes = ['wide', 'narrow'] as const;
 

@@ -5,10 +5,10 @@ import { PX_PER_INCH, patchTemplate } from '../../src/drawings/patch-template.ts
 import { screwOrderDrawing } from '../../src/drawings/screw-order.ts';
 import { type Drawing, type Shape, toSvg } from '../../src/drawings/svg.ts';
 import { quantity } from '../../src/quantity/quantity.ts';
-import { loadProject } from '../../src/rulebook/project.ts';
 import { openRulebook } from '../../src/rulebook/rulebook.ts';
+import { theProject } from '../the-project.ts';
 
-const rules = openRulebook(loadProject().data);
+const rules = openRulebook(theProject().data);
 const layersOf = (diameter: number) => patchLayers(quantity(diameter, 'in'), rules);
 const sizes = ['wide', 'narrow'] as const;
 const diameters = [1, 3, 6, 8.75, 12, 20, 30] as const;

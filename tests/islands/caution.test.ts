@@ -5,7 +5,7 @@ import type { CautionId } from '../../src/generated/rule-types.ts';
 import { WithBook } from '../../src/islands/book.ts';
 import { Caution, Cautions } from '../../src/islands/results/Caution.tsx';
 import { book } from '../../src/islands/rules.ts';
-import { loadProject } from '../../src/rulebook/project.ts';
+import { theProject } from '../the-project.ts';
 
 /** What a reader sees of a component: its cautions in order, a line each, with its words and links. */
 const shown = (node: ComponentChild): string =>
@@ -19,7 +19,7 @@ const shown = (node: ComponentChild): string =>
       (_, name: 'lt' | 'gt' | 'quot' | 'amp') => ({ lt: '<', gt: '>', quot: '"', amp: '&' })[name],
     );
 
-const { data } = loadProject();
+const { data } = theProject();
 const ids = Object.keys(data.cautions) as CautionId[];
 
 describe('a caution on a page', () => {

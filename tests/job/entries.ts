@@ -4,10 +4,10 @@ import { withEntry } from '../../src/islands/entries.ts';
 import { type JobEntries, readJobFile, writeJobFile } from '../../src/job/job-file.ts';
 import type { WorkedJob } from '../../src/job/planned.ts';
 import { workJob } from '../../src/job/work.ts';
-import { loadProject } from '../../src/rulebook/project.ts';
 import { openRulebook, type Rulebook } from '../../src/rulebook/rulebook.ts';
+import { theProject } from '../the-project.ts';
 
-export const { data } = loadProject();
+export const { data } = theProject();
 export const rules = openRulebook(data);
 
 export const exampleText = readFileSync('public/example-job.json', 'utf8');

@@ -1,11 +1,11 @@
 import { describe, expect, test } from 'vitest';
 import { type ChangeKind, diffRulebooks } from '../../src/rulebook/changes/diff.ts';
 import { changesByVersion, compareVersions, releaseProblems } from '../../src/rulebook/changes/releases.ts';
-import { loadProject } from '../../src/rulebook/project.ts';
 import type { Rule, RulebookData } from '../../src/rulebook/rulebook.ts';
 import type { Reason, RuleValue } from '../../src/rulebook/schema.ts';
+import { theProject } from '../the-project.ts';
 
-const { data, files } = loadProject();
+const { data, files } = theProject();
 const [some] = Object.values(data.rules) as [Rule];
 const value = (number: number, unit = 'in'): RuleValue => ({ kind: 'at-least', number, unit });
 const range = (low: number, high: number): RuleValue => ({ kind: 'between', low, high, unit: 'in' });

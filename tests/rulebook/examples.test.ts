@@ -10,11 +10,11 @@ import { workJob } from '../../src/job/work.ts';
 import * as dimension from '../../src/quantity/dimension.ts';
 import * as quantity from '../../src/quantity/quantity.ts';
 import * as units from '../../src/quantity/units.ts';
-import { loadProject } from '../../src/rulebook/project.ts';
 import { openRulebook } from '../../src/rulebook/rulebook.ts';
 import { bareRoof } from '../calc/holes/roofs.ts';
+import { theProject } from '../the-project.ts';
 
-const { data } = loadProject();
+const { data } = theProject();
 const exampleJob = readJobFile(readFileSync('public/example-job.json', 'utf8'));
 
 const plan = exampleJob.ok ? workJob(exampleJob.value, openRulebook(data)) : exampleJob;

@@ -7,10 +7,10 @@ import {
   rulebookJson,
   rulebookJsonSchema,
 } from '../../src/rulebook/export/json.ts';
-import { loadProject } from '../../src/rulebook/project.ts';
 import type { Rule, RulebookData } from '../../src/rulebook/rulebook.ts';
+import { theProject } from '../the-project.ts';
 
-const { data } = loadProject();
+const { data } = theProject();
 const text = rulebookJson(data);
 
 /** Where an entry stands in the files is not part of the rulebook. */

@@ -4,10 +4,10 @@ import ts from 'typescript';
 import { describe, expect, test } from 'vitest';
 import { calculationRulesModule, ruleChoicesModule, ruleTypesModule } from '../../src/rulebook/generate.ts';
 import { generatedFiles } from '../../src/rulebook/generated-files.ts';
-import { loadProject } from '../../src/rulebook/project.ts';
 import type { Rule, RulebookData } from '../../src/rulebook/rulebook.ts';
+import { theProject } from '../the-project.ts';
 
-const { data, references } = loadProject();
+const { data, references } = theProject();
 
 const rule = (id: string, title: string, choice: string): Rule => ({
   id,

@@ -13,12 +13,12 @@ import { toSvg } from '../../src/drawings/svg.ts';
 import { type Entries, withEntry } from '../../src/islands/entries.ts';
 import { jobFields } from '../../src/job/job-fields.ts';
 import { workJob } from '../../src/job/work.ts';
-import { loadProject } from '../../src/rulebook/project.ts';
 import { openRulebook } from '../../src/rulebook/rulebook.ts';
+import { theProject } from '../the-project.ts';
 
 // In Chromium alone: only it prints to PDF under test. What is drawn again a moment after the answer must come, and come right.
 
-const rules = openRulebook(loadProject().data);
+const rules = openRulebook(theProject().data);
 const {
   format: _format,
   version: _version,

@@ -3,12 +3,12 @@ import { describe, expect, test } from 'vitest';
 import { calculationNamed } from '../../src/calc/calculations.ts';
 import { entriesIn } from '../../src/calc/declare/address.ts';
 import { readFields } from '../../src/calc/declare/read-fields.ts';
-import { loadProject } from '../../src/rulebook/project.ts';
 import type { RulebookData } from '../../src/rulebook/rulebook.ts';
 import type { RuleValue } from '../../src/rulebook/schema.ts';
 import { type Piece, projectQuestions, readQuestions } from '../../src/train/questions.ts';
+import { theProject } from '../the-project.ts';
 
-const { data } = loadProject();
+const { data } = theProject();
 
 /** The rulebook with another value in one rule. */
 function withValue(id: string, value: RuleValue): RulebookData {

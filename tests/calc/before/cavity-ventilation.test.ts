@@ -6,11 +6,11 @@ import { answer } from '../../../src/calc/declare/calculation.ts';
 import { sentence } from '../../../src/calc/declare/read-fields.ts';
 import { remarkText } from '../../../src/calc/declare/remark.ts';
 import { amountIn, quantity } from '../../../src/quantity/quantity.ts';
-import { loadProject } from '../../../src/rulebook/project.ts';
 import { openRulebook } from '../../../src/rulebook/rulebook.ts';
+import { theProject } from '../../the-project.ts';
 import { complaints, printed } from '../told.ts';
 
-const rules = openRulebook(loadProject().data);
+const rules = openRulebook(theProject().data);
 
 /** 24 CFR 3280.504(d)(2): a single section, a bare metal roof and sealed leaks, all three; else (d)(1). */
 const single: readonly [bareMetal: Known, sealed: Known, verdict: string][] = [

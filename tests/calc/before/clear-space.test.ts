@@ -10,11 +10,11 @@ import { remarkText } from '../../../src/calc/declare/remark.ts';
 import { type Material, materials } from '../../../src/calc/fill/resistance.ts';
 import { amountIn, type Quantity, quantity } from '../../../src/quantity/quantity.ts';
 import { working } from '../../../src/quantity/working.ts';
-import { loadProject } from '../../../src/rulebook/project.ts';
 import { openRulebook } from '../../../src/rulebook/rulebook.ts';
+import { theProject } from '../../the-project.ts';
 import { complaints, printed } from '../told.ts';
 
-const { data } = loadProject();
+const { data } = theProject();
 const rules = openRulebook(data);
 
 interface Measured {

@@ -12,11 +12,11 @@ import {
 import { answer } from '../../../src/calc/declare/calculation.ts';
 import { readFields, sentence } from '../../../src/calc/declare/read-fields.ts';
 import { remarkText } from '../../../src/calc/declare/remark.ts';
-import { loadProject } from '../../../src/rulebook/project.ts';
 import { openRulebook } from '../../../src/rulebook/rulebook.ts';
+import { theProject } from '../../the-project.ts';
 import { printed } from '../told.ts';
 
-const { data } = loadProject();
+const { data } = theProject();
 const rules = openRulebook(data);
 
 const sound: Survey = {

@@ -4,11 +4,11 @@ import { cavity } from '../../../src/calc/cavity/declaration.ts';
 import { answer } from '../../../src/calc/declare/calculation.ts';
 import { sentence } from '../../../src/calc/declare/read-fields.ts';
 import { amountIn, type Quantity } from '../../../src/quantity/quantity.ts';
-import { loadProject } from '../../../src/rulebook/project.ts';
 import { openRulebook } from '../../../src/rulebook/rulebook.ts';
+import { theProject } from '../../the-project.ts';
 import { within } from '../quadrature.ts';
 
-const rules = openRulebook(loadProject().data);
+const rules = openRulebook(theProject().data);
 
 type Entries = Readonly<Record<string, unknown>>;
 

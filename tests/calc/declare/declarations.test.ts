@@ -5,10 +5,10 @@ import type { Field, Fields } from '../../../src/calc/declare/field.ts';
 import { readFields, sentence } from '../../../src/calc/declare/read-fields.ts';
 import { remarkText } from '../../../src/calc/declare/remark.ts';
 import { jobFields } from '../../../src/job/job-fields.ts';
-import { loadProject } from '../../../src/rulebook/project.ts';
 import { openRulebook } from '../../../src/rulebook/rulebook.ts';
+import { theProject } from '../../the-project.ts';
 
-const { data, files } = loadProject();
+const { data, files } = theProject();
 const rules = openRulebook(data);
 
 /** Every field below some fields, with the way to it. */

@@ -1,10 +1,10 @@
 import { expect, test } from 'vitest';
 import { calculationNamed } from '../../../src/calc/calculations.ts';
 import { exampleFigure } from '../../../src/calc/declare/example-figure.ts';
-import { loadProject } from '../../../src/rulebook/project.ts';
 import { openRulebook } from '../../../src/rulebook/rulebook.ts';
+import { theProject } from '../../the-project.ts';
 
-const rules = openRulebook(loadProject().data);
+const rules = openRulebook(theProject().data);
 const section = calculationNamed('cavity-section');
 if (!section) throw new Error('found no calculation of a section, expected one');
 

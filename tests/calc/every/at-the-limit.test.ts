@@ -3,10 +3,10 @@ import { calculationNamed } from '../../../src/calc/calculations.ts';
 import { answer } from '../../../src/calc/declare/calculation.ts';
 import { sentence } from '../../../src/calc/declare/read-fields.ts';
 import { format } from '../../../src/quantity/format.ts';
-import { loadProject } from '../../../src/rulebook/project.ts';
 import { openRulebook } from '../../../src/rulebook/rulebook.ts';
+import { theProject } from '../../the-project.ts';
 
-const rules = openRulebook(loadProject().data);
+const rules = openRulebook(theProject().data);
 
 /** What a calculation says: a figure, its cautions, or its complaint. */
 function says(name: string, entries: unknown, figure: string): string {

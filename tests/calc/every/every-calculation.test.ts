@@ -7,8 +7,8 @@ import { sentence } from '../../../src/calc/declare/read-fields.ts';
 import { parseQuantity } from '../../../src/quantity/parse.ts';
 import { amountIn } from '../../../src/quantity/quantity.ts';
 import { type UnitName, units } from '../../../src/quantity/units.ts';
-import { loadProject } from '../../../src/rulebook/project.ts';
 import { openRulebook } from '../../../src/rulebook/rulebook.ts';
+import { theProject } from '../../the-project.ts';
 import {
   digits,
   type Entries,
@@ -21,7 +21,7 @@ import {
 } from './entries.ts';
 import { differences, unsound } from './sound.ts';
 
-const { data, files } = loadProject();
+const { data, files } = theProject();
 const rules = openRulebook(data);
 
 interface Base {

@@ -15,8 +15,8 @@ import { drawingsFor } from '../../../src/islands/calculator/drawings.ts';
 import { format } from '../../../src/quantity/format.ts';
 import type { Quantity } from '../../../src/quantity/quantity.ts';
 import { working } from '../../../src/quantity/working.ts';
-import { loadProject } from '../../../src/rulebook/project.ts';
 import { openRulebook } from '../../../src/rulebook/rulebook.ts';
+import { theProject } from '../../the-project.ts';
 import {
   CASES,
   noNumbers,
@@ -27,7 +27,7 @@ import {
   typedAnew,
 } from './hostile-words.ts';
 
-const rules = openRulebook(loadProject().data);
+const rules = openRulebook(theProject().data);
 
 const textOf = (value: Quantity | string, options = {}): string =>
   typeof value === 'string' ? value : format(value, options);

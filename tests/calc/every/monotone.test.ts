@@ -4,11 +4,11 @@ import { calculationNamed } from '../../../src/calc/calculations.ts';
 import { answer } from '../../../src/calc/declare/calculation.ts';
 import { parseQuantity } from '../../../src/quantity/parse.ts';
 import { amountIn, type Quantity } from '../../../src/quantity/quantity.ts';
-import { loadProject } from '../../../src/rulebook/project.ts';
 import { openRulebook } from '../../../src/rulebook/rulebook.ts';
+import { theProject } from '../../the-project.ts';
 import { digits, type Entries, leavesIn, withAt } from './entries.ts';
 
-const { files, data } = loadProject();
+const { files, data } = theProject();
 const rules = openRulebook(data);
 
 type Way = 'never less' | 'never more';

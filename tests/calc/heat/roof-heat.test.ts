@@ -8,15 +8,15 @@ import { heat } from '../../../src/calc/heat/declaration.ts';
 import { uniformResistance } from '../../../src/calc/heat/uniform.ts';
 import { format } from '../../../src/quantity/format.ts';
 import { amountIn, type Quantity, quantity } from '../../../src/quantity/quantity.ts';
-import { loadProject } from '../../../src/rulebook/project.ts';
 import { openRulebook } from '../../../src/rulebook/rulebook.ts';
+import { theProject } from '../../the-project.ts';
 import { within } from '../quadrature.ts';
 
 /** The amount of a figure; none where there is no such figure, so that nothing holds of it. */
 const amountOf = (figure: Figure | undefined): number =>
   typeof figure?.value === 'object' ? figure.value.amount : Number.NaN;
 
-const { data } = loadProject();
+const { data } = theProject();
 const rules = openRulebook(data);
 
 type Entries = Readonly<Record<string, unknown>>;

@@ -7,10 +7,10 @@ import { type PatchSupplies, patchKit } from '../../../src/calc/patch/kit.ts';
 import { patchKitCalculation } from '../../../src/calc/patch/kit-declaration.ts';
 import { amountIn, quantity } from '../../../src/quantity/quantity.ts';
 import { rulesBehind } from '../../../src/quantity/working.ts';
-import { loadProject } from '../../../src/rulebook/project.ts';
 import { openRulebook } from '../../../src/rulebook/rulebook.ts';
+import { theProject } from '../../the-project.ts';
 
-const rules = openRulebook(loadProject().data);
+const rules = openRulebook(theProject().data);
 const bead = { size: quantity(0.25, 'in'), shape: 'square' } as const;
 const NEAR = 1e-6;
 

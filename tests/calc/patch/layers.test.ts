@@ -6,10 +6,10 @@ import { remarkText } from '../../../src/calc/declare/remark.ts';
 import { patchLayers } from '../../../src/calc/patch/layers.ts';
 import { patchLayersCalculation } from '../../../src/calc/patch/layers-declaration.ts';
 import { amountIn, type Quantity, quantity } from '../../../src/quantity/quantity.ts';
-import { loadProject } from '../../../src/rulebook/project.ts';
 import { openRulebook } from '../../../src/rulebook/rulebook.ts';
+import { theProject } from '../../the-project.ts';
 
-const { data } = loadProject();
+const { data } = theProject();
 const rules = openRulebook(data);
 const diameters = fc.integer({ min: 1, max: 16 * 48 }).map((sixteenths) => sixteenths / 16);
 

@@ -2,10 +2,10 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { type PatchSide, type Screw, screwMap, screwsInOrder } from '../../../src/calc/patch/screw-map.ts';
 import { quantity } from '../../../src/quantity/quantity.ts';
-import { loadProject } from '../../../src/rulebook/project.ts';
 import { openRulebook } from '../../../src/rulebook/rulebook.ts';
+import { theProject } from '../../the-project.ts';
 
-const rules = openRulebook(loadProject().data);
+const rules = openRulebook(theProject().data);
 const middles: readonly PatchSide[] = ['top', 'bottom', 'right', 'left'];
 
 /** Screws of any square whose line is at least a spacing from middle to corner. */

@@ -11,10 +11,10 @@ import {
 import { sheetWeight } from '../../../src/calc/patch/sheet-weight.ts';
 import { sheetWeightCalculation } from '../../../src/calc/patch/sheet-weight-declaration.ts';
 import { amountIn, quantity } from '../../../src/quantity/quantity.ts';
-import { loadProject } from '../../../src/rulebook/project.ts';
 import { openRulebook } from '../../../src/rulebook/rulebook.ts';
+import { theProject } from '../../the-project.ts';
 
-const rules = openRulebook(loadProject().data);
+const rules = openRulebook(theProject().data);
 
 describe('a bead of sealant', () => {
   const sizes = fc.integer({ min: 1, max: 32 }).map((sixteenths) => quantity(sixteenths / 16, 'in'));

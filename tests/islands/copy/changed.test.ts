@@ -3,9 +3,9 @@ import { changedBetween } from '../../../src/islands/copy/changed.ts';
 import { whyRecalled } from '../../../src/islands/copy/recall.ts';
 import { rulebookJson } from '../../../src/rulebook/export/json.ts';
 import { readRecall, recallJson } from '../../../src/rulebook/export/recall.ts';
-import { loadProject } from '../../../src/rulebook/project.ts';
+import { theProject } from '../../the-project.ts';
 
-const { data } = loadProject();
+const { data } = theProject();
 const now = rulebookJson(data);
 
 /** The rulebook with some values another number. */
