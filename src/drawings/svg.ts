@@ -61,6 +61,7 @@ export const svgText = (each: Shape | string): string => {
   let text = `<${each.tag}`;
   for (const [name, value] of Object.entries(each.attributes))
     text += ` ${name}="${escaped(rounded(value))}"`;
+  if (each.children.length === 0) return `${text}/>`;
   text += '>';
   for (const child of each.children) text += svgText(child);
   return `${text}</${each.tag}>`;

@@ -64,37 +64,30 @@ export function ray(zone: Zone, minutes: number, standOff: number): Ray {
   return { minutes, ...towards(minutes), length: Math.max(0, toEdge(zone, minutes) - standOff) };
 }
 
-/** How far does a place lie from a push, its two ends included? @example offRay({ minutes: 0, x: 0, y: 1, length: 2 }, 3, 6) // => 5 */
-export function offRay({ x, y, length }: Ray, px: number, py: number): number {
-  const along = Math.min(length, Math.max(0, px * x + py * y));
-  return Math.hypot(px - along * x, py - along * y);
-}
-
-/** Places on the edge of the zone, its corners first; none farther than a step from the next. */
+/** Places on the edge of the zone, its corners among them; none farther than a step from the next. */
 export function edgePlaces({ left, right, up, down }: Zone): [x: number, y: number][] {
-  const corners: [number, number][] = [
-    [-left, up],
-    [right, up],
-    [right, -down],
-    [-left, -down],
-  ];
-  const places = [...corners];
-  for (const [place, [x0, y0]] of corners.entries()) {
-    const [x1, y1] = corners[(place + 1) % corners.length] ?? [x0, y0];
+  const places: [number, number][] = [];
+  for (const [x0, y0, x1, y1] of [
+    [-left, up, right, up],
+    [right, up, right, -down],
+    [right, -down, -left, -down],
+    [-left, -down, -left, up],
+  ] as const) {
     // Floating noise in a length is no reason for another step.
-    const steps = Math.ceil(Math.hypot(x1 - x0, y1 - y0) / EDGE_STEP - NOISE);
-    for (let step = 1; step < steps; step++) {
-      const share = step / steps;
-      places.push([x0 + share * (x1 - x0), y0 + share * (y1 - y0)]);
-    }
+    const steps = Math.max(1, Math.ceil(Math.hypot(x1 - x0, y1 - y0) / EDGE_STEP - NOISE));
+    for (let step = 0; step < steps; step++)
+      places.push([x0 + (step / steps) * (x1 - x0), y0 + (step / steps) * (y1 - y0)]);
   }
   return places;
 }
 
-/** Does the stream come to a place from a push? In squares: a root for each of some hundred thousand places is what would take the time. */
-function comesTo({ x, y, length }: Ray, px: number, py: number, reach: number): boolean {
+/**
+ * Does the stream come to a place from a push, its two ends included? In squares: a root for each of some ten thousand places took the time.
+ * @example comesTo({ minutes: 0, x: 0, y: 1, length: 2 }, 3, 6, 5) // => true
+ */
+export function comesTo({ x, y, length }: Ray, px: number, py: number, reach: number): boolean {
   const along = Math.min(length, Math.max(0, px * x + py * y));
-  return (px - along * x) ** 2 + (py - along * y) ** 2 <= reach ** 2;
+  return (px - along * x) ** 2 + (py - along * y) ** 2 <= (reach * (1 + NOISE)) ** 2;
 }
 
 /**
@@ -106,10 +99,8 @@ export const outOfReach = (
   rays: readonly Ray[],
   places: readonly (readonly [x: number, y: number])[],
   streamReach: number,
-): (readonly [x: number, y: number])[] => {
-  const reach = streamReach * (1 + NOISE);
-  return places.filter(([x, y]) => !rays.some((each) => comesTo(each, x, y, reach)));
-};
+): (readonly [x: number, y: number])[] =>
+  places.filter(([x, y]) => !rays.some((each) => comesTo(each, x, y, streamReach)));
 
 export interface Fewest {
   readonly rays: readonly Ray[];
@@ -120,23 +111,15 @@ export interface Fewest {
 /** The fewest directions evenly round the clock from which the stream comes to all of the zone. */
 export function fewestDirections(zone: Zone, streamReach: number, standOff: number): Fewest {
   const places = edgePlaces(zone);
-  const reach = streamReach * (1 + NOISE);
   const around = (count: number): Ray[] => evenly(count).map((minutes) => ray(zone, minutes, standOff));
-  // What was out of reach is likely out of reach of one direction more, and what came to a place to the next one: each is asked first.
-  let missed = 0;
   const covered = (rays: readonly Ray[]): boolean => {
-    let nearest = rays[0];
-    for (let step = 0; step < places.length; step++) {
-      const at = (missed + step) % places.length;
-      const [x, y] = places[at] ?? [0, 0];
-      if (nearest && comesTo(nearest, x, y, reach)) continue;
-      nearest = rays.find((each) => comesTo(each, x, y, reach));
-      if (!nearest) {
-        missed = at;
-        return false;
-      }
-    }
-    return true;
+    // What came to a place likely comes to the next one.
+    let near = rays[0];
+    return places.every(([x, y]) => {
+      if (!near || !comesTo(near, x, y, streamReach))
+        near = rays.find((each) => comesTo(each, x, y, streamReach));
+      return near !== undefined;
+    });
   };
   for (let count = FEWEST; count <= MOST; count++) {
     const rays = around(count);
