@@ -59,6 +59,8 @@ export class JobStore {
   readonly #places: Places;
   /** What the browser did not take. */
   readonly #memory = new Map<string, KeptJob>();
+  /** What this tab wrote last, and as what text: as long as that stands in its place, it need not be read anew, at each key. */
+  #written: { readonly text: string; readonly job: KeptJob } | undefined;
 
   constructor(places: Places) {
     this.#places = places;
@@ -86,8 +88,7 @@ export class JobStore {
   get(id: string): KeptJob | undefined {
     const held = this.#memory.get(id);
     const text = this.#read(PLACE + id);
-    const read = text === undefined ? undefined : readPlace(PLACE + id, text);
-    const kept = read?.ok ? read.value : undefined;
+    const kept = text === undefined ? undefined : this.#jobIn(id, text);
     return kept && kept.revision >= (held?.revision ?? 0) ? kept : held;
   }
 
@@ -243,6 +244,7 @@ export class JobStore {
     try {
       this.#places.local().setItem(PLACE + job.id, text);
       this.#memory.delete(job.id);
+      this.#written = { text, job };
       return undefined;
     } catch (error) {
       this.#memory.set(job.id, job);
@@ -256,6 +258,12 @@ export class JobStore {
     } catch {
       return undefined;
     }
+  }
+
+  #jobIn(id: string, text: string): KeptJob | undefined {
+    if (this.#written?.text === text && this.#written.job.id === id) return this.#written.job;
+    const read = readPlace(PLACE + id, text);
+    return read.ok ? read.value : undefined;
   }
 
   #keys(): readonly string[] {
