@@ -10,19 +10,20 @@ import { loadProject } from './src/rulebook/project.ts';
 const { data } = loadProject();
 
 /**
- * What every page needs, and what every calculator needs, in a file each: without this each small module would be asked for by itself, and a
+ * What every page needs, what every calculator needs, and what shows a drawing, in a file each: without this each small module would be asked for by itself, and a
  * phone waits for each. A group takes along what it rests on, so the one that rests on least comes first. What only some need, drawings and
  * the long forms of a job, stays out.
  */
 const groups = [
   {
     name: 'page',
-    test: /src.(?:components.links|offline.names|islands.(?:older-browsers|rule-card|copy.(?:mount|memory|notice|recall|saved)))\b/,
+    test: /src.(?:components.links|offline.names|islands.(?:older-browsers|rule-card|soon|copy.(?:mount|memory|notice|recall|saved)))\b/,
   },
   { name: 'preact', test: /node_modules.preact/ },
+  { name: 'sheet', test: /src.(?:islands.(?:results.Sheet|calculator.drawn)|drawings.(?:lines|svg))\b/ },
   {
     name: 'shared',
-    test: /src.(?:quantity.|calc.declare.|rulebook.(?:rulebook|table|placeholders)\.ts|islands.(?:form.(?!GroupForms)|results.(?!Sheet|Later|queue|redraw))|islands.(?:book|entries|use-entries)\.ts)/,
+    test: /src.(?:quantity.|calc.declare.|rulebook.(?:rulebook|table|placeholders)\.ts|islands.(?:form.(?!GroupForms)|results.(?!Sheet|Later|queue|redraw))|islands.(?:book|entries|use-entries|as-typed)\.tsx?)/,
   },
 ];
 
