@@ -10,9 +10,9 @@ import { loadProject } from './src/rulebook/project.ts';
 const { data } = loadProject();
 
 /**
- * What every page needs, what every calculator needs, and what shows a drawing, in a file each: without this each small module would be asked for by itself, and a
- * phone waits for each. A group takes along what it rests on, so the one that rests on least comes first. What only some need, drawings and
- * the long forms of a job, stays out.
+ * What every page needs, what every calculator needs, and what shows a drawing, in a file each: without this each small module would be
+ * asked for by itself, and a phone waits for each. A group takes along what it rests on, so the one that rests on least comes first. What
+ * only some need, the drawings themselves and the long forms of a job, stays out.
  */
 const groups = [
   {
