@@ -12,10 +12,14 @@ if (!whole && process.env.CI)
 // One without windows keeps no profile, so there is nothing to find again.
 test.skip(!whole, 'found no whole Chromium: one without windows keeps nothing on the disk');
 
+/** Now and then a browser takes up a driver's call and never answers it; then it is started anew, on the same profile. In milliseconds. */
+const PATIENCE = 15_000;
+
 /** A browser on a profile of its own, started here so that it can be killed like any process. */
 async function start(
   browser: string,
   profile: string,
+  tries = 3,
 ): Promise<{ readonly process: ChildProcess; readonly page: Page }> {
   const child = spawn(
     browser,
@@ -36,7 +40,12 @@ async function start(
       if (address) found(address);
     });
   });
-  const connected = await chromium.connectOverCDP(at);
+  const connected = await chromium.connectOverCDP(at, { timeout: PATIENCE }).catch(() => undefined);
+  if (!connected) {
+    await kill(child);
+    if (tries <= 1) throw new Error(`found no answer from ${browser} within ${PATIENCE} ms, time after time`);
+    return start(browser, profile, tries - 1);
+  }
   const [context] = connected.contexts();
   if (!context) throw new Error('found no context, expected the one of the profile');
   return { process: child, page: context.pages()[0] ?? (await context.newPage()) };
