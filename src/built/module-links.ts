@@ -31,14 +31,25 @@ export function neededModules(page: string, html: string, importsIn: ImportsIn):
   return [...needed];
 }
 
+/** A script of a page as a whole element. */
+const ELEMENT = /<script type="module" src="[^"]+"><\/script>/g;
+
 /**
  * A page with a link for each script that it needs, so that a phone asks for all of them as soon as it has the page: without, it learns of
  * each only from the one that imports it, and on a slow line each step costs a second.
+ *
+ * A page of words has one script, the one that all pages have. It and its links stand at the page's end: in its head they share the line
+ * with the style sheet, and the words stand there a tenth of a second later. A page that works something out needs its many scripts at once.
  */
 export function withModuleLinks(page: string, html: string, importsIn: ImportsIn): string {
-  const links = neededModules(page, html, importsIn).map(
-    (file) => `<link rel="modulepreload" href="${encodeURI(posix.relative(posix.dirname(page), file))}">`,
-  );
+  const links = neededModules(page, html, importsIn)
+    .map(
+      (file) => `<link rel="modulepreload" href="${encodeURI(posix.relative(posix.dirname(page), file))}">`,
+    )
+    .join('');
+  const [own, ...more] = html.match(ELEMENT) ?? [];
+  if (own !== undefined && more.length === 0 && html.includes('</body>'))
+    return html.replace(own, '').replace('</body>', () => `${links}${own}</body>`);
   // Behind the style sheets, which come first.
-  return links.length === 0 ? html : html.replace('</head>', () => `${links.join('')}</head>`);
+  return html.replace('</head>', () => `${links}</head>`);
 }

@@ -36,9 +36,30 @@ describe('the scripts that a page needs besides those it names', () => {
   });
 });
 
-test('each is linked from where the page lies, behind the style sheets', () => {
-  expect(withModuleLinks('do/a/index.html', pageOf('page'), importsIn)).toContain(
-    'a.css"><link rel="modulepreload" href="../../_astro/shared.js"><link rel="modulepreload" href="../../_astro/deep.js"></head>',
-  );
-  expect(withModuleLinks('do/a/index.html', pageOf(), importsIn)).toBe(pageOf());
+const link = (name: string): string => `<link rel="modulepreload" href="../../_astro/${name}.js">`;
+const script = (name: string): string => `<script type="module" src="../../_astro/${name}.js"></script>`;
+const whole = (head: string, body: string): string => `<head>${head}</head><body>${body}</body>`;
+
+describe('each is linked from where the page lies', () => {
+  test.each([
+    [
+      'behind the style sheets, where the page has several scripts',
+      whole('<link rel="stylesheet" href="../a.css">', `Words${script('page')}${script('deep')}`),
+      whole(
+        `<link rel="stylesheet" href="../a.css">${link('shared')}`,
+        `Words${script('page')}${script('deep')}`,
+      ),
+    ],
+    [
+      'at the end of a page of words, with its one script, out of the style sheet’s way',
+      whole(`${script('page')}<link rel="stylesheet" href="../a.css">`, 'Words'),
+      whole(
+        '<link rel="stylesheet" href="../a.css">',
+        `Words${link('shared')}${link('deep')}${script('page')}`,
+      ),
+    ],
+    ['nowhere, where it has no script', whole('', 'Words'), whole('', 'Words')],
+  ])('%s', (_, html, expected) => {
+    expect(withModuleLinks('do/a/index.html', html, importsIn)).toBe(expected);
+  });
 });
