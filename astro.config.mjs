@@ -17,7 +17,7 @@ const { data } = loadProject();
 const groups = [
   {
     name: 'page',
-    test: /src.(?:components.links|offline.names|islands.(?:older-browsers|rule-card|soon|copy.(?:mount|memory|notice|recall|saved)))\b/,
+    test: /src.(?:components.links|offline.names|islands.(?:older-browsers|refused-style|rule-card|soon|copy.(?:mount|memory|notice|recall|saved)))\b/,
   },
   { name: 'preact', test: /node_modules.preact/ },
   { name: 'sheet', test: /src.(?:islands.(?:results.Sheet|calculator.drawn)|drawings.(?:lines|svg))\b/ },
@@ -51,7 +51,7 @@ export default defineConfig({
   },
   integrations: [mdx(), preact()],
   build: { inlineStylesheets: 'never' },
-  // No inline script or style anywhere, so that a host may forbid both.
+  // No inline script anywhere, and no style but the one that Layout.astro writes, whose sum each policy holds.
   // Scripts and style sheets find each other from where they lie, so that the site works under any path.
   vite: {
     build: { assetsInlineLimit: 0, target: buildTargets() },

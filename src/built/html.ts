@@ -6,7 +6,7 @@ type Node = DefaultTreeAdapterTypes.Node;
 const isElement = (node: Node): node is Element => 'tagName' in node;
 
 /** Attributes that lead to a page, an anchor or a file. */
-export const leading = ['href', 'src', 'action', 'poster', 'data-index', 'xlink:href'] as const;
+export const leading = ['href', 'src', 'action', 'poster', 'data-index', 'data-file', 'xlink:href'] as const;
 
 /** Every element of a page, in the order of its text; what stands inside a template among them. */
 export function elementsIn(html: string): Element[] {

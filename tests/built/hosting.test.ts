@@ -2,21 +2,22 @@ import { execFileSync } from 'node:child_process';
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { parse } from 'yaml';
-import { headers } from '../../src/built/hosting/headers.ts';
+import { headersFor } from '../../src/built/hosting/headers.ts';
 import { policyForHeader, policyForPage } from '../../src/built/hosting/policy.ts';
 import { filledRecipe } from '../../src/built/hosting/recipe.ts';
 
-const recipe = (name: string): string => filledRecipe(readFileSync(`content/hosting/${name}`, 'utf8'));
+const SUM = 'sha256-c3VtIG9mIGEgc3R5bGU=';
+const headers = headersFor(SUM);
+const inHeader = policyForHeader(SUM);
+const recipe = (name: string): string => filledRecipe(readFileSync(`content/hosting/${name}`, 'utf8'), SUM);
 
 describe('the policy', () => {
   test('lets nothing run that stands in a page, and no text be run as script', () => {
-    expect(policyForHeader).not.toContain("'unsafe-inline'");
-    expect(policyForHeader).not.toContain("'unsafe-eval'");
-    expect(policyForHeader).not.toMatch(/\*|https?:|data:/);
+    expect(inHeader).not.toContain("'unsafe-inline'");
+    expect(inHeader).not.toContain("'unsafe-eval'");
+    expect(inHeader).not.toMatch(/\*|https?:|data:/);
     // Pictures that the page itself holds, and nothing else, come from no address.
-    expect(policyForHeader.split('; ').filter((each) => each.includes('blob:'))).toEqual([
-      "img-src 'self' blob:",
-    ]);
+    expect(inHeader.split('; ').filter((each) => each.includes('blob:'))).toEqual(["img-src 'self' blob:"]);
   });
 
   test.each([
@@ -27,24 +28,31 @@ describe('the policy', () => {
     "frame-ancestors 'none'",
     "worker-src 'self'",
     "manifest-src 'self'",
-  ])('says %s', (directive) => expect(policyForHeader.split('; ')).toContain(directive));
+  ])('says %s', (directive) => expect(inHeader.split('; ')).toContain(directive));
+
+  test.each([
+    ['where a style stands in the page, that one by its sum', SUM, `style-src 'self' '${SUM}'`],
+    ['where none does, files alone', undefined, "style-src 'self'"],
+  ])('allows of styles, %s', (_, sum, expected) =>
+    expect(policyForPage(sum).split('; ')).toContain(expected),
+  );
 
   test('is on the page what it is in the header, but for what a page can’t say', () => {
-    const [inHeader, onPage] = [policyForHeader, policyForPage].map((each) => each.split('; '));
-    expect(inHeader?.filter((each) => !onPage?.includes(each))).toEqual(["frame-ancestors 'none'"]);
-    expect(onPage?.filter((each) => !inHeader?.includes(each))).toEqual([]);
+    const [header, page] = [inHeader, policyForPage(SUM)].map((each) => each.split('; '));
+    expect(header?.filter((each) => !page?.includes(each))).toEqual(["frame-ancestors 'none'"]);
+    expect(page?.filter((each) => !header?.includes(each))).toEqual([]);
   });
 });
 
 describe('a recipe', () => {
   test('takes what is several lines at the indent of its line', () => {
-    const lines = filledRecipe('a {\n    {{headers}}\n}').split('\n');
+    const lines = filledRecipe('a {\n    {{headers}}\n}', SUM).split('\n');
     expect(lines).toHaveLength(headers.length + 2);
     for (const line of lines.slice(1, -1)) expect(line).toMatch(/^ {4}add_header [\w-]+ ".*" always;$/);
   });
 
   test('stops at a name that there is not', () =>
-    expect(() => filledRecipe('x {{hedaers}}')).toThrow('found {{hedaers}}, expected one of headers,'));
+    expect(() => filledRecipe('x {{hedaers}}', SUM)).toThrow('found {{hedaers}}, expected one of headers,'));
 
   test.each(['nginx.conf', 'object-store.sh', 'forge.yaml'])('%s has nothing left to be filled in', (name) =>
     expect(recipe(name)).not.toMatch(/\{\{|\}\}/),

@@ -4,7 +4,8 @@ import { join } from 'node:path';
 import { gunzipSync, gzipSync } from 'node:zlib';
 import { expect, test } from '@playwright/test';
 import { filesIn } from '../../src/built/files.ts';
-import { ASKED_ANEW, headers, KEPT_FOR_GOOD } from '../../src/built/hosting/headers.ts';
+import { ASKED_ANEW, headersFor, KEPT_FOR_GOOD } from '../../src/built/hosting/headers.ts';
+import { heldStyles, sumOf } from './held-style.ts';
 import { findNginx, type Nginx, startNginx } from './nginx.ts';
 
 const nginx = findNginx();
@@ -31,11 +32,12 @@ const ask = (url: string, more: Readonly<Record<string, string>> = {}): Promise<
       .end();
   });
 
+const headers = headersFor(heldStyles(readFileSync('dist/index.html', 'utf8')).map(sumOf).join());
 const PACKED = { 'accept-encoding': 'gzip' };
 const files = filesIn('dist');
 const first = (pattern: RegExp): string => files.find((name) => pattern.test(name)) ?? '';
 const script = first(/^_astro\/.*\.js$/);
-const style = first(/^_astro\/.*\.css$/);
+const style = first(/^_astro\/site\..*\.css$/);
 const fragment = first(/^pagefind\/fragment\//);
 
 test.describe('the recipe for nginx', () => {

@@ -14,7 +14,7 @@ const pages = [
 ];
 
 for (const path of pages) {
-  test(`${path} fits a phone 360 px wide, holds no inline script or style once its scripts have run, and asks no other host for anything`, async ({
+  test(`${path} fits a phone 360 px wide, holds no inline script or style of others once its scripts have run, and asks no other host for anything`, async ({
     page,
     baseURL,
   }) => {

@@ -3,9 +3,9 @@ import { policyForHeader } from './policy.ts';
 /** What no page asks a browser for, and nothing that gets into a page may. */
 const unused: readonly string[] = ['camera', 'geolocation', 'microphone', 'payment', 'usb'];
 
-/** What a host sends with every answer, "no such page" among them. */
-export const headers: readonly (readonly [name: string, value: string])[] = [
-  ['Content-Security-Policy', policyForHeader],
+/** What a host sends with every answer, "no such page" among them. @param styleSum of the style that stands in pages */
+export const headersFor = (styleSum: string): readonly (readonly [name: string, value: string])[] => [
+  ['Content-Security-Policy', policyForHeader(styleSum)],
   ['X-Content-Type-Options', 'nosniff'],
   ['Referrer-Policy', 'no-referrer'],
   ['Permissions-Policy', unused.map((each) => `${each}=()`).join(', ')],

@@ -1,12 +1,13 @@
 /**
- * What a page may load and run: its own site, and nothing written into the page itself. A picture may also be one that the page holds
+ * What a page may load and run: its own site, and no script that stands in the page. Of styles one may stand in it, that of the site, by its
+ * sum. A picture may also be one that the page holds
  * itself (blob:), as a photograph that the phone keeps is: no other host can give it such a thing. Search is compiled for the browser, which
  * 'wasm-unsafe-eval' allows; it allows no text to be run as script.
  */
-const policy: readonly (readonly [directive: string, allowed: string])[] = [
+const policy = (styleSum?: string): readonly (readonly [directive: string, allowed: string])[] => [
   ['default-src', "'none'"],
   ['script-src', "'self' 'wasm-unsafe-eval'"],
-  ['style-src', "'self'"],
+  ['style-src', styleSum === undefined ? "'self'" : `'self' '${styleSum}'`],
   ['img-src', "'self' blob:"],
   ['connect-src', "'self'"],
   ['worker-src', "'self'"],
@@ -20,10 +21,12 @@ const policy: readonly (readonly [directive: string, allowed: string])[] = [
 /** Browsers heed these in a header only. */
 const headerOnly: readonly string[] = ['frame-ancestors'];
 
-const written = (directives: typeof policy): string => directives.map((each) => each.join(' ')).join('; ');
+const written = (directives: ReturnType<typeof policy>): string =>
+  directives.map((each) => each.join(' ')).join('; ');
 
-/** The policy as a header, whole. */
-export const policyForHeader: string = written(policy);
+/** The policy as a header, whole. @param styleSum of the style that stands in pages: "sha256-" and its sum in base 64 */
+export const policyForHeader = (styleSum: string): string => written(policy(styleSum));
 
-/** The policy as each page holds it, so that it holds on a host that sends no headers too. */
-export const policyForPage: string = written(policy.filter(([name]) => !headerOnly.includes(name)));
+/** The policy as a page holds it, so that it holds on a host that sends no headers too. @param styleSum of the style that stands in this page */
+export const policyForPage = (styleSum?: string): string =>
+  written(policy(styleSum).filter(([name]) => !headerOnly.includes(name)));
