@@ -19,12 +19,11 @@ const groups = [
     name: 'page',
     test: /src.(?:components.links|offline.names|islands.(?:older-browsers|refused-style|rule-card|soon|copy.(?:mount|memory|notice|recall|saved)))\b/,
   },
-  { name: 'preact', test: /node_modules.preact/ },
-  { name: 'sheet', test: /src.(?:islands.(?:results.Sheet|calculator.drawn)|drawings.(?:lines|svg))\b/ },
   {
     name: 'shared',
-    test: /src.(?:quantity.|calc.declare.|rulebook.(?:rulebook|table|placeholders)\.ts|islands.(?:form.(?!GroupForms)|results.(?!Sheet|Later|queue|redraw))|islands.(?:book|entries|use-entries|as-typed)\.tsx?)/,
+    test: /node_modules.preact|src.(?:quantity.|calc.declare.|rulebook.(?:rulebook|table|placeholders)\.ts|islands.(?:form.(?!GroupForms)|results.(?!Sheet|Later|queue|redraw))|islands.(?:book|entries|use-entries|as-typed)\.tsx?)/,
   },
+  { name: 'sheet', test: /src.(?:islands.(?:results.Sheet|calculator.drawn)|drawings.(?:lines|svg))\b/ },
 ];
 
 /**

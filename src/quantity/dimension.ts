@@ -167,19 +167,20 @@ const baseNames = [
   'voltage',
 ] as const;
 
-const key = (powers: Powers): string => baseNames.map((base) => powers[base] ?? 0).join(',');
+const key = (left: Powers, right: Powers = {}, sign: 1 | -1 = 1): string =>
+  baseNames.map((base) => (left[base] ?? 0) + sign * (right[base] ?? 0)).join();
 
 const byPowers = new Map<string, Dimension>(
   (Object.keys(dimensions) as Dimension[]).map((name) => [key(dimensions[name]), name]),
 );
 
+/** Each pair that was asked for: a plan multiplies the same few a thousand times. */
+const combined = new Map<string, Dimension | undefined>();
+
 function combine(a: Dimension, b: Dimension, sign: 1 | -1): Dimension | undefined {
-  const left: Powers = dimensions[a];
-  const right: Powers = dimensions[b];
-  const powers = Object.fromEntries(
-    baseNames.map((base) => [base, (left[base] ?? 0) + sign * (right[base] ?? 0)]),
-  );
-  return byPowers.get(key(powers));
+  const pair = `${a} ${sign} ${b}`;
+  if (!combined.has(pair)) combined.set(pair, byPowers.get(key(dimensions[a], dimensions[b], sign)));
+  return combined.get(pair);
 }
 
 /** What is only read off a scale: a thermometer, a sound meter. Two readings are compared, never added or multiplied. */

@@ -1,7 +1,7 @@
 import type { ComponentType, JSX } from 'preact';
 import { useCallback, useMemo } from 'preact/hooks';
 import type { Fields } from '../../calc/declare/field.ts';
-import { type Read, readFields } from '../../calc/declare/read-fields.ts';
+import { fieldsReader, type Read } from '../../calc/declare/read-fields.ts';
 import { layOut } from '../../calc/holes/search.ts';
 import { heldBy } from '../../job/cautions.ts';
 import { jobFields } from '../../job/job-fields.ts';
@@ -42,8 +42,11 @@ export interface JobSheetProps {
 /** Most keys move no hole. Two sides, and what they were one key before. */
 const findLayout = remembering(layOut, 4);
 
+/** Most keys change one group. */
+const readJob = fieldsReader(jobFields);
+
 function worked(entries: Entries): Read<WorkedJob> {
-  const job = readFields(jobFields, entries);
+  const job = readJob(entries);
   return job.ok ? workJob(job.value, rules, findLayout) : job;
 }
 
@@ -67,11 +70,13 @@ export function JobSheet({ path, example, View, short }: JobSheetProps): JSX.Ele
   const { entries } = state.job;
   const { answersFirst, behindStops } = jobSheet(path);
   const fields = useMemo(() => fieldsOf(path), [path]);
+  // The same at every key.
+  const nav = useMemo(() => <JobNav here={path} />, [path]);
   const findElsewhere = useCallback((way: string) => elsewhere(way, path), [path]);
   return (
     <WithBook value={book}>
       <JobLine {...state} />
-      <JobNav here={path} />
+      {nav}
       <div class={answersFirst ? 'bench answers-first' : 'bench'}>
         <section class="entries" aria-label="The job">
           <GroupForms

@@ -37,7 +37,8 @@ let late: ReturnType<typeof setTimeout> | undefined;
 
 /** Says of each answer whether figures in it are of before: at once to what reads it aloud, to who sees it if it lasts. */
 function waits(waiting: boolean): void {
-  const answers = document.querySelectorAll('.answers');
+  // Browsers remember these, and would look for others through the whole page at every key.
+  const answers = document.getElementsByClassName('answers');
   clearTimeout(late);
   if (waiting) {
     for (const each of answers) each.setAttribute('aria-busy', 'true');

@@ -10,7 +10,7 @@ import {
   wordsField,
   yearField,
 } from '../../../src/calc/declare/field.ts';
-import { readFields, sentence } from '../../../src/calc/declare/read-fields.ts';
+import { fieldsReader, readFields, sentence } from '../../../src/calc/declare/read-fields.ts';
 
 /** One field of every kind. */
 const fields = {
@@ -349,5 +349,36 @@ describe('hostile entries do no harm', () => {
       }),
       { numRuns: 10_000 },
     );
+  });
+});
+
+describe('a reader that is asked again and again', () => {
+  const mark = (at: string) => ({ at });
+  const [first, second, wrong] = [mark('8 ft'), mark('9 ft'), mark('far')];
+
+  test.each([
+    ['one entry changed', { ...good, marks: [first] }, { ...good, name: 'Another lane', marks: [first] }],
+    [
+      'a row before it taken off, so that it is another entry',
+      { marks: [first, second] },
+      { marks: [second] },
+    ],
+    ['rows in another order', { marks: [first, second] }, { marks: [second, first] }],
+    ['one object as two rows', { marks: [first] }, { marks: [first, first] }],
+    ['what was wrong still wrong', { marks: [wrong] }, { marks: [wrong, second] }],
+    ['what was wrong mended', { marks: [wrong] }, { marks: [first] }],
+    ['a group left out', { old: { kind: 'batt' } }, {}],
+    ['no entries any more', good, undefined],
+  ])('answers with %s as one that reads all anew', (_, before, after) => {
+    const read = fieldsReader(fields);
+    for (const entries of [before, after, before]) expect(read(entries)).toEqual(readFields(fields, entries));
+  });
+
+  test('gives the very group that it gave, where nothing of it changed', () => {
+    const read = fieldsReader(fields);
+    const marks = [first];
+    const [before, after] = [read({ ...good, marks }), read({ ...good, name: 'Another lane', marks })];
+    if (!before.ok || !after.ok) throw new Error('found entries that can’t be read, expected two that can');
+    expect(after.value.marks[0]).toBe(before.value.marks[0]);
   });
 });
