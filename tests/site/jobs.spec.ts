@@ -84,7 +84,7 @@ test.describe('without script', () => {
 });
 
 test.describe('several jobs', () => {
-  test('are begun, copied, renamed, opened, and each keeps its own entries', async ({ page }) => {
+  test('are begun, copied, renamed, opened, and each keeps its own entries', ONCE, async ({ page }) => {
     await page.goto('/plan/jobs/');
     await expect(page.getByText('This phone keeps no job yet.')).toBeVisible();
     await begin(page, '3 Teasel Row');
@@ -115,7 +115,7 @@ test.describe('several jobs', () => {
     await expect(page.locator('.problems')).toContainText('Length of the roof');
   });
 
-  test('a deletion is undone at once, and still after the page was left', async ({ page }) => {
+  test('a deletion is undone at once, and still after the page was left', ONCE, async ({ page }) => {
     await page.goto('/plan/jobs/');
     await begin(page, '3 Teasel Row');
     await unfold(page, '3 Teasel Row');
@@ -137,7 +137,7 @@ test.describe('several jobs', () => {
     await expect(page.getByRole('heading', { name: 'Deleted lately' })).toHaveCount(0);
   });
 
-  test('the one job that was kept before there were several is one of them now', async ({ page }) => {
+  test('the one job that was kept before there were several is one of them now', ONCE, async ({ page }) => {
     const text = readFileSync('tests/job/fixtures/single-kept/larkspur-lane.json', 'utf8');
     await page.goto('/data/');
     await page.evaluate((kept) => localStorage.setItem('heel-to-ridge job', kept), text);
@@ -275,7 +275,7 @@ test.describe('a link', () => {
     await elsewhere.close();
   });
 
-  test('is plain where the browser can’t pack, and opens as well', async ({ page }) => {
+  test('is plain where the browser can’t pack, and opens as well', ONCE, async ({ page }) => {
     await page.addInitScript(() => {
       Object.defineProperty(window, 'CompressionStream', { value: undefined });
     });
@@ -378,7 +378,7 @@ test.describe('two tabs on one job', () => {
     await expect(line(first)).toContainText('was changed in another tab');
   });
 
-  test('or keeps its own as a copy, also when somebody just types on', async ({ context }) => {
+  test('or keeps its own as a copy, also when somebody just types on', ONCE, async ({ context }) => {
     const [first, second] = await two(context);
     await second
       .getByLabel('Width of the cavity')

@@ -2,6 +2,7 @@ import { readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect, type Locator, type Page, test } from '@playwright/test';
 import { change, changeRulebook, Versions } from './copies.ts';
+import { ONCE } from './once.ts';
 import { servePlainly } from './plain-server.ts';
 
 test.use({ serviceWorkers: 'allow' });
@@ -192,103 +193,105 @@ test('a newer copy waits, says what it changed, and takes over when asked; no pa
   }
 });
 
-test('a recalled copy stops its answers, offline too, until a newer one takes over; and a copy can be cleared, jobs kept', async ({
-  page,
-}) => {
-  const versions = new Versions();
-  const first = versions.make('first');
-  const site = await servePlainly(first, '/');
-  const recall = (folder: string, version: string): void =>
-    writeFileSync(
-      join(folder, 'data/recall.json'),
-      JSON.stringify({
-        format: 'heel-to-ridge recall',
-        version: '2099.2',
-        recalled: [{ version, reason: 'The load that a board carries is given too high.' }],
-      }),
-    );
-  try {
-    const { version } = JSON.parse(readFileSync(join(first, 'data/rulebook.json'), 'utf8'));
-    await page.goto(`${site.at}plan/`);
-    await saved(page);
-    await page.getByLabel('Length of the roof').first().fill('50 ft');
-    await expect(page.locator('.answers')).toBeVisible();
-    const stop = page.getByRole('alert').filter({ hasText: 'Stop.' });
-
-    await test.step('the host says so, and the stop stands before everything, in the place of the answers', async () => {
-      recall(first, '2000.1');
-      await press(page, 'Check now');
-      await expect(state(page)).toHaveText(/Asked just now/);
-      await expect(stop).toHaveCount(0);
-      recall(first, version);
-      await press(page, 'Check now');
-      await expect(stop).toContainText(`Rulebook ${version} is recalled: The load that a board carries`);
-      await expect(page.locator('.answers')).toBeHidden();
-      await expect(page.getByLabel('Length of the roof').first()).toHaveValue('50 ft');
-    });
-
-    await test.step('on paper too', async () => {
-      await page.emulateMedia({ media: 'print' });
-      for (const path of ['plan/receipt/', 'plan/patch-template/', 'cards/patching/']) {
-        await page.goto(site.at + path);
-        await expect(stop).toBeVisible();
-        for (const answers of await page.locator('.answers, .full-size').all())
-          await expect(answers).toBeHidden();
-      }
-      await page.emulateMedia({ media: null });
-    });
-
-    await test.step('a newer copy takes it away', async () => {
-      site.change(
-        versions.make('second', (folder) => {
-          newer(folder);
-          recall(folder, version);
+test(
+  'a recalled copy stops its answers, offline too, until a newer one takes over; and a copy can be cleared, jobs kept',
+  ONCE,
+  async ({ page }) => {
+    const versions = new Versions();
+    const first = versions.make('first');
+    const site = await servePlainly(first, '/');
+    const recall = (folder: string, version: string): void =>
+      writeFileSync(
+        join(folder, 'data/recall.json'),
+        JSON.stringify({
+          format: 'heel-to-ridge recall',
+          version: '2099.2',
+          recalled: [{ version, reason: 'The load that a board carries is given too high.' }],
         }),
       );
-      await page.goto(`${site.at}calculators/patch-kit/`);
-      await expect(page.locator('.answers')).toBeHidden();
-      await press(page, 'Check now');
-      await press(page, 'Change over');
-      await expect(page.locator('footer')).toContainText('Rulebook 2099.2');
-      await expect(page.locator('.answers')).toBeVisible();
-      await expect(stop).toHaveCount(0);
-    });
-
-    await test.step('the copy is cleared when asked twice; jobs stay', async () => {
-      await saved(page);
-      await press(page, 'Clear saved copy');
-      await press(page, 'Leave it');
-      expect(await versionsOn(page)).not.toEqual([]);
-      await press(page, 'Clear saved copy');
-      await press(page, 'Clear it');
-      await expect(state(page)).toHaveText(/was cleared/);
-      expect(await page.evaluate(() => caches.keys())).toEqual([]);
-      await page.goto(`${site.at}plan/jobs/`);
-      await expect(page.locator('.jobs .job')).toHaveCount(1);
-      await expect(state(page)).toHaveText(/was cleared/);
-      expect(await page.evaluate(() => caches.keys())).toEqual([]);
-      await press(page, 'Save a copy');
-      await saved(page);
-    });
-
-    await test.step('a recall is remembered without a network', async () => {
-      recall(join(first, '../second'), '2099.2');
-      await press(page, 'Check now');
-      await expect(stop).toBeVisible();
-      await site.close();
+    try {
+      const { version } = JSON.parse(readFileSync(join(first, 'data/rulebook.json'), 'utf8'));
       await page.goto(`${site.at}plan/`);
-      await expect(stop).toBeVisible();
-      await expect(page.locator('.answers')).toBeHidden();
-      await page.goto(site.at);
-      await page.getByRole('link', { name: 'Find a step' }).first().click();
-      await page
-        .getByRole('link', { name: /^Patch/ })
-        .first()
-        .click();
-      await expect(page).toHaveURL(`${site.at}do/patching/`);
-    });
-  } finally {
-    await site.close();
-    versions.remove();
-  }
-});
+      await saved(page);
+      await page.getByLabel('Length of the roof').first().fill('50 ft');
+      await expect(page.locator('.answers')).toBeVisible();
+      const stop = page.getByRole('alert').filter({ hasText: 'Stop.' });
+
+      await test.step('the host says so, and the stop stands before everything, in the place of the answers', async () => {
+        recall(first, '2000.1');
+        await press(page, 'Check now');
+        await expect(state(page)).toHaveText(/Asked just now/);
+        await expect(stop).toHaveCount(0);
+        recall(first, version);
+        await press(page, 'Check now');
+        await expect(stop).toContainText(`Rulebook ${version} is recalled: The load that a board carries`);
+        await expect(page.locator('.answers')).toBeHidden();
+        await expect(page.getByLabel('Length of the roof').first()).toHaveValue('50 ft');
+      });
+
+      await test.step('on paper too', async () => {
+        await page.emulateMedia({ media: 'print' });
+        for (const path of ['plan/receipt/', 'plan/patch-template/', 'cards/patching/']) {
+          await page.goto(site.at + path);
+          await expect(stop).toBeVisible();
+          for (const answers of await page.locator('.answers, .full-size').all())
+            await expect(answers).toBeHidden();
+        }
+        await page.emulateMedia({ media: null });
+      });
+
+      await test.step('a newer copy takes it away', async () => {
+        site.change(
+          versions.make('second', (folder) => {
+            newer(folder);
+            recall(folder, version);
+          }),
+        );
+        await page.goto(`${site.at}calculators/patch-kit/`);
+        await expect(page.locator('.answers')).toBeHidden();
+        await press(page, 'Check now');
+        await press(page, 'Change over');
+        await expect(page.locator('footer')).toContainText('Rulebook 2099.2');
+        await expect(page.locator('.answers')).toBeVisible();
+        await expect(stop).toHaveCount(0);
+      });
+
+      await test.step('the copy is cleared when asked twice; jobs stay', async () => {
+        await saved(page);
+        await press(page, 'Clear saved copy');
+        await press(page, 'Leave it');
+        expect(await versionsOn(page)).not.toEqual([]);
+        await press(page, 'Clear saved copy');
+        await press(page, 'Clear it');
+        await expect(state(page)).toHaveText(/was cleared/);
+        expect(await page.evaluate(() => caches.keys())).toEqual([]);
+        await page.goto(`${site.at}plan/jobs/`);
+        await expect(page.locator('.jobs .job')).toHaveCount(1);
+        await expect(state(page)).toHaveText(/was cleared/);
+        expect(await page.evaluate(() => caches.keys())).toEqual([]);
+        await press(page, 'Save a copy');
+        await saved(page);
+      });
+
+      await test.step('a recall is remembered without a network', async () => {
+        recall(join(first, '../second'), '2099.2');
+        await press(page, 'Check now');
+        await expect(stop).toBeVisible();
+        await site.close();
+        await page.goto(`${site.at}plan/`);
+        await expect(stop).toBeVisible();
+        await expect(page.locator('.answers')).toBeHidden();
+        await page.goto(site.at);
+        await page.getByRole('link', { name: 'Find a step' }).first().click();
+        await page
+          .getByRole('link', { name: /^Patch/ })
+          .first()
+          .click();
+        await expect(page).toHaveURL(`${site.at}do/patching/`);
+      });
+    } finally {
+      await site.close();
+      versions.remove();
+    }
+  },
+);

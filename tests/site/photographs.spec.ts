@@ -119,36 +119,38 @@ test('a photograph is made small, turned the right way up, kept without what the
 /** Where a job opens: the list of jobs has the same links, to the job that was open before. */
 const opened = /\/plan\/(?:[?#].*)?$/;
 
-test('several for one entry; one removed comes back; each job has its own; a copy has none', async ({
-  page,
-}) => {
-  await open(page);
-  const one = await jpegOf(page, { width: 60, height: 40 });
-  await page.setInputFiles('#choose-patches', [asFile(one), asFile(one, 'b.jpg'), asFile(one, 'c.jpg')]);
-  await expect(entry(page, 'patches').locator('h3')).toContainText('(3)');
-  expect(await looksLike(page)).toMatchObject({ width: 60, height: 40, left: 'red', right: 'blue' });
-  await page.getByRole('button', { name: 'Remove photograph 2' }).click();
-  await expect(shown(page)).toHaveCount(2);
-  const undo = page.getByRole('button', { name: 'Undo: put the photograph back' });
-  await expect(undo).toBeFocused();
-  await undo.press('Enter');
-  await expect(shown(page)).toHaveCount(3);
+test(
+  'several for one entry; one removed comes back; each job has its own; a copy has none',
+  ONCE,
+  async ({ page }) => {
+    await open(page);
+    const one = await jpegOf(page, { width: 60, height: 40 });
+    await page.setInputFiles('#choose-patches', [asFile(one), asFile(one, 'b.jpg'), asFile(one, 'c.jpg')]);
+    await expect(entry(page, 'patches').locator('h3')).toContainText('(3)');
+    expect(await looksLike(page)).toMatchObject({ width: 60, height: 40, left: 'red', right: 'blue' });
+    await page.getByRole('button', { name: 'Remove photograph 2' }).click();
+    await expect(shown(page)).toHaveCount(2);
+    const undo = page.getByRole('button', { name: 'Undo: put the photograph back' });
+    await expect(undo).toBeFocused();
+    await undo.press('Enter');
+    await expect(shown(page)).toHaveCount(3);
 
-  await page.getByRole('link', { name: 'All jobs on this phone' }).click();
-  const row = page.locator('.jobs > li').filter({ hasText: '14 Larkspur Lane' }).first();
-  await expect(row).toContainText(/3 photographs, \d+ kB/);
-  await row.locator('summary').click();
-  await row.getByRole('button', { name: 'Copy', exact: true }).click();
-  await expect(page.getByText('Its photographs stay with the first.')).toBeVisible();
-  await page.getByRole('link', { name: '14 Larkspur Lane (copy)' }).click();
-  await page.waitForURL(opened);
-  await page
-    .getByRole('navigation', { name: 'Sheets of this job' })
-    .getByRole('link', { name: 'Photographs' })
-    .click();
-  await expect(answer(page)).toHaveText('no photographs');
-  await expect(shown(page)).toHaveCount(0);
-});
+    await page.getByRole('link', { name: 'All jobs on this phone' }).click();
+    const row = page.locator('.jobs > li').filter({ hasText: '14 Larkspur Lane' }).first();
+    await expect(row).toContainText(/3 photographs, \d+ kB/);
+    await row.locator('summary').click();
+    await row.getByRole('button', { name: 'Copy', exact: true }).click();
+    await expect(page.getByText('Its photographs stay with the first.')).toBeVisible();
+    await page.getByRole('link', { name: '14 Larkspur Lane (copy)' }).click();
+    await page.waitForURL(opened);
+    await page
+      .getByRole('navigation', { name: 'Sheets of this job' })
+      .getByRole('link', { name: 'Photographs' })
+      .click();
+    await expect(answer(page)).toHaveText('no photographs');
+    await expect(shown(page)).toHaveCount(0);
+  },
+);
 
 test('a job and its photographs go out in one file and come back elsewhere, once', async ({
   page,

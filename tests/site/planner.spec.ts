@@ -140,7 +140,7 @@ test('a job file is opened, and one with a slip is refused in a sentence', ONCE,
   await expect(answer(page)).toContainText('4 holes');
 });
 
-test('a figure’s working shows symbols, numbers with units and whose each is', async ({ page }) => {
+test('a figure’s working shows symbols, numbers with units and whose each is', ONCE, async ({ page }) => {
   await page.goto('/plan/');
   await page.getByText('How the load is worked out').click();
   const working = page.locator('details[open] .working');

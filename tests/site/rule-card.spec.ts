@@ -26,7 +26,7 @@ test('a number opens its card where the reader is, and closing gives the focus b
   await expect(number(page)).toBeFocused();
 });
 
-test('on a phone the card opens at its head, with the value', async ({ page }) => {
+test('on a phone the card opens at its head, with the value', ONCE, async ({ page }) => {
   await page.setViewportSize({ width: 360, height: 640 });
   await page.goto('/do/patching/');
   await page.locator('.caution a.rule').first().click();

@@ -30,26 +30,30 @@ test.describe('without script', () => {
   }
 });
 
-test('an open stop of the survey keeps the plan’s figures behind it, on every sheet that shows them', async ({
-  page,
-}) => {
-  await page.goto('/plan/before/');
-  await page.getByLabel('Leaks').selectOption('leaks found');
-  await expect(answers(page)).toContainText('not ready');
-  await sheet(page, 'Plan').click();
-  await expect(answers(page).locator('.answer output').first()).toContainText('One open stop holds the plan');
-  await expect(answers(page).locator('.caution.stop').first()).toBeVisible();
-  await expect(page.getByRole('heading', { name: 'Holes' })).toBeHidden();
-  await page.getByText('Figures behind the stops').click();
-  await expect(page.getByRole('heading', { name: 'Holes' })).toBeVisible();
-  await sheet(page, 'Hose marks').click();
-  await expect(page.getByRole('heading', { name: 'Opening 1' })).toBeHidden();
-  await sheet(page, 'Before the fill').click();
-  await expect(answers(page)).toContainText('not ready');
-  await page.getByLabel('Leaks').selectOption('none found');
-  await sheet(page, 'Hose marks').click();
-  await expect(page.getByRole('heading', { name: 'Opening 1' })).toBeVisible();
-});
+test(
+  'an open stop of the survey keeps the plan’s figures behind it, on every sheet that shows them',
+  ONCE,
+  async ({ page }) => {
+    await page.goto('/plan/before/');
+    await page.getByLabel('Leaks').selectOption('leaks found');
+    await expect(answers(page)).toContainText('not ready');
+    await sheet(page, 'Plan').click();
+    await expect(answers(page).locator('.answer output').first()).toContainText(
+      'One open stop holds the plan',
+    );
+    await expect(answers(page).locator('.caution.stop').first()).toBeVisible();
+    await expect(page.getByRole('heading', { name: 'Holes' })).toBeHidden();
+    await page.getByText('Figures behind the stops').click();
+    await expect(page.getByRole('heading', { name: 'Holes' })).toBeVisible();
+    await sheet(page, 'Hose marks').click();
+    await expect(page.getByRole('heading', { name: 'Opening 1' })).toBeHidden();
+    await sheet(page, 'Before the fill').click();
+    await expect(answers(page)).toContainText('not ready');
+    await page.getByLabel('Leaks').selectOption('none found');
+    await sheet(page, 'Hose marks').click();
+    await expect(page.getByRole('heading', { name: 'Opening 1' })).toBeVisible();
+  },
+);
 
 test(
   'while a stop is open, what settles it is worked, and the moisture of the fill and the receipt wait',
