@@ -3,42 +3,50 @@ import { join } from 'node:path';
 import { close, createIndex } from 'pagefind';
 import { recordsIn } from '../built/records.ts';
 import { SEARCH_PAGE, withSearchLinks } from '../built/search-links.ts';
+import { wordsApart } from '../built/words-apart.ts';
 import { builtFolder } from './built-folder.ts';
 import { run } from './run.ts';
 
 const HOW = 'npm run --silent search:index [-- FOLDER], such as dist';
 
-/** What nobody looks for by its words: the arithmetic of an example. Pages say of more, such as lists of checks, that search leaves it out. */
-const LEFT_OUT = ['.working', '.common-cases', '.check table'];
+/**
+ * What nobody looks for by its words: the arithmetic of an example, heads of tables, the way back, what a button does. Pages say of more, such as lists
+ * of checks, that search leaves it out.
+ */
+const LEFT_OUT = ['.working', '.common-cases', '.check table', '.over', 'thead', 'button'];
 
 /** Its steps are found in the procedure that it is made from. */
 const CARDS = 'cards/';
 
-const partsOf = (folder: string) =>
+/** The pages of a built site that may be found, or that hold parts which are found by themselves, by their places. */
+const pagesIn = (folder: string): (readonly [file: string, html: string])[] =>
   readdirSync(folder, { recursive: true, encoding: 'utf8' })
     .map((name) => name.replaceAll('\\', '/'))
-    .filter((name) => name.endsWith('/index.html') && !name.startsWith(CARDS))
+    .filter((name) => name.endsWith('.html') && !name.startsWith(CARDS))
     .sort()
-    .flatMap((name) =>
-      recordsIn(`/${name.replace(/index\.html$/, '')}`, readFileSync(join(folder, name), 'utf8')),
-    );
+    .map((file) => [file, readFileSync(join(folder, file), 'utf8')]);
 
 await run(async () => {
   const folder = builtFolder(process.argv.slice(2), HOW);
   const { index, errors } = await createIndex({ excludeSelectors: LEFT_OUT });
   if (!index) throw new Error(errors.join('\n'));
-  const told = [...(await index.addDirectory({ path: folder })).errors];
-  for (const record of partsOf(folder)) {
-    const { url, kind, title, page, content } = record;
-    const added = await index.addCustomRecord({
-      url,
-      content,
-      language: 'en',
-      meta: { title, kind, page },
-      filters: { kind: [kind] },
-    });
-    told.push(...added.errors);
-  }
+  const told: string[] = [];
+  const pages = pagesIn(folder);
+  for (const [sourcePath, html] of pages)
+    if (html.includes(' data-pagefind-body'))
+      told.push(...(await index.addHTMLFile({ sourcePath, content: wordsApart(html) })).errors);
+  for (const [file, html] of pages)
+    for (const record of recordsIn(`/${file.replace(/index\.html$/, '')}`, html)) {
+      const { url, kind, title, page, content } = record;
+      const added = await index.addCustomRecord({
+        url,
+        content,
+        language: 'en',
+        meta: { title, kind, page },
+        filters: { kind: [kind] },
+      });
+      told.push(...added.errors);
+    }
   told.push(...(await index.writeFiles({ outputPath: join(folder, 'pagefind') })).errors);
   await close();
   if (told.length > 0) throw new Error(told.join('\n'));

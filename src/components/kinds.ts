@@ -11,12 +11,15 @@ export const foundKinds = {
   calculator: 'Calculators',
   'sheet of the job': 'Sheets of the job',
   lesson: 'For the trainer',
+  page: 'Other pages',
   source: 'Sources',
   check: 'Checks',
-  page: 'Other pages',
 } as const;
 
 export type FoundKind = keyof typeof foundKinds;
+
+/** What a reviewer looks for. A crew that looks for a ladder wants the step and the rule first. */
+export const auditKinds: readonly FoundKind[] = ['source', 'check'];
 
 /** Pages that search leaves out: a card says again what its procedure says, a list what its pages say. */
 export type LeftOut = 'card' | 'list';

@@ -30,6 +30,8 @@ interface Found {
 interface Group {
   readonly kind: string;
   readonly name: string;
+  /** Only a reviewer looks for it: it stands behind all others. */
+  readonly audit: boolean;
   readonly results: readonly Result[];
 }
 
@@ -39,7 +41,7 @@ const MANY = 30;
 
 /**
  * Searches as the form is sent or its words change. What is found stands in groups, one for each kind of page, the kind with the best
- * find first; a kind chosen in the form stands alone. Words and kind stand in the address.
+ * find first, and last what an audit asks for; a kind chosen in the form stands alone. Words and kind stand in the address.
  */
 export function mount(): void {
   const form = document.getElementById('search') as HTMLFormElement | null;
@@ -89,17 +91,20 @@ export function mount(): void {
       return;
     }
     const looked: Group[] = [];
-    for (const { value: kind, text: name } of kinds) {
+    for (const { value: kind, text: name, parentElement: under } of kinds) {
       if (only.value !== '' && only.value !== kind) continue;
       const { results } = await read.search(words, { filters: { kind } });
-      looked.push({ kind, name, results });
+      looked.push({ kind, name, audit: under !== only, results });
       // All kinds at once would hold up the next key for a moment on a slow phone.
       await new Promise<void>(soon);
       if (turn !== asked) return;
     }
     const groups = looked
       .filter(({ results }) => results.length > 0)
-      .sort((a, b) => (b.results[0]?.score ?? 0) - (a.results[0]?.score ?? 0));
+      .sort(
+        (a, b) =>
+          Number(a.audit) - Number(b.audit) || (b.results[0]?.score ?? 0) - (a.results[0]?.score ?? 0),
+      );
     const most = only.value === '' ? A_FEW : MANY;
     // A slower answer to earlier words must not take the place of this one.
     if (turn !== asked) return;

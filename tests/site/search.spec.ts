@@ -122,6 +122,16 @@ test(
   },
 );
 
+test('sources and checks stand behind all that a crew looks for', ONCE, async ({ page }) => {
+  for (const words of ['ladder', 'R-38']) {
+    await look(page, words);
+    const kinds = await page.locator('#results h2').allTextContents();
+    const audit = kinds.filter((kind) => ['Sources', 'Checks'].includes(kind));
+    expect(audit.length, words).toBeGreaterThan(0);
+    expect(kinds.slice(-audit.length), words).toEqual(audit);
+  }
+});
+
 test('no card and no list is found, since each says again what its page says', ONCE, async ({ page }) => {
   const links = await (await look(page, 'patch the hole'))
     .locator('a')
