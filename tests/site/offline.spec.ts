@@ -38,6 +38,12 @@ test('after one visit to the site, at a path of its host, all of it works with t
   } finally {
     await site.close();
   }
+  await test.step('style sheets were fetched before all else: pages that were not opened yet wait for them', () => {
+    const fetched = site.asked.slice(site.asked.indexOf('worker.js') + 1);
+    const last = fetched.findLastIndex((path) => path.endsWith('.css'));
+    // Beside them, what a page asks for by itself at the same time.
+    expect(fetched.slice(0, last).filter((path) => !path.endsWith('.css')).length).toBeLessThan(8);
+  });
   await test.step('the card of a value opens on the page that was open all the time', async () => {
     await page.locator('.prose a.rule', { hasText: '6 in' }).first().click();
     await expect(card(page)).toContainText('Diameter of a hole');

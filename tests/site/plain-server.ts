@@ -6,6 +6,8 @@ import { listening, typeOf } from './listening.ts';
 export interface Served {
   /** Where its front page is. */
   readonly at: string;
+  /** The paths that were asked for, below the site's own, in their order. */
+  readonly asked: readonly string[];
   /** Serves another folder from now on, at the same address. */
   readonly change: (folder: string) => void;
   readonly close: () => Promise<void>;
@@ -18,9 +20,11 @@ export interface Served {
  */
 export async function servePlainly(first: string, under: string): Promise<Served> {
   let folder = first;
+  const asked: string[] = [];
   const { origin, close } = await listening((request, response) => {
     const { pathname, search } = new URL(request.url ?? '/', 'http://localhost');
     const path = decodeURIComponent(pathname);
+    asked.push(path.startsWith(under) ? path.slice(under.length) : pathname);
     const file = path.startsWith(under) ? join(folder, path.slice(under.length)) : undefined;
     const found = file === undefined ? undefined : statSync(file, { throwIfNoEntry: false });
     if (found?.isDirectory() && !path.endsWith('/')) {
@@ -34,6 +38,7 @@ export async function servePlainly(first: string, under: string): Promise<Served
   });
   return {
     at: `${origin}${encodeURI(under)}`,
+    asked,
     change: (next) => {
       folder = next;
     },

@@ -4,6 +4,9 @@ import type { CopyList } from './scope.ts';
 /** So many files are asked for at once. */
 const LANES = 8;
 
+/** Pages that hold their style lead to others that fetch it, and these may be opened before the copy is whole. */
+const isStyle = (file: string): boolean => file.endsWith('.css');
+
 /** The address that a file is asked for by: a page by that of its folder, as hosts send it without a detour. */
 export const addressOf = (file: string, root: string): string =>
   new URL(encodeURI(file.replace(/(^|\/)index\.html$/, '$1')), root).href;
@@ -26,7 +29,10 @@ export async function fetchWhole({ version, files }: CopyList, copies: Copies): 
   }
   const cache = await caches.open(name);
   const there = new Set((await cache.keys()).map(({ url }) => url));
-  const left = Object.entries(files).filter(([file]) => !there.has(keyOf(file, copies.root)));
+  // Taken from its end.
+  const left = Object.entries(files)
+    .filter(([file]) => !there.has(keyOf(file, copies.root)))
+    .sort(([a], [b]) => Number(isStyle(a)) - Number(isStyle(b)));
   const kept = async (file: string, sum: string): Promise<Response | undefined> => {
     for (const each of older)
       if (each.files[file] === sum) return await each.cache.match(keyOf(file, copies.root));
