@@ -41,7 +41,7 @@ export function hotPlaces(job: JobValues, section: Section, rules: Rulebook): Ho
   ].map(({ what, side, along, at, kind, across, listed }, place) => {
     const height = byMethod(
       'height of the cavity at its place',
-      [at, section.width, section.deepest],
+      [at, ...section.told],
       section.profile.depthAt(amountIn(at, 'in')),
       'in',
     );

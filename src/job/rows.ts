@@ -1,7 +1,7 @@
 import type { FreeSection, Section } from '../calc/cavity/section.ts';
 import { fillVolume, keptOpenVolume } from '../calc/cavity/volume.ts';
 import { bagsFor } from '../calc/fill/bags.ts';
-import { layoutProblem } from '../calc/holes/roof.ts';
+import { layoutProblem, layoutRestsOn } from '../calc/holes/roof.ts';
 import type { Layout, LayoutResult, layOut } from '../calc/holes/search.ts';
 import {
   amountIn,
@@ -53,7 +53,7 @@ export function planRow(
     departures: found.outcome === 'least-departure' ? found.departures : [],
   };
   if (found.outcome === 'no-room') return { ...row, holes: [], gaps: [], evenPlaces: [] };
-  const places = holePlaces(found.layout, length, rules);
+  const places = holePlaces(found.layout, job, rules);
   return {
     ...row,
     holes: places.map((along, place) =>
@@ -64,22 +64,9 @@ export function planRow(
   };
 }
 
-/** The rules that a hole's place answers to, so that its working names them. */
-function holePlaces(layout: Layout, length: Quantity<'length'>, rules: Rulebook): Quantity<'length'>[] {
-  const first = rules.range('access.roof-holes.first');
-  const spacing = rules.range('access.roof-holes.spacing');
-  const operands = [
-    length,
-    first.low,
-    first.high,
-    spacing.low,
-    spacing.high,
-    rules.value('access.roof-holes.diameter'),
-    rules.value('framing.truss.member-width'),
-    rules.value('patch.layers.metal-side'),
-    rules.value('patch.layers.membrane-side'),
-    rules.value('clearance.flue.to-combustibles'),
-  ];
+/** Where the holes lie, each with all that its place rests on. */
+function holePlaces(layout: Layout, { home, roof }: JobValues, rules: Rulebook): Quantity<'length'>[] {
+  const operands = layoutRestsOn(home.length, roof, rules);
   return layout.positions.map((amount, place) =>
     named(
       byMethod(

@@ -8,7 +8,7 @@ import type { Remark } from '../calc/declare/remark.ts';
 import { bagsFor, bagsToLoad } from '../calc/fill/bags.ts';
 import { fillWords } from '../calc/fill/cautions.ts';
 import { resistancePerInch } from '../calc/fill/resistance.ts';
-import { seamPlaces, trussPlaces } from '../calc/holes/roof.ts';
+import { seamPlaces, trussPlaces } from '../calc/holes/members.ts';
 import { layOut } from '../calc/holes/search.ts';
 import { amountIn, inUnit, minus, named, number, type Quantity, times } from '../quantity/quantity.ts';
 import type { Rulebook } from '../rulebook/rulebook.ts';

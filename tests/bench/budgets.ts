@@ -11,7 +11,7 @@ export const budgets = {
   /** A calculator's page, packed, with its calculation. */
   calculatorPage: 48_000,
   /** Some calculators are over it. Until they are within, the heaviest grows no more; this goes down with it. */
-  calculatorOwed: 62_800,
+  calculatorOwed: 60_400,
   /** The copy for use without a network, packed. */
   copy: MOST_PACKED,
   /** The largest job, worked in Node, in milliseconds. */

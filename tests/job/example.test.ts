@@ -115,6 +115,7 @@ describe('the holes of the example job', () => {
     expect(hole && rulesBehind(hole.along)).toEqual([
       'access.roof-holes.first',
       'access.roof-holes.spacing',
+      'access.roof-holes.below-peak',
       'access.roof-holes.diameter',
       'framing.truss.member-width',
       'patch.layers.metal-side',

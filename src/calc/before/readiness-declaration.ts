@@ -1,4 +1,4 @@
-import { number } from '../../quantity/quantity.ts';
+import { number, quantity } from '../../quantity/quantity.ts';
 import { calculation, type Figure } from '../declare/calculation.ts';
 import { optional, yearField } from '../declare/field.ts';
 import { readiness, smallPaintJob } from './readiness.ts';
@@ -32,7 +32,12 @@ export const readinessCheck = calculation({
   },
   work: ({ built, ...survey }, rules) => {
     const { verdict, conditions, openStops, cautions, remarks } = readiness(survey, built, rules);
-    const counted = (wanted: string) => number(conditions.filter(({ state }) => state === wanted).length);
+    const counted = (wanted: string) =>
+      quantity(conditions.filter(({ state }) => state === wanted).length, '1', {
+        from: 'method',
+        method: 'conditions that are so, paint and asbestos by the year',
+        operands: [rules.value('safety.built.lead-before'), rules.value('safety.built.asbestos-until')],
+      });
     const figures: Record<string, Figure> = {
       verdict: { label: 'The home is', value: verdict },
       stops: { label: 'Open stops', value: number(openStops.length) },

@@ -24,6 +24,8 @@ export type SectionValues = Values<typeof sectionFields>;
 export interface Section {
   readonly profile: Profile;
   readonly shape: SectionValues['shape'];
+  /** The lengths that tell its shape: the width, and the depths. All that is read off the profile rests on them. */
+  readonly told: readonly Quantity<'length'>[];
   readonly width: Quantity<'length'>;
   readonly area: Quantity<'area'>;
   readonly meanDepth: Quantity<'length'>;
@@ -54,22 +56,22 @@ function needed(
 export function cavitySection(values: SectionValues): Section {
   const { shape, width } = values;
   const area = sectionArea(values);
-  const { profile } = area;
+  const { profile, told } = area;
   const most = deepest(profile);
-  const operands = [width, values.eave, values.ridge].filter((q) => q !== undefined);
   return {
     profile,
     shape,
+    told,
     width,
     area: named(inUnit(area.quantity, 'ft2'), 'A', 'Area of the section'),
     meanDepth: named(inUnit(over(area.quantity, width), 'in'), 'dm', 'Mean depth'),
     deepest: named(
-      byMethod('deepest place of the section', operands, most.depth, 'in'),
+      byMethod('deepest place of the section', told, most.depth, 'in'),
       'dmax',
       'Depth at the deepest place',
     ),
     deepestAt: named(
-      byMethod('where the section is deepest', operands, most.across, 'in'),
+      byMethod('where the section is deepest', told, most.across, 'in'),
       'xmax',
       'Deepest place, from the eave',
     ),
@@ -77,7 +79,7 @@ export function cavitySection(values: SectionValues): Section {
       named(
         byMethod(
           `depth of the section at ${format(across, { tape: 8 })}`,
-          [across, ...operands],
+          [across, ...told],
           profile.depthAt(inches(across)),
           'in',
         ),
@@ -89,25 +91,28 @@ export function cavitySection(values: SectionValues): Section {
 
 function sectionArea(values: SectionValues): {
   readonly profile: Profile;
+  readonly told: Section['told'];
   readonly quantity: Quantity<'area'>;
 } {
   const { shape, width } = values;
   if (shape === 'measured') {
     const points = measuredPoints(values);
     const profile = measured(points.map(({ from_eave, depth }) => [inches(from_eave), inches(depth)]));
-    const operands = points.flatMap(({ from_eave, depth }) => [from_eave, depth]);
+    const depths = points.flatMap(({ from_eave, depth }) => [from_eave, depth]);
     const quantity = byMethod(
       'trapezoids between the measured depths',
-      operands,
+      depths,
       profile.areaUpTo(profile.width),
       'in2',
     );
-    return { profile, quantity };
+    return { profile, told: [width, ...depths], quantity };
   }
   const eave = needed(values.eave, 'eave', shape);
-  if (shape === 'level') return { profile: level(inches(width), inches(eave)), quantity: times(width, eave) };
+  if (shape === 'level')
+    return { profile: level(inches(width), inches(eave)), told: [width, eave], quantity: times(width, eave) };
 
   const ridge = needed(values.ridge, 'ridge', shape);
+  const told = [width, eave, ridge];
   if (compare(eave, ridge) > 0) {
     clash(
       'eave',
@@ -127,13 +132,10 @@ function sectionArea(values: SectionValues): {
     }
     const profile = bowed(inches(width), inches(eave), inches(ridge));
     const method = 'W·de + r²/2·(t − sin t), with t = 2·asin(W/2r), r = (W²/4 + h²)/2h, h = dr − de';
-    return {
-      profile,
-      quantity: byMethod(method, [width, eave, ridge], profile.areaUpTo(profile.width), 'in2'),
-    };
+    return { profile, told, quantity: byMethod(method, told, profile.areaUpTo(profile.width), 'in2') };
   }
   const profile = (shape === 'one-slope' ? oneSlope : twoSlope)(inches(width), inches(eave), inches(ridge));
-  return { profile, quantity: over(times(width, plus(eave, ridge)), number(2)) };
+  return { profile, told, quantity: over(times(width, plus(eave, ridge)), number(2)) };
 }
 
 function measuredPoints({ points, width }: SectionValues) {

@@ -34,7 +34,7 @@ export function keptOpenVolume(
   );
   const volume = byMethod(
     'round column from the old insulation to the roof: π/4 · D² · depth there',
-    [across, at],
+    [across, at, ...section.told, ...(oldDepth ? [oldDepth] : [])],
     Math.PI * radius * radius * height,
     'in3',
   );

@@ -55,7 +55,7 @@ export function restrictedPart(
   if (!part) return undefined;
   const leastDepth = Math.min(...profile.corners.map((across) => profile.depthAt(across)));
   const least = named(
-    byMethod('least depth of the section', [section.width, section.deepest], leastDepth, 'in'),
+    byMethod('least depth of the section', section.told, leastDepth, 'in'),
     'dl',
     'Least depth of the insulation',
   );
@@ -72,7 +72,7 @@ export function restrictedPart(
   );
   const transmittance = byMethod(
     'mean of 1/R over the restricted part',
-    [uniform, old.perInch, perInch, nominal],
+    [uniform, old.perInch, old.depth, perInch, nominal, ...section.told],
     part.transmittance,
     'Btu/(h ft2 F)',
   );
@@ -82,7 +82,7 @@ export function restrictedPart(
     ratio,
     share: named(
       inUnit(
-        byMethod('width of the part over the whole width', [section.width, nominal], part.share, '1'),
+        byMethod('width of the part over the whole width', [nominal, ...section.told], part.share, '1'),
         'percent',
       ),
       'sr',

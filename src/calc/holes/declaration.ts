@@ -4,7 +4,7 @@ import { byMethod, quantity } from '../../quantity/quantity.ts';
 import { calculation, type Figure } from '../declare/calculation.ts';
 import { lengthField } from '../declare/field.ts';
 import { alongFields } from './fields.ts';
-import { layoutProblem } from './roof.ts';
+import { layoutProblem, layoutRestsOn } from './roof.ts';
 import { layOut } from './search.ts';
 import { clashSentence, departureSentence } from './words.ts';
 
@@ -42,11 +42,9 @@ export const layout = calculation({
       };
     }
     const { positions, overSeam, moved, evenPlaces } = found.layout;
-    const holes = quantity(positions.length, 'hole', {
-      from: 'method',
-      method: 'search',
-      operands: [length],
-    });
+    const method = 'search of every place on the tape';
+    const operands = layoutRestsOn(length, along, rules);
+    const holes = quantity(positions.length, 'hole', { from: 'method', method, operands });
     const figures: Record<string, Figure> = {
       holes: { label: 'Holes', value: holes },
       outcome: {
@@ -55,7 +53,7 @@ export const layout = calculation({
       },
     };
     for (const [place, amount] of positions.entries()) {
-      const value = byMethod('search of every place on the tape', [length], amount, 'in');
+      const value = byMethod(method, operands, amount, 'in');
       figures[`hole_${place + 1}`] = {
         label: `Hole ${place + 1}, from the starting end`,
         value,

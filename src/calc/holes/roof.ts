@@ -3,68 +3,17 @@ import { amountIn, compare, type Quantity } from '../../quantity/quantity.ts';
 import type { Rulebook } from '../../rulebook/rulebook.ts';
 import { ringOfFlue } from '../before/rings.ts';
 import { EntriesClash } from '../declare/calculation.ts';
-import type { Values } from '../declare/field.ts';
-import { type alongFields, hotKinds } from './fields.ts';
+import { hotKinds } from './fields.ts';
 import { TIE } from './marks.ts';
+import { type AlongValues, seamPlaces, seamsTold, trussesTold, trussPlaces } from './members.ts';
 import type { LayoutProblem } from './search.ts';
 
 /** The smallest mark a crew reads off the tape when it marks a hole, in inches. */
 export const TAPE_MARK = 1 / 8;
 
-export type AlongValues = Values<typeof alongFields>;
 type Obstacle = NonNullable<AlongValues['obstacles']>[number];
 
 const inches = (q: Quantity<'length'>): number => amountIn(q, 'in');
-
-/** Nothing on a roof stands closer than this; a smaller spacing is a slip, and would make more places than the search takes. */
-const CLOSEST = 2;
-
-/** Places every so far from the first, up to the end of the roof. One that floating noise puts past the end stands at the end. */
-function everySoFar(
-  field: 'truss_spacing' | 'seam_spacing',
-  spacing: Quantity<'length'> | undefined,
-  first: Quantity<'length'> | undefined,
-  length: number,
-): number[] {
-  if (!spacing) return [];
-  const step = inches(spacing);
-  if (step < CLOSEST - TIE) {
-    throw new EntriesClash({
-      field,
-      label: spacing.label ?? 'Spacing',
-      found: format(spacing),
-      expected: `${CLOSEST} in or more`,
-    });
-  }
-  const start = first ? inches(first) : 0;
-  const places: number[] = [];
-  for (let count = 0; start + count * step <= length + TIE; count++)
-    places.push(Math.min(length, start + count * step));
-  return places;
-}
-
-const measuredOr = (
-  measured: readonly { readonly at: Quantity<'length'> }[] | undefined,
-  regular: number[],
-): number[] =>
-  measured && measured.length > 0 ? measured.map(({ at }) => inches(at)).sort((a, b) => a - b) : regular;
-
-/** Where the trusses stand, in inches from the starting end. */
-export const trussPlaces = (
-  values: Pick<AlongValues, 'truss_spacing' | 'first_truss'> & Partial<Pick<AlongValues, 'trusses_measured'>>,
-  length: Quantity<'length'>,
-): number[] =>
-  measuredOr(
-    values.trusses_measured,
-    everySoFar('truss_spacing', values.truss_spacing, values.first_truss, inches(length)),
-  );
-
-/** Where the seams run, in inches from the starting end. Without a first seam, one lies at the end. */
-export const seamPlaces = (values: AlongValues, length: Quantity<'length'>): number[] =>
-  measuredOr(
-    values.seams_measured,
-    everySoFar('seam_spacing', values.seam_spacing, values.first_seam, inches(length)),
-  );
 
 /**
  * The stretch along the roof that an obstacle closes to the middle of a hole: its own half, and half the widest layer of the patch.
@@ -81,6 +30,30 @@ function blockedBy(
   const reach = inches(across) / 2 + row.widestLayer / 2 + clear;
   if (Math.abs(inches(from_peak) - row.belowPeak) >= reach - TIE) return undefined;
   return { name: what, from: inches(along) - reach, to: inches(along) + reach };
+}
+
+/**
+ * All that the places of a row of holes rest on, for their working: the roof, what stands on it, and the rules of the layout. What is
+ * measured one by one is named one by one.
+ */
+export function layoutRestsOn(length: Quantity<'length'>, values: AlongValues, rules: Rulebook): Quantity[] {
+  const [first, spacing] = [rules.range('access.roof-holes.first'), rules.range('access.roof-holes.spacing')];
+  const obstacles = values.obstacles ?? [];
+  return [
+    length,
+    ...trussesTold(values),
+    ...seamsTold(values),
+    ...obstacles.flatMap(({ along, from_peak, across, listed }) => [along, from_peak, across, listed]),
+    ...[first.low, first.high, spacing.low, spacing.high],
+    rules.value('access.roof-holes.below-peak'),
+    rules.value('access.roof-holes.diameter'),
+    rules.value('framing.truss.member-width'),
+    rules.value('patch.layers.metal-side'),
+    rules.value('patch.layers.membrane-side'),
+    ...obstacles.flatMap(({ what, kind, listed }) =>
+      hotKinds.includes(what) ? [ringOfFlue(kind, listed, rules).ring] : [],
+    ),
+  ].filter((each) => each !== undefined);
 }
 
 interface RowOfHoles {

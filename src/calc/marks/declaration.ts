@@ -5,7 +5,7 @@ import type { Rulebook } from '../../rulebook/rulebook.ts';
 import { calculation, type Figure } from '../declare/calculation.ts';
 import { choiceField, lengthField, optional, type Values } from '../declare/field.ts';
 import { type Remark, said } from '../declare/remark.ts';
-import { trussPlaces } from '../holes/roof.ts';
+import { trussPlaces } from '../holes/members.ts';
 import { inCavityFields } from '../ways/fields.ts';
 import { fluesField, ringsAbout } from '../ways/flue-ring.ts';
 import { MOST } from './directions.ts';
@@ -129,8 +129,8 @@ export const hoseMarkings = calculation({
     const found = marksFrom(values, rules);
     const { marks, reach } = found;
     const pushes = (count: number, of: string) =>
-      quantity(count, 'push', { from: 'method', method: of, operands: [values.width, values.stream_reach] });
-    const nothing = byMethod('no push is needed', [values.across], 0, 'ft');
+      quantity(count, 'push', { from: 'method', method: of, operands: found.told });
+    const nothing = byMethod('no push is needed', found.told, 0, 'ft');
     const counted = (word: (typeof marks)[number]['word']): number =>
       marks.filter((each) => each.word === word).length;
     const figures: Record<string, Figure> = {

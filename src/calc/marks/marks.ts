@@ -10,7 +10,7 @@ import {
 } from '../../quantity/quantity.ts';
 import type { QuantityRange, Rulebook } from '../../rulebook/rulebook.ts';
 import { EntriesClash } from '../declare/calculation.ts';
-import { keptOff, type Ring, runsInto } from '../ways/flue-ring.ts';
+import { keptOff, type Ring, ringTold, runsInto } from '../ways/flue-ring.ts';
 import { type ReachWord, reachOf, reachWord } from '../ways/reach.ts';
 import {
   clock,
@@ -78,6 +78,8 @@ export interface DrawnRing {
 /** Every push from one opening, the farthest first. */
 export interface HoseMarks {
   readonly opening: Opening;
+  /** All that the directions rest on, and where each stops. */
+  readonly told: readonly Quantity<'length'>[];
   readonly marks: readonly HoseMark[];
   /** Does the stream come to all of the zone, were no ring in the way? */
   readonly covers: boolean;
@@ -138,16 +140,16 @@ export function hoseMarks(opening: Opening, rules: Rulebook): HoseMarks {
   const pushed = stopped.filter(
     ({ ray, stopsAtRing }) => settled(ray.length) > (stopsAtRing ? settled(inches(hose)) : 0),
   );
-  const operands = [along, from, to, width, across, ...(opening.standOff ? [opening.standOff] : [])];
+  const told = [along, from, to, width, across, streamReach, ...(opening.standOff ? [opening.standOff] : [])];
+  const toRing = [...told, hose, ...rings.flatMap(({ ring }) => ringTold(ring))];
   const marks = pushed
     .sort((a, b) => settled(b.ray.length) - settled(a.ray.length) || a.ray.minutes - b.ray.minutes)
     .map(({ ray, stopsAtRing }, place): HoseMark => {
       const end = stopsAtRing ? 'the ring about a flue' : 'the edge of the zone';
-      const ringed = stopsAtRing ? rings.map(({ ring }) => ring.across) : [];
-      const told = (method: string, amount: number) =>
-        inUnit(byMethod(method, [...operands, ...ringed], amount, 'in'), 'ft');
+      const level = (method: string, amount: number) =>
+        inUnit(byMethod(method, stopsAtRing ? toRing : told, amount, 'in'), 'ft');
       const mark = named(
-        told(`from the opening at ${clock(ray.minutes)} to ${end}, less the stand-off`, ray.length),
+        level(`from the opening at ${clock(ray.minutes)} to ${end}, less the stand-off`, ray.length),
         `m${place + 1}`,
         `Mark ${place + 1}, at ${clock(ray.minutes)}`,
       );
@@ -155,7 +157,7 @@ export function hoseMarks(opening: Opening, rules: Rulebook): HoseMarks {
         order: place + 1,
         clock: clock(ray.minutes),
         angle: quantity(ray.minutes / 2, 'degree'),
-        distance: told(`from the opening at ${clock(ray.minutes)} to ${end}`, ray.length + standOff),
+        distance: level(`from the opening at ${clock(ray.minutes)} to ${end}`, ray.length + standOff),
         mark,
         word: reachWord(mark, reach),
         stopsAtRing,
@@ -173,12 +175,13 @@ export function hoseMarks(opening: Opening, rules: Rulebook): HoseMarks {
         ).length * EDGE_STEP;
   return {
     opening,
+    told: toRing,
     marks,
     covers,
     missed: named(
       byMethod(
         'places on the edge of the zone that no push comes within the stream’s reach of, taken together',
-        [...operands, streamReach],
+        toRing,
         missed,
         'in',
       ),

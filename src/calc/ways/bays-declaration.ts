@@ -4,7 +4,7 @@ import type { Rulebook } from '../../rulebook/rulebook.ts';
 import { cavitySection } from '../cavity/section.ts';
 import { calculation, type Figure } from '../declare/calculation.ts';
 import type { Values } from '../declare/field.ts';
-import { trussPlaces } from '../holes/roof.ts';
+import { trussesTold, trussPlaces } from '../holes/members.ts';
 import { type Bay, type Bays, edgeBays, misfit } from './bays.ts';
 import { edgeBayFields } from './fields.ts';
 import { ringsAbout } from './flue-ring.ts';
@@ -20,6 +20,7 @@ export const baysFrom = (values: Values<typeof edgeBayFields>, rules: Rulebook):
       length: values.length,
       trussSpacing: values.truss_spacing,
       trusses: trussPlaces(values, values.length),
+      trussesTold: trussesTold(values),
       section: cavitySection(values),
       edges: values.edges,
       tube: values.tube,
@@ -63,7 +64,7 @@ export const bays = calculation({
         value: quantity(found.bays.length, '1', {
           from: 'method',
           method: 'stretches between the trusses and to the ends of the roof',
-          operands: [values.length, values.truss_spacing],
+          operands: [values.length, ...trussesTold(values)],
         }),
       },
       tube: { label: 'Tube, at the least', value: found.longest, format: tape },

@@ -18,7 +18,7 @@ import { bagsFor } from '../fill/bags.ts';
 import { TIE } from '../holes/marks.ts';
 import { ridgeAcross } from '../marks/opening.ts';
 import type { LiftedEdges } from './fields.ts';
-import { keptOff, type Ring, runsInto } from './flue-ring.ts';
+import { keptOff, type Ring, ringTold, runsInto } from './flue-ring.ts';
 import { reachOf } from './reach.ts';
 import { type Stretch, stretches } from './stretches.ts';
 import { fits, freeStrip, less, openInStrip, part, roomForHose, type Taken } from './strip.ts';
@@ -29,6 +29,8 @@ export interface BayProblem extends Taken {
   readonly trussSpacing: Quantity<'length'>;
   /** Where the trusses stand, in inches from the starting end, in rising order. */
   readonly trusses: readonly number[];
+  /** The lengths that tell where they stand. */
+  readonly trussesTold: readonly Quantity<'length'>[];
   readonly section: Section;
   readonly edges: LiftedEdges;
   /** How wide the tube is; left out, the hose. */
@@ -154,29 +156,28 @@ function fitsFrom(
 ): Quantity<'length'> | undefined {
   const height = inches(tube) + (oldDepth ? inches(oldDepth) : 0);
   const { width } = section.profile;
+  const placeFrom = (amount: number): Quantity<'length'> =>
+    byMethod(
+      'where the cavity above the old insulation is as deep as the tube is wide',
+      [tube, ...section.told, ...(oldDepth ? [oldDepth] : [])],
+      amount,
+      'in',
+    );
   const profile =
     edge === 'back' ? part(section.profile, 0, inches(to)) : part(section.profile, width - inches(to), width);
   const [first, last] = edge === 'back' ? [0, -1] : [-1, 0];
   const corners = first === 0 ? profile.corners : [...profile.corners].reverse();
   const from = (place: number): number => (edge === 'back' ? place : profile.width - place);
   for (const [at, corner] of corners.entries()) {
-    if (profile.depthAt(corner) >= height) return placeFrom(from(corner), section, tube);
+    if (profile.depthAt(corner) >= height) return placeFrom(from(corner));
     const next = corners[at + 1];
     if (next !== undefined && profile.depthAt(next) >= height) {
       const [left, right] = last === -1 ? [corner, next] : [next, corner];
-      return placeFrom(from(placeOfHeight(profile, height, left, right)), section, tube);
+      return placeFrom(from(placeOfHeight(profile, height, left, right)));
     }
   }
   return undefined;
 }
-
-const placeFrom = (amount: number, section: Section, tube: Quantity<'length'>): Quantity<'length'> =>
-  byMethod(
-    'where the cavity above the old insulation is as deep as the tube is wide',
-    [section.width, tube],
-    amount,
-    'in',
-  );
 
 interface Known {
   readonly tube: Quantity<'length'>;
@@ -186,14 +187,14 @@ interface Known {
 }
 
 function bay(place: number, stretch: Stretch, problem: BayProblem, known: Known, rules: Rulebook): Bay {
-  const { section, trussSpacing, length, rings = [] } = problem;
+  const { section, trussesTold, length, rings = [] } = problem;
   const along = (amount: number, label: string): Quantity<'length'> =>
-    named(byMethod('place of the trusses', [trussSpacing, length], amount, 'in'), 'x', label);
+    named(byMethod('place of the trusses', [length, ...trussesTold], amount, 'in'), 'x', label);
   const [from, to] = [along(stretch.from, 'Bay from'), along(stretch.to, 'Bay to')];
   const clear = named(
     byMethod(
       'between the trusses, less half a member on each side that has one',
-      [trussSpacing, known.member],
+      [length, known.member, ...trussesTold],
       stretch.clearTo - stretch.clearFrom,
       'in',
     ),
@@ -220,7 +221,7 @@ function bay(place: number, stretch: Stretch, problem: BayProblem, known: Known,
       inUnit(
         byMethod(
           'the tube needed, or its reach, or the ring kept open about a flue, whichever comes first; nothing where it does not fit',
-          [side.tube, known.reach.low, side.room, known.tube],
+          [side.tube, known.reach.low, side.room, known.tube, ...rings.flatMap(ringTold)],
           amount,
           'in',
         ),
@@ -229,7 +230,7 @@ function bay(place: number, stretch: Stretch, problem: BayProblem, known: Known,
       'c',
       `Pushed in from the ${side.edge} edge`,
     );
-    return { pushed, ...volumesOn(side, amount, pitch, problem, here, rules) };
+    return { pushed, ...volumesOn(side, pushed, pitch, problem, here, rules) };
   });
   const volume = named(total(worked.map((each) => each.volume)), 'V', 'Volume of the bay');
   const bags = worked.map((each) => bagsFor(each.volume, problem.density, problem.bagWeight).bags);
@@ -251,7 +252,7 @@ function bay(place: number, stretch: Stretch, problem: BayProblem, known: Known,
 /** What one side of a bay takes in all, and what of it lies beyond the end of the push. */
 function volumesOn(
   side: Side,
-  pushed: number,
+  pushed: Quantity<'length'>,
   pitch: Quantity<'length'>,
   problem: BayProblem,
   rings: readonly Ring[],
@@ -262,14 +263,15 @@ function volumesOn(
   const needed = inches(side.tube);
   const between = (a: number, b: number, symbol: string, label: string) => {
     const [from, to] = side.edge === 'back' ? [a, b] : [width - b, width - a];
-    const place = (amount: number) => byMethod('place across', [side.tube, section.width], amount, 'in');
+    const place = (amount: number) =>
+      byMethod('place across', [side.tube, section.width, pushed], amount, 'in');
     const strip = freeStrip(section, place(from), place(to), problem, rules);
     const open = rings.map((ring) => ({ ring, volume: openInStrip(section, ring, from, to, problem) }));
     return less(times(strip, pitch), open, symbol, label);
   };
   return {
     volume: between(0, needed, 'V', `Volume on the ${side.edge} side of the bay`),
-    left: between(pushed, needed, 'V left', `Volume left over on the ${side.edge} side of the bay`),
+    left: between(inches(pushed), needed, 'V left', `Volume left over on the ${side.edge} side of the bay`),
   };
 }
 

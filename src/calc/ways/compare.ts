@@ -11,7 +11,8 @@ import {
 } from '../../quantity/quantity.ts';
 import type { QuantityRange, Rulebook } from '../../rulebook/rulebook.ts';
 import type { Section } from '../cavity/section.ts';
-import { type AlongValues, layoutProblem, trussPlaces } from '../holes/roof.ts';
+import { type AlongValues, trussesTold, trussPlaces } from '../holes/members.ts';
+import { layoutProblem, layoutRestsOn } from '../holes/roof.ts';
 import { layOut } from '../holes/search.ts';
 import { openingAcross, ridgeAcross } from '../marks/opening.ts';
 import { reachOf, reachWord } from './reach.ts';
@@ -155,9 +156,10 @@ function holes(home: Home, rules: Rulebook): WayIn {
   const across = openingAcross(section, rules, ridgeOf(home));
   const hose = rules.value('access.hose.diameter');
   const acrossTrusses = along.truss_spacing !== undefined;
-  const push = places.length === 0 ? undefined : farthestCorner(places, across, home);
+  const push = places.length === 0 ? undefined : farthestCorner(places, across, home, rules);
   const reached = push && onReach(push, reachOf(home.reach, rules), 'the hose');
-  const count = counted(places.length, 'search of every place on the tape', [length]);
+  const restsOn = layoutRestsOn(length, along, rules);
+  const count = counted(places.length, 'search of every place on the tape', restsOn);
   return {
     way: 'roof holes',
     openings: found.outcome === 'no-room' ? undefined : count,
@@ -189,7 +191,8 @@ function holes(home: Home, rules: Rulebook): WayIn {
 function farthestCorner(
   places: readonly number[],
   across: Quantity<'length'>,
-  { length, section }: Home,
+  { length, section, along }: Home,
+  rules: Rulebook,
 ): Quantity<'length'> {
   const ends = places.map((place, at) => {
     const [before, after] = [places[at - 1], places[at + 1]];
@@ -203,7 +206,7 @@ function farthestCorner(
     inUnit(
       byMethod(
         'from a hole to the farthest corner of its stretch, which ends half way to the next hole',
-        [length, section.width, across],
+        [section.width, across, ...layoutRestsOn(length, along, rules)],
         Math.hypot(Math.max(...ends), aside),
         'in',
       ),
@@ -233,7 +236,7 @@ function edge(home: Home, rules: Rulebook): WayIn {
               ? section.width
               : byMethod(
                   'from the farther edge to the ridge',
-                  [section.width],
+                  section.told,
                   Math.max(inches(ridge), section.profile.width - inches(ridge)),
                   'in',
                 ),
@@ -251,7 +254,11 @@ function edge(home: Home, rules: Rulebook): WayIn {
     openings:
       bays === undefined || edges === 'not known'
         ? undefined
-        : counted(bays * sides, 'bays between the trusses, at each edge that is lifted', [length]),
+        : counted(bays * sides, 'bays between the trusses, at each edge that is lifted', [
+            length,
+            member,
+            ...trussesTold(along),
+          ]),
     push,
     patches: number(0),
     closing: sides === 0 ? '' : sides === 2 ? 'both edges of the roof' : 'the edge of the roof',

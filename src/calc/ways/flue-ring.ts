@@ -56,6 +56,9 @@ export interface Ring {
   readonly across: Quantity<'length'>;
 }
 
+/** The lengths that tell where a ring is and how wide. */
+export const ringTold = ({ along, at, across }: Ring): Quantity<'length'>[] => [along, at, across];
+
 /** Which ring is kept open about a flue? Its own width, and its clearance on both sides; where none is given, the least published one. */
 export const ringAbout = (flue: Values<typeof flueFields>, rules: Rulebook): Ring => ({
   along: flue.along,

@@ -17,7 +17,7 @@ import { EntriesClash } from '../declare/calculation.ts';
 import { bagsFor } from '../fill/bags.ts';
 import { TIE } from '../holes/marks.ts';
 import type { GableEnds } from './fields.ts';
-import { keptOff, type Ring, runsInto } from './flue-ring.ts';
+import { keptOff, type Ring, ringTold, runsInto } from './flue-ring.ts';
 import { reachOf } from './reach.ts';
 import { fits, freeStrip, less, openInStrip, roomForHose, type Taken } from './strip.ts';
 
@@ -97,7 +97,13 @@ export function gableLanes(problem: LaneProblem, rules: Rulebook): Lanes {
       expected: `${MOST_LANES} lanes at most`,
     });
   }
-  const laneWidth = named(over(section.width, number(count)), 'b', 'Width of a lane');
+  const lanesAcross = byMethod(
+    'the fewest lanes no wider than the spread to both sides',
+    [section.width, spread],
+    count,
+    '1',
+  );
+  const laneWidth = named(over(section.width, lanesAcross), 'b', 'Width of a lane');
   const push = named(
     inUnit(ends === 'both ends' ? over(length, number(2)) : length, 'ft'),
     'p',
@@ -139,6 +145,7 @@ function lane(place: number, problem: Worked, rules: Rulebook): Lane {
   const middle = named(over(plus(from, to), number(2)), 'ym', 'Where the hose runs, from the eave');
   const room = roomForHose(section, middle, problem, problem.trussSpacing !== undefined, rules);
   const feedable = fits(hose, room);
+  const ringsTold = rings.flatMap(ringTold);
   const inTheWay = rings.flatMap((ring) => {
     const met = runsInto(inches(ring.along), inches(ring.at) - inches(middle), keptOff(ring, hose));
     return met ? [met] : [];
@@ -158,7 +165,11 @@ function lane(place: number, problem: Worked, rules: Rulebook): Lane {
     const method = feedable
       ? 'the push, or the reach of the hose, or the ring kept open about a flue, whichever comes first'
       : 'the hose does not fit';
-    return named(inUnit(byMethod(method, [push, of, hose, room], amount, 'in'), 'ft'), 'c', name);
+    return named(
+      inUnit(byMethod(method, [push, of, hose, room, ...ringsTold], amount, 'in'), 'ft'),
+      'c',
+      name,
+    );
   };
   const pushed = (of: Quantity<'length'>) => {
     const start = covered(stops.first, of, true, 'Covered from the starting end');
@@ -178,7 +189,7 @@ function lane(place: number, problem: Worked, rules: Rulebook): Lane {
       inUnit(
         byMethod(
           'the push, or to the ring kept open about a flue, whichever comes first',
-          [push],
+          [push, ...ringsTold],
           open ? limit : 0,
           'in',
         ),

@@ -10,7 +10,7 @@ import {
 import type { Rulebook } from '../../rulebook/rulebook.ts';
 import { areaBelow, type Profile } from '../cavity/profile.ts';
 import type { Section } from '../cavity/section.ts';
-import type { Ring } from './flue-ring.ts';
+import { type Ring, ringTold } from './flue-ring.ts';
 
 /** What takes room from new fill, all across: old insulation, and the chords of the trusses averaged along the home. */
 export interface Taken {
@@ -53,7 +53,7 @@ export function freeStrip(
   const strip = part(section.profile, inches(from), inches(to));
   const old = oldInches(taken);
   const aboveOld = strip.areaUpTo(strip.width) - areaBelow(strip, old);
-  const operands: Quantity[] = [from, to, section.width, ...(taken.oldDepth ? [taken.oldDepth] : [])];
+  const operands: Quantity[] = [from, to, ...section.told, ...(taken.oldDepth ? [taken.oldDepth] : [])];
   let framing = 0;
   if (taken.trussSpacing) {
     const chord = rules.value('framing.truss.chord-depth');
@@ -113,7 +113,7 @@ export function roomForHose(
       acrossTrusses
         ? 'depth there, less the upper chord, less the old insulation or the lower chord, whichever is higher'
         : 'depth there, less the old insulation',
-      [at, section.width, ...(oldDepth ? [oldDepth] : []), ...(acrossTrusses ? [chord] : [])],
+      [at, ...section.told, ...(oldDepth ? [oldDepth] : []), ...(acrossTrusses ? [chord] : [])],
       Math.max(0, room),
       'in',
     ),
@@ -140,7 +140,7 @@ export function less(
     inUnit(
       byMethod(
         'round columns kept open about the flues: their part of π/4 · D² times the depth there',
-        open.flatMap(({ ring }) => [ring.across, ring.at]),
+        open.flatMap(({ ring }) => ringTold(ring)),
         Math.min(sum, amountIn(whole, 'in3')),
         'in3',
       ),

@@ -85,3 +85,9 @@ export function rewritten(field: QuantityField, given: unknown, unit: UnitName):
   const read = parseQuantity(String(given), { dimension: field.dimension }) as Quantity;
   return `${digits(amountIn(read, unit as never))} ${unit}`;
 }
+
+/** So many times what a field was given; nothing times anything is nothing, so there one unit stands in. */
+export function movedBy(field: QuantityField, given: unknown, share: number): string {
+  const { amount, unit } = parseQuantity(String(given), { dimension: field.dimension });
+  return `${digits(amount === 0 ? share : amount * share)} ${unit}`;
+}

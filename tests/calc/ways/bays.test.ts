@@ -118,6 +118,7 @@ const run = (each: Case, rings: Ring[] = []) =>
       length: inches(each.length),
       trussSpacing: inches(each.spacing),
       trusses: trussesOf(each),
+      trussesTold: [inches(each.spacing), inches(each.first)],
       section: sectionOf(each),
       edges: each.both && each.shape !== 'one-slope' ? 'both edges' : 'one edge',
       tube: inches(each.tube),

@@ -1,5 +1,6 @@
 import type { CautionId } from '../../../generated/rule-types.ts';
 import {
+  byMethod,
   compare,
   inUnit,
   larger,
@@ -59,7 +60,10 @@ export function noiseDose(given: readonly NoisePeriod[], rules: Rulebook): Noise
   const periods = given.map(({ level, time }, at): JudgedPeriod => {
     const allowed = allowedTime(level, rules);
     if (allowed === 'none') return { level, time, allowed, part: undefined };
-    const part = allowed === 'any' ? number(0) : over(time, allowed);
+    const part =
+      allowed === 'any'
+        ? byMethod('too quiet to count', [level, rules.value('safety.noise.counted-from')], 0, '1')
+        : over(time, allowed);
     return { level, time, allowed, part: named(part, `F${at + 1}`, `Part of period ${at + 1}`) };
   });
   const parts = periods.flatMap(({ part }) => (part ? [part] : []));

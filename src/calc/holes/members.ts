@@ -1,0 +1,76 @@
+import { format } from '../../quantity/format.ts';
+import { amountIn, type Quantity } from '../../quantity/quantity.ts';
+import { EntriesClash } from '../declare/calculation.ts';
+import type { Values } from '../declare/field.ts';
+import type { alongFields } from './fields.ts';
+import { TIE } from './marks.ts';
+
+/** What is told of a roof along its length: its trusses, its seams, what stands through it. */
+export type AlongValues = Values<typeof alongFields>;
+
+const inches = (q: Quantity<'length'>): number => amountIn(q, 'in');
+
+/** Nothing on a roof stands closer than this; a smaller spacing is a slip, and would make more places than the search takes. */
+const CLOSEST = 2;
+
+/** Places every so far from the first, up to the end of the roof. One that floating noise puts past the end stands at the end. */
+function everySoFar(
+  field: 'truss_spacing' | 'seam_spacing',
+  spacing: Quantity<'length'> | undefined,
+  first: Quantity<'length'> | undefined,
+  length: number,
+): number[] {
+  if (!spacing) return [];
+  const step = inches(spacing);
+  if (step < CLOSEST - TIE) {
+    throw new EntriesClash({
+      field,
+      label: spacing.label ?? 'Spacing',
+      found: format(spacing),
+      expected: `${CLOSEST} in or more`,
+    });
+  }
+  const start = first ? inches(first) : 0;
+  const places: number[] = [];
+  for (let count = 0; start + count * step <= length + TIE; count++)
+    places.push(Math.min(length, start + count * step));
+  return places;
+}
+
+const measuredOr = (
+  measured: readonly { readonly at: Quantity<'length'> }[] | undefined,
+  regular: number[],
+): number[] =>
+  measured && measured.length > 0 ? measured.map(({ at }) => inches(at)).sort((a, b) => a - b) : regular;
+
+/** Where the trusses stand, in inches from the starting end. */
+export const trussPlaces = (
+  values: Pick<AlongValues, 'truss_spacing' | 'first_truss'> & Partial<Pick<AlongValues, 'trusses_measured'>>,
+  length: Quantity<'length'>,
+): number[] =>
+  measuredOr(
+    values.trusses_measured,
+    everySoFar('truss_spacing', values.truss_spacing, values.first_truss, inches(length)),
+  );
+
+/** Where the seams run, in inches from the starting end. Without a first seam, one lies at the end. */
+export const seamPlaces = (values: AlongValues, length: Quantity<'length'>): number[] =>
+  measuredOr(
+    values.seams_measured,
+    everySoFar('seam_spacing', values.seam_spacing, values.first_seam, inches(length)),
+  );
+
+const eachPlace = (measured: readonly { readonly at: Quantity<'length'> }[] = []): Quantity<'length'>[] =>
+  measured.map(({ at }) => at);
+
+/** The lengths that tell where the trusses stand. */
+export const trussesTold = ({
+  truss_spacing,
+  first_truss,
+  trusses_measured,
+}: Parameters<typeof trussPlaces>[0]): Quantity<'length'>[] =>
+  [truss_spacing, first_truss, ...eachPlace(trusses_measured)].filter((each) => each !== undefined);
+
+/** The lengths that tell where the seams run. */
+export const seamsTold = ({ seam_spacing, first_seam, seams_measured }: AlongValues): Quantity<'length'>[] =>
+  [seam_spacing, first_seam, ...eachPlace(seams_measured)].filter((each) => each !== undefined);

@@ -1,0 +1,77 @@
+import { describe, expect, test } from 'vitest';
+import { calculations } from '../../../src/calc/calculations.ts';
+import { movableValues } from '../../../src/calc/checks/moved-values.ts';
+import { type AnyCalculation, answer } from '../../../src/calc/declare/calculation.ts';
+import { askedByCalculations } from '../../../src/calc/uses.ts';
+import { changedRulebook, restingOn } from '../../../src/rulebook/changed.ts';
+import { openRulebook, type Rulebook } from '../../../src/rulebook/rulebook.ts';
+import { theProject } from '../../the-project.ts';
+import { type Entries, leavesIn, movedBy, withAt } from './entries.ts';
+import { type Figures, SHARES, untold } from './named.ts';
+
+const { data, files } = theProject();
+const rules = openRulebook(data);
+const asked = askedByCalculations(data);
+
+/** Rules whose numbers only count their rows; what the rows say is words. */
+const rowsCounted: readonly string[] = ['patch.screws.first-four'];
+
+/** The amounts that an answer shows with their working, by name; none where the entries can't be worked. */
+function figuresOf(declared: AnyCalculation, entries: Entries, by: Rulebook): Figures {
+  const answered = answer(declared, entries, by);
+  if (!answered.ok) return new Map();
+  return new Map(
+    Object.entries(answered.value.figures).flatMap(([name, { value }]) =>
+      typeof value === 'string' ? [] : [[name, value]],
+    ),
+  );
+}
+
+const withEntries = (declared: AnyCalculation, entries: Entries): string[] => {
+  const before = figuresOf(declared, entries, rules);
+  return leavesIn(declared.fields, entries).flatMap(({ way, field, given }) => {
+    if (field.kind !== 'quantity') return [];
+    return SHARES.flatMap((share) => {
+      const after = figuresOf(declared, withAt(entries, way, movedBy(field, given, share)), rules);
+      return untold(before, after, [way.join('.')], way.join('.'));
+    });
+  });
+};
+
+const withRules = (declared: AnyCalculation): string[] => {
+  const before = figuresOf(declared, declared.example, rules);
+  return [...(asked.get(declared.name) ?? [])]
+    .filter((id) => !rowsCounted.includes(id))
+    .flatMap((id) => movableValues(data.rules[id] as (typeof data.rules)[string]))
+    .flatMap(({ rule: id, part, moves }) =>
+      moves.flatMap(({ how, value }) => {
+        // A range that is upside down is refused, and rightly.
+        if (how === 'ends swapped') return [];
+        const moved = openRulebook(changedRulebook(data, { [id]: value }));
+        return untold(
+          before,
+          figuresOf(declared, declared.example, moved),
+          [...restingOn(data, id)],
+          `${id} ${part}`,
+        );
+      }),
+    );
+};
+
+/** The example, and what the checks give: other shapes, other choices. */
+const entriesOf = ({ name, example }: AnyCalculation): Entries[] => [
+  example,
+  ...files.checks.flatMap(({ entry }) => (entry.calculation === name ? [entry.given as Entries] : [])),
+];
+
+describe('every figure that moves with an entry names it in its working', () => {
+  test.each(calculations.map((each) => ({ name: each.name, each })))('$name', ({ each }) => {
+    expect([...new Set(entriesOf(each).flatMap((entries) => withEntries(each, entries)))]).toEqual([]);
+  });
+});
+
+describe('every figure that moves with a number of the rulebook names its rule in its working', () => {
+  test.each(calculations.map((each) => ({ name: each.name, each })))('$name', ({ each }) => {
+    expect([...new Set(withRules(each))]).toEqual([]);
+  });
+});
