@@ -11,9 +11,10 @@ export const leftOutGroups: ReadonlySet<string> = new Set(['the checks bite']);
 /** Files whose properties take a minute and more with all of their cases: they meet fewer. */
 export const withFewerCases: ReadonlySet<string> = new Set(['tests/calc/holes/properties.test.ts']);
 
-/** What is run whatever the folder: the published checks, the declared examples, and those of the docstrings. */
+/** What is run whatever the folder: the published checks, what each working names, the declared examples, and those of the docstrings. */
 const always = [
   'tests/calc/checks.test.ts',
+  'tests/calc/every/traced.test.ts',
   'tests/calc/declare/declarations.test.ts',
   'tests/rulebook/examples.test.ts',
 ];

@@ -76,6 +76,20 @@ describe('the ends of what a bow can be', () => {
     expect(bowed(168, 3, 3).areaUpTo(168)).toBe(level(168, 3).areaUpTo(168));
     expect(bowed(168, 3, 3).depthAt(40)).toBe(3);
   });
+  test('a half circle has its eave at the eave itself, however upright it rises there', () => {
+    const half = bowed(200, 3, 103);
+    for (const across of [0, 1e-10, 200 - 1e-10, 200]) expect(half.depthAt(across)).toBe(3);
+  });
+
+  // r²·(asin t − t·√(1 − t²)) with r = 50/t, and the rise r − √(r² − 50²), both by mpmath 1.3 at 40 digits, rounded to what a number holds.
+  test.each([
+    [0.49754926349865203, 33.17060780230879],
+    [0.37502109612338064, 25.001687703433685],
+    [0.12500078125976577, 8.3333958341704],
+  ])('a bow of 100 in that rises %d in has the area of its circle to the twelfth figure', (rise, area) => {
+    expect(within(1e-12, bowed(100, 0, rise).areaUpTo(100), area)).toBe(true);
+  });
+
   test('a half circle has the area π r² / 2', () => {
     expect(within(1e-12, bowed(24, 0, 12).areaUpTo(24), (Math.PI * 144) / 2)).toBe(true);
   });
