@@ -1,14 +1,17 @@
 import { describe, expect, test } from 'vitest';
+import { movableValues } from '../../src/calc/checks/moved-values.ts';
 import { jobFields } from '../../src/job/job-fields.ts';
 import { workParts } from '../../src/job/parts/parts.ts';
 import type { Quantity } from '../../src/quantity/quantity.ts';
+import { changedRulebook, restingOn } from '../../src/rulebook/changed.ts';
+import { openRulebook, type Rulebook } from '../../src/rulebook/rulebook.ts';
 import { type Entries, leavesIn, movedBy, withAt } from '../calc/every/entries.ts';
 import { type Figures, SHARES, untold } from '../calc/every/named.ts';
-import { exampleEntries as example, rules, workEntries } from './entries.ts';
+import { data, exampleEntries as example, rules, workEntries } from './entries.ts';
 
 /** The amounts of a job that a sheet shows with their working; none where it can't be worked. */
-function figuresOf(entries: Entries): Figures {
-  const plan = workEntries(entries);
+function figuresOf(entries: Entries, by: Rulebook = rules): Figures {
+  const plan = workEntries(entries, by);
   if (!plan.ok) return new Map();
   const { volume, weight, bags, bagsToLoad, load, resistance, rows } = plan.value;
   const all: [string, Quantity | string | undefined][] = [
@@ -25,7 +28,7 @@ function figuresOf(entries: Entries): Figures {
         [`bags of hole ${hole.number} ${side}`, hole.bags],
       ]),
     ),
-    ...workParts(plan.value, rules, true).flatMap((part) =>
+    ...workParts(plan.value, by, true).flatMap((part) =>
       part.state === 'answered'
         ? Object.entries(part.answer.figures).map(([name, { value }]): [string, Quantity | string] => [
             `${part.title}: ${name}`,
@@ -39,9 +42,9 @@ function figuresOf(entries: Entries): Figures {
   );
 }
 
-describe('every figure of a job that moves with an entry names it in its working', () => {
-  const before = figuresOf(example);
+const before = figuresOf(example);
 
+describe('every figure of a job that moves with an entry names it in its working', () => {
   test('the example has figures', () => expect(before.size).toBeGreaterThan(50));
 
   test.each(
@@ -52,6 +55,21 @@ describe('every figure of a job that moves with an entry names it in its working
     const found = SHARES.flatMap((share) =>
       untold(before, figuresOf(withAt(example, way, movedBy(field, given, share))), [name], name),
     );
+    expect([...new Set(found)]).toEqual([]);
+  });
+});
+
+/** Those of every calculation are moved one calculation at a time; what a job counts by itself rests on these. */
+const layoutRules = Object.values(data.rules).filter(({ id }) => id.startsWith('access.roof-holes.'));
+
+describe('every figure of a job that moves with a rule of the holes names it in its working', () => {
+  test.each(layoutRules.flatMap((rule) => movableValues(rule)))('$rule $part', ({ rule, part, moves }) => {
+    const found = moves
+      .filter(({ how }) => how !== 'ends swapped')
+      .flatMap(({ value }) => {
+        const moved = openRulebook(changedRulebook(data, { [rule]: value }));
+        return untold(before, figuresOf(example, moved), [...restingOn(data, rule)], `${rule} ${part}`);
+      });
     expect([...new Set(found)]).toEqual([]);
   });
 });

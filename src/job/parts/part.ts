@@ -5,6 +5,7 @@ import type { Rulebook } from '../../rulebook/rulebook.ts';
 import { heldBy } from '../cautions.ts';
 import { jobFields } from '../job-fields.ts';
 import type { WorkedJob } from '../planned.ts';
+import { type FoundByPlan, restingOnPlan } from './found-by-plan.ts';
 
 /** The values of a calculation as a job knows them: what it does not know yet is undefined. */
 export type Known<F extends Fields> = { readonly [N in keyof Values<F>]: Values<F>[N] | undefined };
@@ -13,6 +14,8 @@ export type Known<F extends Fields> = { readonly [N in keyof Values<F>]: Values<
 export interface PartRun<F extends Fields = Fields> {
   readonly title?: string;
   readonly values: Known<F>;
+  /** Of the values those that are no entry of anybody: what the plan itself counted. */
+  readonly found?: FoundByPlan;
 }
 
 /** One calculation as a part of the job: its values come from the worked plan and from the job's own entries. */
@@ -73,11 +76,12 @@ type Outcome = PartOutcome extends infer O
     : never
   : never;
 
-function worked(declared: AnyPart, { values }: PartRun, rules: Rulebook): Outcome {
+function worked(declared: AnyPart, { values, found }: PartRun, rules: Rulebook): Outcome {
   const wanted = missing(declared, values as Readonly<Record<string, unknown>>);
   if (wanted.length > 0) return { state: 'waiting', wanted };
   try {
-    return { state: 'answered', answer: declared.calculation.work(values, rules), values };
+    const answer = declared.calculation.work(values, rules);
+    return { state: 'answered', answer: found ? restingOnPlan(answer, found) : answer, values };
   } catch (error) {
     if (!(error instanceof EntriesClash)) throw error;
     return { state: 'wrong', problem: inJob(declared, error.problem) };

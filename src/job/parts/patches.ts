@@ -1,3 +1,4 @@
+import { layoutRestsOn } from '../../calc/holes/roof.ts';
 import { patchKitCalculation } from '../../calc/patch/kit-declaration.ts';
 import { patchLayersCalculation } from '../../calc/patch/layers-declaration.ts';
 import { USUAL_WAY, wayTaken } from '../way-taken.ts';
@@ -16,14 +17,20 @@ const kitPart = part({
     membrane_width: 'patches.membrane_width',
     membrane_length: 'patches.membrane_length',
   },
-  runs: ({ job, rows }) => {
+  runs: ({ job, rows }, rules) => {
     const { patches } = job;
     const way = wayTaken(job);
     if (way !== USUAL_WAY)
       return `The way taken is the ${way}: no hole is cut, so there is nothing to patch.`;
     const holes = rows.reduce((count, row) => count + row.holes.length, 0);
     if (holes === 0) return 'The plan has no holes, so there is nothing to patch.';
-    return [{ values: { ...patches, holes, diameter: undefined } }];
+    const operands = layoutRestsOn(job.home.length, job.roof, rules);
+    return [
+      {
+        values: { ...patches, holes, diameter: undefined },
+        found: { holes: { from: 'method', method: 'holes of the plan', operands } },
+      },
+    ];
   },
 });
 
