@@ -6,7 +6,11 @@ import { BaseSequencer, type TestSpecification } from 'vitest/node';
 const timed = ['tests/calc/holes/speed.test.ts'];
 
 /** These build the site, and are by far the longest: begun last, one of them would run on alone. */
-const building = ['tests/rulebook/one-number-changed.test.ts', 'tests/rulebook/local/site.test.ts'];
+const building = [
+  'tests/rulebook/one-number-changed.test.ts',
+  'tests/rulebook/local/site.test.ts',
+  'tests/rulebook/mistakes-stop-the-build.test.ts',
+];
 
 /** These run whole commands: no units, and no part of the minute that types and unit tests may take. */
 const whole = [

@@ -3,6 +3,15 @@ import { cpSync, mkdtempSync, readdirSync, readFileSync, rmSync, symlinkSync, wr
 import { tmpdir } from 'node:os';
 import { join, resolve } from 'node:path';
 
+/** Builds the site. */
+export const ASTRO = 'node_modules/astro/bin/astro.mjs';
+export const WHILE_IT_BUILDS = 180_000;
+
+/** The file of the rules of holes, and what in it stands before the number of their diameter. */
+export const HOLES = 'rules/access/roof-holes.yaml';
+export const DIAMETER =
+  'so that the hose passes and a lipped cap closes it.\n  symbol: dh\n  value: { kind: exact, number: ';
+
 const copied = ['rules', 'content', 'src', 'public', 'astro.config.mjs', 'package.json', 'tsconfig.json'];
 
 export interface Ended {

@@ -1,9 +1,7 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { type Checkout, checkout, type Ended } from '../checkout.ts';
+import { ASTRO, type Checkout, checkout, type Ended, WHILE_IT_BUILDS } from '../checkout.ts';
 import { EXAMPLE } from './folder.ts';
 
-const ASTRO = 'node_modules/astro/bin/astro.mjs';
-const WHILE_IT_BUILDS = 180_000;
 const EDITION = '2026.1 + Harrow Valley 2026-10-01';
 
 describe('the site with an agency’s folder, whose notes hold a script', () => {
