@@ -146,10 +146,10 @@ export function hoseMarks(opening: Opening, rules: Rulebook): HoseMarks {
     .sort((a, b) => settled(b.ray.length) - settled(a.ray.length) || a.ray.minutes - b.ray.minutes)
     .map(({ ray, stopsAtRing }, place): HoseMark => {
       const end = stopsAtRing ? 'the ring about a flue' : 'the edge of the zone';
-      const level = (method: string, amount: number) =>
+      const levelLength = (method: string, amount: number) =>
         inUnit(byMethod(method, stopsAtRing ? toRing : told, amount, 'in'), 'ft');
       const mark = named(
-        level(`from the opening at ${clock(ray.minutes)} to ${end}, less the stand-off`, ray.length),
+        levelLength(`from the opening at ${clock(ray.minutes)} to ${end}, less the stand-off`, ray.length),
         `m${place + 1}`,
         `Mark ${place + 1}, at ${clock(ray.minutes)}`,
       );
@@ -157,7 +157,7 @@ export function hoseMarks(opening: Opening, rules: Rulebook): HoseMarks {
         order: place + 1,
         clock: clock(ray.minutes),
         angle: quantity(ray.minutes / 2, 'degree'),
-        distance: level(`from the opening at ${clock(ray.minutes)} to ${end}`, ray.length + standOff),
+        distance: levelLength(`from the opening at ${clock(ray.minutes)} to ${end}`, ray.length + standOff),
         mark,
         word: reachWord(mark, reach),
         stopsAtRing,

@@ -260,18 +260,25 @@ function volumesOn(
 ): { readonly volume: Quantity<'volume'>; readonly left: Quantity<'volume'> } {
   const { section } = problem;
   const { width } = section.profile;
-  const needed = inches(side.tube);
-  const between = (a: number, b: number, symbol: string, label: string) => {
-    const [from, to] = side.edge === 'back' ? [a, b] : [width - b, width - a];
-    const place = (amount: number) =>
-      byMethod('place across', [side.tube, section.width, pushed], amount, 'in');
-    const strip = freeStrip(section, place(from), place(to), problem, rules);
-    const open = rings.map((ring) => ({ ring, volume: openInStrip(section, ring, from, to, problem) }));
+  const between = (a: Quantity<'length'>, b: Quantity<'length'>, symbol: string, label: string) => {
+    const across = (inward: Quantity<'length'>) =>
+      byMethod(
+        'place across',
+        [inward, section.width],
+        side.edge === 'back' ? inches(inward) : width - inches(inward),
+        'in',
+      );
+    const [from, to] = side.edge === 'back' ? [across(a), across(b)] : [across(b), across(a)];
+    const strip = freeStrip(section, from, to, problem, rules);
+    const open = rings.map((ring) => ({
+      ring,
+      volume: openInStrip(section, ring, inches(from), inches(to), problem),
+    }));
     return less(times(strip, pitch), open, symbol, label);
   };
   return {
-    volume: between(0, needed, 'V', `Volume on the ${side.edge} side of the bay`),
-    left: between(inches(pushed), needed, 'V left', `Volume left over on the ${side.edge} side of the bay`),
+    volume: between(quantity(0, 'in'), side.tube, 'V', `Volume on the ${side.edge} side of the bay`),
+    left: between(pushed, side.tube, 'V left', `Volume left over on the ${side.edge} side of the bay`),
   };
 }
 
