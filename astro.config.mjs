@@ -50,7 +50,7 @@ export default defineConfig({
   },
   integrations: [mdx(), preact()],
   build: { inlineStylesheets: 'never' },
-  // No inline script anywhere, and no style but the one that Layout.astro writes, whose sum each policy holds.
+  // No inline script anywhere, and no style but the one that Layout.astro writes into some pages, whose policies name it by its sum.
   // Scripts and style sheets find each other from where they lie, so that the site works under any path.
   vite: {
     build: { assetsInlineLimit: 0, target: buildTargets() },

@@ -1,6 +1,7 @@
 import { readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { close, createIndex } from 'pagefind';
+import { filesIn } from '../built/files.ts';
 import { recordsIn } from '../built/records.ts';
 import { SEARCH_PAGE, withSearchLinks } from '../built/search-links.ts';
 import { wordsApart } from '../built/words-apart.ts';
@@ -10,32 +11,24 @@ import { run } from './run.ts';
 const HOW = 'npm run --silent search:index [-- FOLDER], such as dist';
 
 /**
- * What nobody looks for by its words: the arithmetic of an example, heads of tables, the way back, what a button does. Pages say of more, such as lists
- * of checks, that search leaves it out.
+ * What nobody looks for by its words: the arithmetic of an example, the way back, heads of tables, what a button does. Pages say of more,
+ * such as lists of checks, that search leaves it out.
  */
 const LEFT_OUT = ['.working', '.common-cases', '.check table', '.over', 'thead', 'button'];
 
 /** Its steps are found in the procedure that it is made from. */
 const CARDS = 'cards/';
 
-/** The pages of a built site that may be found, or that hold parts which are found by themselves, by their places. */
-const pagesIn = (folder: string): (readonly [file: string, html: string])[] =>
-  readdirSync(folder, { recursive: true, encoding: 'utf8' })
-    .map((name) => name.replaceAll('\\', '/'))
-    .filter((name) => name.endsWith('.html') && !name.startsWith(CARDS))
-    .sort()
-    .map((file) => [file, readFileSync(join(folder, file), 'utf8')]);
-
 await run(async () => {
   const folder = builtFolder(process.argv.slice(2), HOW);
   const { index, errors } = await createIndex({ excludeSelectors: LEFT_OUT });
   if (!index) throw new Error(errors.join('\n'));
   const told: string[] = [];
-  const pages = pagesIn(folder);
-  for (const [sourcePath, html] of pages)
+  for (const file of filesIn(folder).filter((name) => name.endsWith('.html') && !name.startsWith(CARDS))) {
+    const html = readFileSync(join(folder, file), 'utf8');
+    // Pages that are not to be found may hold parts that are.
     if (html.includes(' data-pagefind-body'))
-      told.push(...(await index.addHTMLFile({ sourcePath, content: wordsApart(html) })).errors);
-  for (const [file, html] of pages)
+      told.push(...(await index.addHTMLFile({ sourcePath: file, content: wordsApart(html) })).errors);
     for (const record of recordsIn(`/${file.replace(/index\.html$/, '')}`, html)) {
       const { url, kind, title, page, content } = record;
       const added = await index.addCustomRecord({
@@ -47,6 +40,7 @@ await run(async () => {
       });
       told.push(...added.errors);
     }
+  }
   told.push(...(await index.writeFiles({ outputPath: join(folder, 'pagefind') })).errors);
   await close();
   if (told.length > 0) throw new Error(told.join('\n'));

@@ -7,6 +7,12 @@ const sheet = (page: Page, title: string) =>
     .getByRole('link', { name: title, exact: true });
 const answers = (page: Page) => page.locator('#plan');
 
+/** On the sheet of the survey, says that the roof leaks: an open stop. */
+async function openStop(page: Page): Promise<void> {
+  await page.goto('/plan/before/');
+  await page.getByLabel('Leaks').selectOption('leaks found');
+}
+
 test.describe('without script', () => {
   test.use({ javaScriptEnabled: false });
 
@@ -34,8 +40,7 @@ test(
   'an open stop of the survey keeps the plan’s figures behind it, on every sheet that shows them',
   ONCE,
   async ({ page }) => {
-    await page.goto('/plan/before/');
-    await page.getByLabel('Leaks').selectOption('leaks found');
+    await openStop(page);
     await expect(answers(page)).toContainText('not ready');
     await sheet(page, 'Plan').click();
     await expect(answers(page).locator('.answer output').first()).toContainText(
@@ -59,16 +64,13 @@ test(
   'while a stop is open, what settles it is worked, and the moisture of the fill and the receipt wait',
   ONCE,
   async ({ page }) => {
-    await page.goto('/plan/before/');
-    await page.getByLabel('Leaks').selectOption('leaks found');
-    const sheet = (name: string) =>
-      page.getByRole('navigation', { name: 'Sheets of this job' }).getByRole('link', { name }).click();
-    await sheet('Air and moisture');
+    await openStop(page);
+    await sheet(page, 'Air and moisture').click();
     await expect(answers(page).getByRole('heading', { name: 'Fresh air' })).toBeVisible();
     await expect(answers(page).locator('.behind-stops')).toHaveCount(1);
     await expect(answers(page).locator('.behind-stops .part')).toHaveCount(1);
     await expect(answers(page).locator('.behind-stops .part')).toBeHidden();
-    await sheet('Receipt');
+    await sheet(page, 'Receipt').click();
     await expect(answers(page).locator('.paper')).toBeHidden();
     await expect(answers(page).locator('.caution.stop').first()).toBeVisible();
   },

@@ -32,17 +32,17 @@ export const readinessCheck = calculation({
   },
   work: ({ built, ...survey }, rules) => {
     const { verdict, conditions, openStops, cautions, remarks } = readiness(survey, built, rules);
-    const counted = (wanted: string) =>
-      quantity(conditions.filter(({ state }) => state === wanted).length, '1', {
-        from: 'method',
-        method: 'conditions that are so, paint and asbestos by the year',
-        operands: [rules.value('safety.built.lead-before'), rules.value('safety.built.asbestos-until')],
-      });
+    const counted = (wanted: string) => conditions.filter(({ state }) => state === wanted).length;
+    const warnings = quantity(counted('warn'), '1', {
+      from: 'method',
+      method: 'conditions that warn; paint and asbestos by the year built',
+      operands: [rules.value('safety.built.lead-before'), rules.value('safety.built.asbestos-until')],
+    });
     const figures: Record<string, Figure> = {
       verdict: { label: 'The home is', value: verdict },
       stops: { label: 'Open stops', value: number(openStops.length) },
-      warnings: { label: 'Open warnings', value: counted('warn') },
-      unseen: { label: 'Conditions not looked at', value: counted(notLookedAt) },
+      warnings: { label: 'Open warnings', value: warnings },
+      unseen: { label: 'Conditions not looked at', value: number(counted(notLookedAt)) },
     };
     if (cautions.includes('caution.before.old-paint')) {
       const { indoors, outdoors } = smallPaintJob(rules);

@@ -156,9 +156,9 @@ function holes(home: Home, rules: Rulebook): WayIn {
   const across = openingAcross(section, rules, ridgeOf(home));
   const hose = rules.value('access.hose.diameter');
   const acrossTrusses = along.truss_spacing !== undefined;
-  const push = places.length === 0 ? undefined : farthestCorner(places, across, home, rules);
-  const reached = push && onReach(push, reachOf(home.reach, rules), 'the hose');
   const restsOn = layoutRestsOn(length, along, rules);
+  const push = places.length === 0 ? undefined : farthestCorner(places, across, home, restsOn);
+  const reached = push && onReach(push, reachOf(home.reach, rules), 'the hose');
   const count = counted(places.length, 'search of every place on the tape', restsOn);
   return {
     way: 'roof holes',
@@ -191,8 +191,8 @@ function holes(home: Home, rules: Rulebook): WayIn {
 function farthestCorner(
   places: readonly number[],
   across: Quantity<'length'>,
-  { length, section, along }: Home,
-  rules: Rulebook,
+  { length, section }: Home,
+  restsOn: readonly Quantity[],
 ): Quantity<'length'> {
   const ends = places.map((place, at) => {
     const [before, after] = [places[at - 1], places[at + 1]];
@@ -206,7 +206,7 @@ function farthestCorner(
     inUnit(
       byMethod(
         'from a hole to the farthest corner of its stretch, which ends half way to the next hole',
-        [section.width, across, ...layoutRestsOn(length, along, rules)],
+        [section.width, across, ...restsOn],
         Math.hypot(Math.max(...ends), aside),
         'in',
       ),

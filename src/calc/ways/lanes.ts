@@ -145,7 +145,7 @@ function lane(place: number, problem: Worked, rules: Rulebook): Lane {
   const middle = named(over(plus(from, to), number(2)), 'ym', 'Where the hose runs, from the eave');
   const room = roomForHose(section, middle, problem, problem.trussSpacing !== undefined, rules);
   const feedable = fits(hose, room);
-  const ringsTold = rings.flatMap(ringTold);
+  const ringsTold = rings.length === 0 ? [] : [middle, hose, ...rings.flatMap(ringTold)];
   const inTheWay = rings.flatMap((ring) => {
     const met = runsInto(inches(ring.along), inches(ring.at) - inches(middle), keptOff(ring, hose));
     return met ? [met] : [];
