@@ -97,11 +97,10 @@ export function gableLanes(problem: LaneProblem, rules: Rulebook): Lanes {
       expected: `${MOST_LANES} lanes at most`,
     });
   }
-  const lanesAcross = byMethod(
-    'the fewest lanes no wider than the spread to both sides',
-    [section.width, spread],
-    count,
-    '1',
+  const lanesAcross = named(
+    byMethod('the fewest no wider than the spread to both sides', [section.width, spread], count, '1'),
+    'nl',
+    'Lanes across the cavity',
   );
   const laneWidth = named(over(section.width, lanesAcross), 'b', 'Width of a lane');
   const push = named(

@@ -104,9 +104,10 @@ export function AnswerView({
   const at = (wanted: 'stop' | 'warn' | 'note') =>
     cautions.filter((id) => level(id) === wanted && (wanted === 'stop' || !said.includes(id)));
   const worked = Object.values(figures).flatMap(({ label: title, value, format }) =>
-    typeof value === 'string' || value.origin.from === 'input' || value.origin.from === 'rule'
-      ? []
-      : [{ title, value, ...(format ? { format } : {}) }],
+    // What was typed, read off a rule or counted has no working to unfold.
+    typeof value !== 'string' && (value.origin.from === 'operation' || value.origin.from === 'method')
+      ? [{ title, value, ...(format ? { format } : {}) }]
+      : [],
   );
   const Heading = within === 'page' ? 'h2' : 'h3';
   return (
