@@ -1,4 +1,4 @@
-import { type Browser, chromium } from 'playwright-core';
+import { type Browser, chromium } from '@playwright/test';
 import { findChromium } from '../site/browsers.ts';
 import type { Figure } from './figure.ts';
 import { timeOfKeystroke } from './keystroke-time.ts';

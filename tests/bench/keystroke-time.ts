@@ -1,4 +1,4 @@
-import type { Browser, Page } from 'playwright-core';
+import type { Browser, Page } from '@playwright/test';
 import { addressOf } from '../../src/calc/declare/address.ts';
 import { entryAt, withEntry } from '../../src/islands/entries.ts';
 import { budgets } from './budgets.ts';

@@ -1,4 +1,4 @@
-import type { Browser } from 'playwright-core';
+import type { Browser } from '@playwright/test';
 import { type Figure, median } from './figure.ts';
 import { freshPhone, poorLine, slowDown } from './slow-phone.ts';
 

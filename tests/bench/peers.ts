@@ -1,4 +1,4 @@
-import type { Browser } from 'playwright-core';
+import type { Browser } from '@playwright/test';
 import type { Figure } from './figure.ts';
 import { inBrowser } from './in-browser.ts';
 import { servePacked } from './packed-server.ts';

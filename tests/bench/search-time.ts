@@ -1,4 +1,4 @@
-import type { Browser, Page } from 'playwright-core';
+import type { Browser, Page } from '@playwright/test';
 import { budgets } from './budgets.ts';
 import { amount, type Figure, median, type Part } from './figure.ts';
 import type { PackedServer } from './packed-server.ts';

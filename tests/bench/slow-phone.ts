@@ -1,4 +1,4 @@
-import type { Browser, BrowserContext, CDPSession, Page } from 'playwright-core';
+import type { Browser, BrowserContext, CDPSession, Page } from '@playwright/test';
 
 /** How slow the phone is beside this machine, and its line. */
 export interface Slow {

@@ -15,17 +15,17 @@ const types: Readonly<Record<string, string>> = {
 /** What a host says that a file is, by the end of its name. */
 export const typeOf = (file: string): string => types[extname(file)] ?? 'application/octet-stream';
 
-/** A server of this machine, on a port that was free. */
+/** A server of this machine. */
 export interface Listening {
   /** Such as http://localhost:41234, without a slash behind it. */
   readonly origin: string;
   readonly close: () => Promise<void>;
 }
 
-/** Begins to listen; closing ends what is still open too. */
-export async function listening(answer: RequestListener): Promise<Listening> {
+/** Begins to listen, on a port that is free where none is named; closing ends what is still open too. */
+export async function listening(answer: RequestListener, port = 0): Promise<Listening> {
   const server = createServer(answer);
-  await new Promise<void>((ready) => server.listen(0, 'localhost', ready));
+  await new Promise<void>((ready) => server.listen(port, 'localhost', ready));
   return {
     origin: `http://localhost:${(server.address() as AddressInfo).port}`,
     close: () =>

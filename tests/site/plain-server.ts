@@ -17,8 +17,9 @@ export interface Served {
  * Serves a folder as plain file servers do, under a path and nothing beside it: the index of a folder, a slash added where a folder was
  * asked for without one, 404.html for all else.
  * @param under "/", or a path that begins and ends in a slash, as it is read: "/a folder/"
+ * @param port one that is free where none is named
  */
-export async function servePlainly(first: string, under: string): Promise<Served> {
+export async function servePlainly(first: string, under: string, port = 0): Promise<Served> {
   let folder = first;
   const asked: string[] = [];
   const { origin, close } = await listening((request, response) => {
@@ -35,7 +36,7 @@ export async function servePlainly(first: string, under: string): Promise<Served
     const there = whole !== undefined && statSync(whole, { throwIfNoEntry: false })?.isFile();
     const sent = there ? whole : join(folder, '404.html');
     response.writeHead(there ? 200 : 404, { 'content-type': typeOf(sent) }).end(readFileSync(sent));
-  });
+  }, port);
   return {
     at: `${origin}${encodeURI(under)}`,
     asked,

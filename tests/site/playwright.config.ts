@@ -41,7 +41,8 @@ export default defineConfig({
   use: { baseURL: `http://localhost:${PORT}`, serviceWorkers: 'block' },
   projects,
   webServer: {
-    command: `node src/cli/start.ts --port ${PORT}`,
+    // The server of "npm start" packs every answer anew, which took the time of ten tests; it has a test of its own.
+    command: `node tests/site/serve.ts ${PORT}`,
     cwd: '../..',
     url: `http://localhost:${PORT}/`,
     reuseExistingServer: false,
