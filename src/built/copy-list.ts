@@ -1,8 +1,8 @@
 import { createHash } from 'node:crypto';
-import { gzipSync } from 'node:zlib';
 
-/** What no reader needs without a network: copies packed for servers, and the parts of search that this site does not use. */
+/** What no reader needs without a network: what the copy itself comes in, copies packed for servers, and the parts of search that this site does not use. */
 const LEFT_OUT = [
+  /^copy\//,
   /\.gz$/,
   /\.zip$/,
   /^worker\.js$/,
@@ -34,23 +34,4 @@ export function copyList(site: ReadonlyMap<string, Uint8Array>): CopyList {
       .map(([file, bytes]) => [file, sum(bytes)]),
   );
   return { version: sum(JSON.stringify(files)), files };
-}
-
-/** What a first visit may cost a phone, packed, in bytes: a few seconds on a fair connection. */
-export const MOST_PACKED = 3_000_000;
-
-/** How many bytes the copy takes on the way to a phone, packed as hosts do; and by what, the costliest first. */
-export function weightOf(
-  site: ReadonlyMap<string, Uint8Array>,
-  list: CopyList,
-): { readonly total: number; readonly parts: readonly (readonly [part: string, bytes: number])[] } {
-  const parts = new Map<string, number>();
-  for (const file of Object.keys(list.files)) {
-    const part = file.includes('/') ? (file.split('/')[0] ?? file) : 'front page and marks';
-    parts.set(part, (parts.get(part) ?? 0) + gzipSync(site.get(file) ?? '', { level: 9 }).length);
-  }
-  return {
-    total: [...parts.values()].reduce((all, each) => all + each, 0),
-    parts: [...parts].sort(([, a], [, b]) => b - a),
-  };
 }

@@ -1,8 +1,11 @@
-import { readFileSync, writeFileSync } from 'node:fs';
+import { mkdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { build } from 'esbuild';
-import { copyList, MOST_PACKED, weightOf } from '../built/copy-list.ts';
+import { copyList } from '../built/copy-list.ts';
+import { copyWeight, MOST_PACKED } from '../built/copy-weight.ts';
 import { filesIn } from '../built/files.ts';
+import { PARCELS, parcelsOf } from '../built/parcels.ts';
+import type { CopyInParcels } from '../offline/worker/scope.ts';
 import { builtFolder } from './built-folder.ts';
 import { run } from './run.ts';
 
@@ -10,8 +13,16 @@ const HOW = 'npm run --silent copy:worker [-- FOLDER], such as dist';
 
 await run(async () => {
   const folder = builtFolder(process.argv.slice(2), HOW);
+  rmSync(join(folder, PARCELS), { recursive: true, force: true });
   const site = new Map(filesIn(folder).map((file) => [file, readFileSync(join(folder, file))]));
   const list = copyList(site);
+  const parcels = parcelsOf(site, list);
+  mkdirSync(join(folder, PARCELS));
+  for (const { place, text } of parcels) writeFileSync(join(folder, place), text);
+  const copy: CopyInParcels = {
+    ...list,
+    parcels: parcels.map(({ place, files }) => [place, files.length] as const),
+  };
   const { outputFiles } = await build({
     entryPoints: ['src/offline/worker/worker.ts'],
     bundle: true,
@@ -19,14 +30,14 @@ await run(async () => {
     minify: true,
     // Phones of that year and later.
     target: 'es2019',
-    banner: { js: `const COPY=${JSON.stringify(list)};` },
+    banner: { js: `const COPY=${JSON.stringify(copy)};` },
     write: false,
   });
   writeFileSync(join(folder, 'worker.js'), outputFiles[0]?.text ?? '');
-  const { total, parts } = weightOf(site, list);
+  const { total, requests, parts } = copyWeight(site, list, parcels);
   const shown = (bytes: number): string => `${(bytes / 1e6).toFixed(2)} MB`;
   console.log(
-    `the copy for use without a network: version ${list.version}, ${Object.keys(list.files).length} files, ${shown(total)} packed`,
+    `the copy for use without a network: version ${list.version}, ${Object.keys(list.files).length} files, ${shown(total)} packed, in ${requests} requests`,
   );
   if (total <= MOST_PACKED) return 0;
   console.error(

@@ -1,4 +1,6 @@
-import { copyList, weightOf } from '../../src/built/copy-list.ts';
+import { copyList } from '../../src/built/copy-list.ts';
+import { copyWeight } from '../../src/built/copy-weight.ts';
+import { parcelsOf } from '../../src/built/parcels.ts';
 import { budgets } from './budgets.ts';
 import type { Figure, Part } from './figure.ts';
 import { packed, pageLoad, type Site } from './page-load.ts';
@@ -63,7 +65,7 @@ export function builtSite(site: Site): Figure[] {
     .filter((file) => /^calculators\/.+\/index\.html$/.test(file))
     .map((file) => weigh(site, file));
   const list = copyList(site);
-  const copy = weightOf(site, list);
+  const copy = copyWeight(site, list, parcelsOf(site, list));
   const letters = [...site.keys()].filter((file) => LETTERS.test(file));
 
   const content = [...groups].flatMap(([name, all]): Figure[] => {
@@ -111,7 +113,7 @@ export function builtSite(site: Site): Figure[] {
       parts: heavy?.parts ?? [],
     },
     {
-      what: `copy for use without a network, ${Object.keys(list.files).length} files`,
+      what: `copy for use without a network, ${Object.keys(list.files).length} files in ${copy.requests} requests`,
       unit: 'B',
       found: copy.total,
       budget: budgets.copy,

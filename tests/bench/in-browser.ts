@@ -1,5 +1,6 @@
 import { type Browser, chromium } from '@playwright/test';
 import { findChromium } from '../site/browsers.ts';
+import { timeOfCopy } from './copy-time.ts';
 import type { Figure } from './figure.ts';
 import { timeOfKeystroke } from './keystroke-time.ts';
 import { servePacked } from './packed-server.ts';
@@ -24,6 +25,7 @@ export async function timesInBrowser(folder: string): Promise<Figure[]> {
       ...(await timeOfKeystroke(browser, server.at)),
       ...(await timeOfPaint(browser, server.at)),
       ...(await timeOfSearch(browser, server)),
+      await timeOfCopy(browser, folder),
     ]);
   } finally {
     await server.close();

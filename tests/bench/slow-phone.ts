@@ -1,10 +1,16 @@
 import type { Browser, BrowserContext, CDPSession, Page } from '@playwright/test';
 
+/** How much a line carries, and how long, in milliseconds, before an answer begins. */
+export interface Line {
+  readonly kilobitsASecond: number;
+  readonly latency: number;
+}
+
 /** How slow the phone is beside this machine, and its line. */
 export interface Slow {
   readonly processor: number;
   /** Undefined: as fast as this machine is with itself. */
-  readonly line?: { readonly kilobitsASecond: number; readonly latency: number };
+  readonly line?: Line;
 }
 
 /** A poor line: 400 kbps, 400 ms before each answer. */

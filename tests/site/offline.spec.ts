@@ -44,6 +44,11 @@ test('after one visit to the site, at a path of its host, all of it works with t
     // Beside them, what a page asks for by itself at the same time.
     expect(fetched.slice(0, last).filter((path) => !path.endsWith('.css')).length).toBeLessThan(8);
   });
+  await test.step('the rest came in parcels: on a poor network each request costs half a second', () => {
+    const fetched = site.asked.slice(site.asked.indexOf('worker.js') + 1);
+    expect(fetched.filter((path) => path.startsWith('copy/')).length).toBeGreaterThan(10);
+    expect(fetched.length).toBeLessThan(60);
+  });
   await test.step('the card of a value opens on the page that was open all the time', async () => {
     await page.locator('.prose a.rule', { hasText: '6 in' }).first().click();
     await expect(card(page)).toContainText('Diameter of a hole');
@@ -129,7 +134,12 @@ test('a newer copy waits, says what it changed, and takes over when asked; no pa
     await other.goto(`${site.at}do/patching/`);
 
     await test.step('one that can’t be fetched whole changes nothing', async () => {
-      site.change(versions.make('broken', newer, (folder) => rmSync(join(folder, 'terms/index.html'))));
+      site.change(
+        versions.make('broken', newer, (folder) => {
+          rmSync(join(folder, 'copy'), { recursive: true });
+          rmSync(join(folder, 'terms/index.html'));
+        }),
+      );
       await press(page, 'Check now');
       await expect(state(page)).toHaveText(/could not be fetched whole/, { timeout: 20_000 });
       await expect(news(page)).toBeEmpty();
@@ -139,7 +149,10 @@ test('a newer copy waits, says what it changed, and takes over when asked; no pa
     });
 
     await test.step('one that is whole is offered; until then all pages are of the first', async () => {
-      site.change(versions.make('second', newer));
+      // What is no parcel costs nothing but time: its files come one by one.
+      site.change(
+        versions.make('second', newer, (folder) => writeFileSync(join(folder, 'copy/1.json'), '[]')),
+      );
       await press(page, 'Check now');
       await expect(news(page)).toContainText(
         'A new copy is ready: 2 safety values changed, and 1 other value.',

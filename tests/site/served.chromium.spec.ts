@@ -3,6 +3,7 @@ import { readFileSync } from 'node:fs';
 import { expect, test } from '@playwright/test';
 import { isKept } from '../../src/built/copy-list.ts';
 import { filesIn } from '../../src/built/files.ts';
+import { PARCELS } from '../../src/built/parcels.ts';
 import { addressOf } from '../../src/offline/worker/fetch-whole.ts';
 
 // The copy for use without a network is saved whole or not at all, so one file that a server holds back costs all of it.
@@ -25,7 +26,7 @@ test('the server of "npm start" tells where the site is, and gives every file th
     });
     const [at = '', example = ''] = told.match(/http\S+/g) ?? [];
     expect(at).toBe(`http://localhost:${port}/`);
-    const files = filesIn('dist').filter(isKept);
+    const files = filesIn('dist').filter((file) => isKept(file) || file.startsWith(PARCELS));
     expect(files.length).toBeGreaterThan(1000);
     const wrong: string[] = [];
     for (const file of files) {

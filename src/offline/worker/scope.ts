@@ -45,3 +45,9 @@ export interface CopyList {
   /** Each file with the sum of what it holds. */
   readonly files: Readonly<Record<string, string>>;
 }
+
+/** As the worker has it: with the parcels that its files also come in. */
+export interface CopyInParcels extends CopyList {
+  /** Each parcel's place, and how many files are in it: the first takes the list from its beginning, each other one goes on from there. */
+  readonly parcels: readonly (readonly [place: string, many: number])[];
+}

@@ -1,10 +1,10 @@
 import { copiesOf, FETCH, RULEBOOK, RULEBOOK_BEFORE, SAY_VERSION, TAKE_OVER } from '../names.ts';
 import { fetchWhole, keyOf } from './fetch-whole.ts';
-import type { CopyList, WorkerScope } from './scope.ts';
+import type { CopyInParcels, WorkerScope } from './scope.ts';
 import { Server } from './serve.ts';
 
 /** Written before these lines by the build. */
-declare const COPY: CopyList;
+declare const COPY: CopyInParcels;
 
 // Keeps the site for use without a network. A version is fetched whole before it is offered, waits until a page says that it may take over,
 // or until no page of the version before is open; and never serves a page that was begun with another.
