@@ -1,7 +1,6 @@
 import { gzipSync } from 'node:zlib';
-import { isFirst } from '../offline/first.ts';
 import type { CopyList } from './copy-list.ts';
-import { type Parcel, parcelsOf } from './parcels.ts';
+import { firstOf, type Parcel, parcelsOf } from './parcels.ts';
 
 /** What a first visit may cost a phone, packed, in bytes: a few seconds on a fair connection. */
 export const MOST_PACKED = 3_000_000;
@@ -26,7 +25,7 @@ export function copyWeight(
   list: CopyList,
   parcels: readonly Parcel[],
 ): CopyWeight {
-  const first = Object.keys(list.files).filter(isFirst);
+  const first = firstOf(list);
   const folders = new Map<string, string[]>();
   for (const file of Object.keys(list.files)) {
     const folder = file.includes('/') ? (file.split('/')[0] ?? file) : 'front page and marks';

@@ -28,6 +28,13 @@ function written(bytes: Uint8Array): string {
 }
 
 /**
+ * Which files of a copy are asked for by themselves, before its parcels? Pages that hold their style lead to others that fetch it, and these
+ * may be opened before the copy is whole.
+ */
+export const firstOf = ({ files }: CopyList): readonly string[] =>
+  Object.keys(files).filter((file) => file.endsWith('.css'));
+
+/**
  * In which parcels does a phone fetch its first copy? Some twenty, in place of fifteen hundred files: a poor network asks for each in half a
  * second, and like pages side by side pack to half. Every file of the list is in one of them, in its order.
  * @throws Error where the site has no such file

@@ -4,7 +4,7 @@ import { build } from 'esbuild';
 import { copyList } from '../built/copy-list.ts';
 import { copyWeight, MOST_PACKED } from '../built/copy-weight.ts';
 import { filesIn } from '../built/files.ts';
-import { PARCELS, parcelsOf } from '../built/parcels.ts';
+import { firstOf, PARCELS, parcelsOf } from '../built/parcels.ts';
 import type { CopyInParcels } from '../offline/worker/scope.ts';
 import { builtFolder } from './built-folder.ts';
 import { run } from './run.ts';
@@ -21,6 +21,7 @@ await run(async () => {
   for (const { place, text } of parcels) writeFileSync(join(folder, place), text);
   const copy: CopyInParcels = {
     ...list,
+    first: firstOf(list),
     parcels: parcels.map(({ place, files }) => [place, files.length] as const),
   };
   const { outputFiles } = await build({

@@ -1,4 +1,3 @@
-import { isFirst } from '../first.ts';
 import { type Copies, WHOLE } from '../names.ts';
 import { asKept, asKeptOf, sumOf } from './answer-kept.ts';
 import { contentType } from './content-type.ts';
@@ -25,7 +24,7 @@ export const keyOf = (file: string, root: string): string => new URL(encodeURI(f
  * @throws Error if one can't be had; the version is then not whole, and all others are as they were.
  */
 export async function fetchWhole(list: CopyInParcels, copies: Copies): Promise<void> {
-  const { version, files } = list;
+  const { version, files, first } = list;
   const { root } = copies;
   const name = copies.version(version);
   const older: { readonly cache: Cache; readonly files: CopyList['files'] }[] = [];
@@ -66,7 +65,7 @@ export async function fetchWhole(list: CopyInParcels, copies: Copies): Promise<v
   try {
     await inLanes(
       LANES,
-      [...left].filter((file) => isFirst(file) || olderWith(file)),
+      [...left].filter((file) => first.includes(file) || olderWith(file)),
       take,
     );
     // A few files are sooner had by themselves.

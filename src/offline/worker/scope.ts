@@ -48,6 +48,8 @@ export interface CopyList {
 
 /** As the worker has it: with the parcels that its files also come in. */
 export interface CopyInParcels extends CopyList {
+  /** Asked for by themselves, before any parcel. */
+  readonly first: readonly string[];
   /** Each parcel's place, and how many files are in it: the first takes the list from its beginning, each other one goes on from there. */
   readonly parcels: readonly (readonly [place: string, many: number])[];
 }
