@@ -25,7 +25,7 @@ const versionsOn = (page: Page): Promise<readonly string[]> =>
 test('after one visit to the site, at a path of its host, all of it works with the server stopped', async ({
   page,
 }) => {
-  const site = await servePlainly('dist', '/a/b/');
+  const site = await servePlainly('dist', '/folder with a space/');
   const wrong: string[] = [];
   page.on('pageerror', ({ message }) => {
     // Firefox tells of what a page had asked for and no longer wanted when it was left, without its address.
