@@ -117,8 +117,7 @@ const money = (amount: number): string => `${amount < 0 ? MINUS : ''}${Math.abs(
 export function withSign(digits: string, unit: UnitName): string {
   const { sign } = units[unit];
   if (sign === '') return digits;
-  const { one } = units[unit] as { readonly one?: string };
-  if (digits === '1' && one) return `1 ${one}`;
+  if (digits === '1' && (sign === `${unit}s` || sign === `${unit}es`)) return `1 ${unit}`;
   if (sign.startsWith('$'))
     return (digits.startsWith(MINUS) ? `${MINUS}$${digits.slice(1)}` : `$${digits}`) + sign.slice(1);
   if (unit === 'h ft2 F/Btu') return `R-${digits}`;

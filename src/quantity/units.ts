@@ -46,10 +46,8 @@ interface UnitFacts {
   readonly size: number;
   /** Where its 0 stands, in base units; only a thermometer's scale has a 0 of its own. */
   readonly zero?: number;
-  /** As printed after a number. */
+  /** As printed after a number; after 1 the name itself, where the sign is its plural. */
   readonly sign: string;
-  /** The sign after the number 1, where it differs: one bag is not "1 bags". */
-  readonly one?: string;
   /** Other ways people write it; the name and the sign are understood as well. */
   readonly written?: readonly string[];
 }
@@ -136,19 +134,18 @@ export const units = {
   inHg: { dimension: 'load', size: PASCALS_PER_INCH_OF_MERCURY * pascal, sign: 'inHg', written: ['in Hg'] },
   atm: { dimension: 'load', size: PASCALS_PER_ATMOSPHERE * pascal, sign: 'atm' },
 
-  bag: { dimension: 'pieces', size: 1, sign: 'bags', one: 'bag', written: ['bags'] },
-  hole: { dimension: 'pieces', size: 1, sign: 'holes', one: 'hole', written: ['holes'] },
-  piece: { dimension: 'pieces', size: 1, sign: 'pieces', one: 'piece', written: ['pieces'] },
-  push: { dimension: 'pieces', size: 1, sign: 'pushes', one: 'push', written: ['pushes'] },
-  screw: { dimension: 'pieces', size: 1, sign: 'screws', one: 'screw', written: ['screws'] },
-  cartridge: { dimension: 'pieces', size: 1, sign: 'cartridges', one: 'cartridge', written: ['cartridges'] },
-  roll: { dimension: 'pieces', size: 1, sign: 'rolls', one: 'roll', written: ['rolls'] },
+  bag: { dimension: 'pieces', size: 1, sign: 'bags' },
+  hole: { dimension: 'pieces', size: 1, sign: 'holes' },
+  piece: { dimension: 'pieces', size: 1, sign: 'pieces' },
+  push: { dimension: 'pieces', size: 1, sign: 'pushes' },
+  screw: { dimension: 'pieces', size: 1, sign: 'screws' },
+  cartridge: { dimension: 'pieces', size: 1, sign: 'cartridges' },
+  roll: { dimension: 'pieces', size: 1, sign: 'rolls' },
   fibre: {
     dimension: 'pieces',
     size: 1,
     sign: 'fibres',
-    one: 'fibre',
-    written: ['fibres', 'fiber', 'fibers'],
+    written: ['fiber', 'fibers'],
   },
   'lb/bag': { dimension: 'weight of a piece', size: 1, sign: 'lb a bag', written: ['lb per bag'] },
 
@@ -177,13 +174,12 @@ export const units = {
   h: { dimension: 'time', size: 1, sign: 'h', written: ['hour', 'hours', 'hr'] },
   min: { dimension: 'time', size: 1 / MINUTES_PER_HOUR, sign: 'min', written: ['minute', 'minutes'] },
   s: { dimension: 'time', size: 1 / SECONDS_PER_HOUR, sign: 's', written: ['second', 'seconds'] },
-  day: { dimension: 'time', size: HOURS_PER_DAY, sign: 'days', one: 'day', written: ['days'] },
+  day: { dimension: 'time', size: HOURS_PER_DAY, sign: 'days' },
   year: {
     dimension: 'time',
     size: HOURS_PER_DAY * DAYS_PER_YEAR,
     sign: 'years',
-    one: 'year',
-    written: ['years', 'yr'],
+    written: ['yr'],
   },
 
   F: { dimension: 'temperature reading', size: 1, sign: '°F', written: ['deg F'] },
@@ -291,7 +287,7 @@ export const units = {
   Btu: { dimension: 'heat', size: 1, sign: 'Btu' },
   'million Btu': { dimension: 'heat', size: 1_000_000, sign: 'million Btu', written: ['MMBtu'] },
   kWh: { dimension: 'heat', size: BTU_PER_KILOWATT_HOUR, sign: 'kWh' },
-  therm: { dimension: 'heat', size: BTU_PER_THERM, sign: 'therms', one: 'therm', written: ['therms'] },
+  therm: { dimension: 'heat', size: BTU_PER_THERM, sign: 'therms' },
   'Btu/h': { dimension: 'heat flow', size: 1, sign: 'Btu/h' },
   W: { dimension: 'heat flow', size: SECONDS_PER_HOUR / JOULES_PER_BTU, sign: 'W' },
   'million Btu/year': {
@@ -356,7 +352,7 @@ export const units = {
   'in3/cartridge': { dimension: 'volume of a piece', size: 1, sign: 'in³ a cartridge' },
 
   dBA: { dimension: 'sound level', size: 1, sign: 'dBA', written: ['dB(A)', 'dB'] },
-  degree: { dimension: 'angle', size: 1, sign: 'degrees', one: 'degree', written: ['deg'] },
+  degree: { dimension: 'angle', size: 1, sign: 'degrees', written: ['deg'] },
   V: { dimension: 'voltage', size: 1, sign: 'V', written: ['volt', 'volts'] },
   kV: { dimension: 'voltage', size: 1000, sign: 'kV', written: ['kilovolt', 'kilovolts'] },
 } as const satisfies Record<string, UnitFacts>;

@@ -27,7 +27,9 @@ export interface WorkingLine {
 const operandsOf = (q: Quantity): readonly Quantity[] =>
   q.origin.from === 'operation' || q.origin.from === 'method' ? q.origin.operands : [];
 
-const isComputed = (q: Quantity): boolean => q.origin.from === 'operation' || q.origin.from === 'method';
+/** Was it worked out? What was typed, read off a rule or counted has no working. @example isComputed(quantity(1, 'ft')) // => false */
+export const isComputed = (q: Quantity): boolean =>
+  q.origin.from === 'operation' || q.origin.from === 'method';
 
 const isRounding = (q: Quantity): boolean =>
   q.origin.from === 'operation' && q.origin.operator === 'rounded up';

@@ -5,7 +5,7 @@ import { workParts } from '../../src/job/parts/parts.ts';
 import type { Quantity } from '../../src/quantity/quantity.ts';
 import type { Rulebook } from '../../src/rulebook/rulebook.ts';
 import { type Entries, leavesIn } from '../calc/every/entries.ts';
-import { type Figures, untoldOfEntry, untoldOfRule } from '../calc/every/named.ts';
+import { amountsIn, type Figures, untoldOfEntry, untoldOfRule } from '../calc/every/named.ts';
 import { data, exampleEntries as example, rules, workEntries } from './entries.ts';
 
 /** The amounts of a job that a sheet shows with their working; none where it can't be worked. */
@@ -29,10 +29,7 @@ function figuresOf(entries: Entries, by: Rulebook = rules): Figures {
     ),
     ...workParts(plan.value, by, true).flatMap((part) =>
       part.state === 'answered'
-        ? Object.entries(part.answer.figures).map(([name, { value }]): [string, Quantity | string] => [
-            `${part.title}: ${name}`,
-            value,
-          ])
+        ? amountsIn(part.answer).map(([name, value]): [string, Quantity] => [`${part.title}: ${name}`, value])
         : [],
     ),
   ];

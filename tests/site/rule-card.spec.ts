@@ -85,3 +85,20 @@ test('where the card can’t be had the link goes to the page', ONCE, async ({ p
   await number(page).click();
   await expect(page).toHaveURL(/\/rules\/access\.roof-holes\.diameter\/$/);
 });
+
+test(
+  'an amount in a table is worked out row by row, down to the entries and the card of a rule',
+  ONCE,
+  async ({ page }) => {
+    await page.goto('/calculators/hose-marks/');
+    const unfold = (title: string) => page.locator('summary', { hasText: title }).last().click();
+    await unfold('The pushes, the farthest first: row by row');
+    await unfold('Push: 2');
+    await unfold('Tape at');
+    const working = page.locator('details[open] .working').last();
+    await expect(working).toContainText(/^Mark 2, at \d+:\d\d/);
+    await expect(working).toContainText('S: Stream reach, 2 ft yours');
+    await working.locator('a.rule').first().click();
+    await expect(card(page)).toContainText('hose', { ignoreCase: true });
+  },
+);

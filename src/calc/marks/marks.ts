@@ -1,13 +1,5 @@
 import { format } from '../../quantity/format.ts';
-import {
-  amountIn,
-  byMethod,
-  compare,
-  inUnit,
-  named,
-  type Quantity,
-  quantity,
-} from '../../quantity/quantity.ts';
+import { amountIn, byMethod, compare, inUnit, named, type Quantity } from '../../quantity/quantity.ts';
 import type { QuantityRange, Rulebook } from '../../rulebook/rulebook.ts';
 import { EntriesClash } from '../declare/calculation.ts';
 import { keptOff, type Ring, ringTold, runsInto } from '../ways/flue-ring.ts';
@@ -141,13 +133,14 @@ export function hoseMarks(opening: Opening, rules: Rulebook): HoseMarks {
     ({ ray, stopsAtRing }) => settled(ray.length) > (stopsAtRing ? settled(inches(hose)) : 0),
   );
   const told = [along, from, to, width, across, streamReach, ...(opening.standOff ? [opening.standOff] : [])];
-  const toRing = [...told, hose, ...rings.flatMap(({ ring }) => ringTold(ring))];
+  // A ring stops some pushes, and the others change places with them.
+  const rests = rings.length > 0 ? [...told, hose, ...rings.flatMap(({ ring }) => ringTold(ring))] : told;
   const marks = pushed
     .sort((a, b) => settled(b.ray.length) - settled(a.ray.length) || a.ray.minutes - b.ray.minutes)
     .map(({ ray, stopsAtRing }, place): HoseMark => {
       const end = stopsAtRing ? 'the ring about a flue' : 'the edge of the zone';
       const levelLength = (method: string, amount: number) =>
-        inUnit(byMethod(method, stopsAtRing ? toRing : told, amount, 'in'), 'ft');
+        inUnit(byMethod(method, rests, amount, 'in'), 'ft');
       const mark = named(
         levelLength(`from the opening at ${clock(ray.minutes)} to ${end}, less the stand-off`, ray.length),
         `m${place + 1}`,
@@ -156,7 +149,12 @@ export function hoseMarks(opening: Opening, rules: Rulebook): HoseMarks {
       return {
         order: place + 1,
         clock: clock(ray.minutes),
-        angle: quantity(ray.minutes / 2, 'degree'),
+        angle: byMethod(
+          'one of the fewest directions, evenly round the clock, from which the stream comes to all of the zone',
+          rests,
+          ray.minutes / 2,
+          'degree',
+        ),
         distance: levelLength(`from the opening at ${clock(ray.minutes)} to ${end}`, ray.length + standOff),
         mark,
         word: reachWord(mark, reach),
@@ -175,13 +173,13 @@ export function hoseMarks(opening: Opening, rules: Rulebook): HoseMarks {
         ).length * EDGE_STEP;
   return {
     opening,
-    told: toRing,
+    told: rests,
     marks,
     covers,
     missed: named(
       byMethod(
         'places on the edge of the zone that no push comes within the stream’s reach of, taken together',
-        toRing,
+        rests,
         missed,
         'in',
       ),

@@ -2,6 +2,7 @@ import {
   amountIn,
   byMethod,
   compare,
+  inUnit,
   minus,
   named,
   type Quantity,
@@ -85,7 +86,7 @@ export function moistureScreen(
     even ? { ...plainAir(outdoors, outer), celsius: inside.celsius } : plainAir(outdoors, outer),
   );
   const way = wayThrough(layers, indoors, outdoors, found, room, outer);
-  const faces = found.places.filter(({ share }) => share === 1).map((place) => faceAt(place, layers));
+  const faces = found.places.filter(({ share }) => share === 1).map(way.face);
   const gatherings = found.wet.map(way.gathering);
   const most = gatherings.reduce<Gathering | undefined>(
     (best, each) => (best && compare(best.stays, each.stays) >= 0 ? best : each),
@@ -142,18 +143,6 @@ function stretch({ first, last }: Wet, layers: readonly MoistureLayer[]): string
   return first.layer === last.layer && outer
     ? `in the outer part of ${layers[first.layer]?.name}, as far as ${outer.name}`
     : `from ${from} to ${to}`;
-}
-
-function faceAt(place: Place, layers: readonly MoistureLayer[]): Face {
-  const dew = dewPoint(place.celsius, place.pressure);
-  return {
-    place,
-    where: whereIs(place, layers),
-    temperature: quantity(fahrenheitOf(place.celsius), 'F'),
-    saturation: quantity(inHgOf(place.saturation), 'inHg'),
-    pressure: quantity(inHgOf(place.pressure), 'inHg'),
-    dewPoint: dew === undefined ? undefined : quantity(fahrenheitOf(dew), 'F'),
-  };
 }
 
 /** The layers between two places, each with the share of it that lies between. */
@@ -237,6 +226,49 @@ function wayThrough(
     );
   }
 
+  /** The air at a face: at either end it is the room's or that outdoors, as told. */
+  function airAt(place: Place): { temperature: Air['temperature']; pressure: Quantity<'load'> } {
+    if (place === inside) return { temperature: indoors.temperature, pressure: room };
+    if (place === outside) return { temperature: outdoors.temperature, pressure: outer };
+    const temperatures = [indoors.temperature, outdoors.temperature, ...resistances];
+    const pressure = byMethod(
+      'it falls from pi to po in each layer by 1/M; where water gathers it is that of saturated air',
+      [room, outer, ...permeances.flatMap((each) => each ?? []), ...temperatures],
+      inHgOf(place.pressure),
+      'inHg',
+    );
+    return {
+      temperature: temperatureAt(place),
+      pressure: named(pressure, 'pc', `Vapour pressure ${whereIs(place, layers)}`),
+    };
+  }
+
+  function face(place: Place): Face {
+    const { temperature, pressure } = airAt(place);
+    const dew = dewPoint(place.celsius, amountIn(pressure, 'Pa'));
+    return {
+      place,
+      where: whereIs(place, layers),
+      temperature: inUnit(temperature, 'F'),
+      saturation: byMethod(
+        'pressure of saturated air at that temperature',
+        [temperature],
+        inHgOf(place.saturation),
+        'inHg',
+      ),
+      pressure: inUnit(pressure, 'inHg'),
+      dewPoint:
+        dew === undefined
+          ? undefined
+          : byMethod(
+              'temperature at which air of that vapour pressure is saturated',
+              [pressure],
+              fahrenheitOf(dew),
+              'F',
+            ),
+    };
+  }
+
   const none = () =>
     byMethod('nothing passes a layer of no permeance', [], 0, 'grain/(h ft2)') as Quantity<'vapour flow'>;
   const flow = (from: Place, to: Place): Quantity<'vapour flow'> =>
@@ -255,5 +287,5 @@ function wayThrough(
       stays: minus(arriving, leaving),
     };
   }
-  return { temperatureAt, permeance, arrives, leaves, gathering };
+  return { temperatureAt, permeance, arrives, leaves, gathering, face };
 }

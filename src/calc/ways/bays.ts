@@ -221,7 +221,15 @@ function bay(place: number, stretch: Stretch, problem: BayProblem, known: Known,
       inUnit(
         byMethod(
           'the tube needed, or its reach, or the ring kept open about a flue, whichever comes first; nothing where it does not fit',
-          [side.tube, known.reach.low, side.room, known.tube, ...rings.flatMap(ringTold)],
+          [
+            side.tube,
+            known.reach.low,
+            side.room,
+            known.tube,
+            ...rings.flatMap(ringTold),
+            // How far a ring is from the middle of its bay.
+            ...(rings.length > 0 ? [length, known.member, ...trussesTold] : []),
+          ],
           amount,
           'in',
         ),

@@ -1,4 +1,4 @@
-import type { JSX } from 'preact';
+import { Fragment, type JSX } from 'preact';
 import { calculationPage } from '../../components/links.ts';
 import type { CautionId } from '../../generated/rule-types.ts';
 import { marksPart } from '../../job/parts/marks.ts';
@@ -13,6 +13,7 @@ import { Cautions } from '../results/Caution.tsx';
 import { Fold } from '../results/Fold.tsx';
 import { Later } from '../results/Later.tsx';
 import { Remarks } from '../results/Remarks.tsx';
+import { RowWorkings } from '../results/RowWorkings.tsx';
 import { rules } from '../rules.ts';
 
 type Answered = Extract<PartOutcome, { readonly state: 'answered' }>;
@@ -88,7 +89,14 @@ function HoleCard({
         <View key={each.wide.title} name={`${name}-${place + 1}`} {...each} />
       ))}
       <Fold title="The marks as a table, with what each push crosses">
-        {() => Object.entries(answer.tables ?? {}).map(([key, table]) => <TableView key={key} {...table} />)}
+        {() =>
+          Object.entries(answer.tables ?? {}).map(([key, table]) => (
+            <Fragment key={key}>
+              <TableView {...table} />
+              <RowWorkings {...table} />
+            </Fragment>
+          ))
+        }
       </Fold>
       <Remarks of={answer.remarks} />
     </section>

@@ -3,11 +3,13 @@ import type { Answer, AnswerTable, Figure } from '../../calc/declare/calculation
 import { cautionPage, rulePage } from '../../components/links.ts';
 import type { CautionId } from '../../generated/rule-types.ts';
 import { format } from '../../quantity/format.ts';
+import { isComputed } from '../../quantity/working.ts';
 import { useBook } from '../book.ts';
 import type { DrawnAnswer } from '../calculator/drawn.ts';
 import { Cautions } from './Caution.tsx';
 import { Fold } from './Fold.tsx';
 import { Remarks } from './Remarks.tsx';
+import { RowWorkings } from './RowWorkings.tsx';
 import { RuleLinks } from './RuleLinks.tsx';
 import { Workings } from './Working.tsx';
 
@@ -104,10 +106,7 @@ export function AnswerView({
   const at = (wanted: 'stop' | 'warn' | 'note') =>
     cautions.filter((id) => level(id) === wanted && (wanted === 'stop' || !said.includes(id)));
   const worked = Object.values(figures).flatMap(({ label: title, value, format }) =>
-    // What was typed, read off a rule or counted has no working to unfold.
-    typeof value !== 'string' && (value.origin.from === 'operation' || value.origin.from === 'method')
-      ? [{ title, value, ...(format ? { format } : {}) }]
-      : [],
+    typeof value !== 'string' && isComputed(value) ? [{ title, value, ...(format ? { format } : {}) }] : [],
   );
   const Heading = within === 'page' ? 'h2' : 'h3';
   return (
@@ -139,6 +138,9 @@ export function AnswerView({
       <Cautions ids={at('note')} />
       {worked.length > 0 ? <Heading class="screen-only">How it is worked out</Heading> : null}
       <Workings of={worked} />
+      {Object.entries(tables).map(([key, table]) => (
+        <RowWorkings key={key} {...table} />
+      ))}
       {asked.length > 0 ? (
         <Fold title={`Values of the rulebook behind this answer: ${asked.length}`}>
           {() => <RuleLinks ids={asked} />}

@@ -1,11 +1,11 @@
-import type { Answer, Figure } from '../../calc/declare/calculation.ts';
+import type { Answer, AnswerTable, Cell, Figure } from '../../calc/declare/calculation.ts';
 import type { Origin, Quantity } from '../../quantity/quantity.ts';
 
 /** Where what the plan found comes from, by the field of the calculation that would ask for it. */
 export type FoundByPlan = Readonly<Record<string, Origin>>;
 
 /**
- * An answer whose figures rest on what the plan found. A calculation by itself takes a count for an entry; in a job nobody typed it, and
+ * An answer whose figures, and tables, rest on what the plan found. A calculation by itself takes a count for an entry; in a job nobody typed it, and
  * its working must not say so.
  */
 export function restingOnPlan(answer: Answer, found: FoundByPlan): Answer {
@@ -26,9 +26,19 @@ export function restingOnPlan(answer: Answer, found: FoundByPlan): Answer {
       ? origin
       : { ...origin, operands };
   };
-  const figures = Object.entries(answer.figures).map(([name, figure]): [string, Figure] => {
-    const { value } = figure;
-    return [name, typeof value === 'string' ? figure : { ...figure, value: rested(value) }];
+  const cell = <C extends Cell>(value: C): C | Quantity =>
+    typeof value === 'object' && 'origin' in value ? rested(value) : value;
+  const figure = (each: Figure): Figure => ({ ...each, value: cell(each.value) });
+  const table = (each: AnswerTable): AnswerTable => ({
+    ...each,
+    rows: each.rows.map((row) => mapped(row, cell)),
   });
-  return { ...answer, figures: Object.fromEntries(figures) };
+  return {
+    ...answer,
+    figures: mapped(answer.figures, figure),
+    ...(answer.tables ? { tables: mapped(answer.tables, table) } : {}),
+  };
 }
+
+const mapped = <V, W>(all: Readonly<Record<string, V>>, change: (value: V) => W): Record<string, W> =>
+  Object.fromEntries(Object.entries(all).map(([name, value]) => [name, change(value)]));

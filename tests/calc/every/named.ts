@@ -1,4 +1,5 @@
 import type { MovableValue } from '../../../src/calc/checks/moved-values.ts';
+import { type Answer, cellValue } from '../../../src/calc/declare/calculation.ts';
 import type { Quantity } from '../../../src/quantity/quantity.ts';
 import { changedRulebook, restingOn } from '../../../src/rulebook/changed.ts';
 import { openRulebook, type Rulebook } from '../../../src/rulebook/rulebook.ts';
@@ -9,6 +10,17 @@ const { data } = theProject();
 
 /** Amounts that an answer shows with their working, by name. */
 export type Figures = ReadonlyMap<string, Quantity>;
+
+/** The amounts that an answer shows with their working, those in cells of its tables too, by name. */
+export function amountsIn({ figures, tables = {} }: Answer): [name: string, amount: Quantity][] {
+  const cells = Object.entries(tables).flatMap(([table, { rows }]) =>
+    rows.flatMap((row, place) =>
+      Object.entries(row).map(([column, cell]) => [`${table}.${place}.${column}`, cellValue(cell)] as const),
+    ),
+  );
+  const plain = Object.entries(figures).map(([name, { value }]) => [name, value] as const);
+  return [...plain, ...cells].flatMap(([name, value]) => (typeof value === 'string' ? [] : [[name, value]]));
+}
 
 /** So much more and less of an entry: enough to be no rounding error. */
 const SHARES = [1.02, 0.98];

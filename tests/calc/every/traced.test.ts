@@ -6,7 +6,7 @@ import { askedByCalculations } from '../../../src/calc/uses.ts';
 import { openRulebook, type Rulebook } from '../../../src/rulebook/rulebook.ts';
 import { theProject } from '../../the-project.ts';
 import { type Entries, leavesIn } from './entries.ts';
-import { type Figures, untoldOfEntry, untoldOfRule } from './named.ts';
+import { amountsIn, type Figures, untoldOfEntry, untoldOfRule } from './named.ts';
 
 const { data, files } = theProject();
 const rules = openRulebook(data);
@@ -15,15 +15,10 @@ const asked = askedByCalculations(data);
 /** Rules whose numbers only count their rows; what the rows say is words. */
 const rowsCounted: readonly string[] = ['patch.screws.first-four'];
 
-/** The amounts that an answer shows with their working, by name; none where the entries can't be worked. */
+/** The amounts of an answer; none where the entries can't be worked. */
 function figuresOf(declared: AnyCalculation, entries: Entries, by: Rulebook): Figures {
   const answered = answer(declared, entries, by);
-  if (!answered.ok) return new Map();
-  return new Map(
-    Object.entries(answered.value.figures).flatMap(([name, { value }]) =>
-      typeof value === 'string' ? [] : [[name, value]],
-    ),
-  );
+  return new Map(answered.ok ? amountsIn(answered.value) : []);
 }
 
 const withEntries = (declared: AnyCalculation, entries: Entries): string[] => {
