@@ -6,8 +6,6 @@ export interface Imported {
   readonly from: string;
   /** Asked for only while the script runs. */
   readonly later: boolean;
-  /** The name under which it lies in a table to choose from, of which a page takes one: "../../calculators/fill.ts". */
-  readonly choice: string | undefined;
 }
 
 const isNode = (value: unknown): value is AnyNode =>
@@ -27,10 +25,10 @@ function textOf(node: AnyNode | null | undefined): string | undefined {
  */
 export function importsOf(code: string): Imported[] {
   const found: Imported[] = [];
-  const look = (node: AnyNode, choice: string | undefined): void => {
+  const look = (node: AnyNode): void => {
     const note = (source: AnyNode | null | undefined, later: boolean): void => {
       const from = textOf(source);
-      if (from !== undefined) found.push({ from, later, choice: later ? choice : undefined });
+      if (from !== undefined) found.push({ from, later });
     };
     if (
       node.type === 'ImportDeclaration' ||
@@ -39,10 +37,9 @@ export function importsOf(code: string): Imported[] {
     )
       note(node.source, false);
     if (node.type === 'ImportExpression') note(node.source, true);
-    const inside = node.type === 'Property' && !node.method ? (textOf(node.key) ?? choice) : choice;
     for (const part of Object.values(node) as unknown[])
-      for (const each of Array.isArray(part) ? part : [part]) if (isNode(each)) look(each, inside);
+      for (const each of Array.isArray(part) ? part : [part]) if (isNode(each)) look(each);
   };
-  look(parse(code, { ecmaVersion: 'latest', sourceType: 'module' }), undefined);
+  look(parse(code, { ecmaVersion: 'latest', sourceType: 'module' }));
   return found;
 }

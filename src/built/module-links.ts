@@ -8,19 +8,18 @@ export type ImportsIn = (file: string) => readonly Imported[];
 const SCRIPT = /<script type="module" src="([^"]+)"/g;
 
 /**
- * Which scripts does a page need besides those that it names? All that these import, and what those import in turn; of a table of
- * calculations to choose from, the one whose name the page bears. What is asked for only when a reader does something is left out.
+ * Which scripts does a page need besides those that it names? All that these import, and what those import in turn. What is
+ * asked for only when a reader does something is left out.
  * @param page the page's place in the site, such as "do/patching/index.html"
  */
 export function neededModules(page: string, html: string, importsIn: ImportsIn): readonly string[] {
-  const named = /\bdata-name="([^"]+)"/.exec(html)?.[1];
   const scripts = [...html.matchAll(SCRIPT)].map(([, src = '']) =>
     posix.join(posix.dirname(page), decodeURI(src)),
   );
   const needed = new Set<string>();
   const take = (file: string): void => {
-    for (const { from, later, choice } of importsIn(file)) {
-      if (later && (choice === undefined || posix.basename(choice, '.ts') !== named)) continue;
+    for (const { from, later } of importsIn(file)) {
+      if (later) continue;
       const next = posix.join(posix.dirname(file), from);
       if (scripts.includes(next) || needed.has(next)) continue;
       needed.add(next);

@@ -1,7 +1,7 @@
 import { mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { localPageProblems } from '../remark/local-page.ts';
 import { projectPhotographs } from '../remark/photographs.ts';
-import { calculatorModule, photographsModule } from '../rulebook/generate.ts';
+import { calculatorModule, calculatorScript, photographsModule } from '../rulebook/generate.ts';
 import { generatedFiles } from '../rulebook/generated-files.ts';
 import { DataError } from '../rulebook/problem.ts';
 import { loadProject } from '../rulebook/project.ts';
@@ -25,13 +25,13 @@ await run(async () => {
   mkdirSync(CALCULATORS, { recursive: true });
   const { declaredCalculations } = await import('./declared-calculations.ts');
   const declared = await declaredCalculations();
-  for (const { name, at, drawing, names } of declared)
-    writeChanged(
-      `${CALCULATORS}/${name}.ts`,
-      calculatorModule(data, at, drawing, (id) => names.has(id)),
-    );
+  const written = declared.flatMap(({ name, at, drawing, names }): [file: string, text: string][] => [
+    [`${name}.ts`, calculatorModule(data, at, drawing, (id) => names.has(id))],
+    [`${name}.astro`, calculatorScript(name)],
+  ]);
+  for (const [file, text] of written) writeChanged(`${CALCULATORS}/${file}`, text);
   for (const file of readdirSync(CALCULATORS))
-    if (!declared.some(({ name }) => `${name}.ts` === file)) rmSync(`${CALCULATORS}/${file}`);
+    if (!written.some(([name]) => name === file)) rmSync(`${CALCULATORS}/${file}`);
   // Pages of an agency's own are copied to where the site looks for them; those of an earlier build go.
   rmSync(LOCAL_PAGES, { recursive: true, force: true });
   for (const { agency, slug, text } of pages) {

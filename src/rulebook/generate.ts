@@ -101,6 +101,21 @@ export function calculatorModule(
   return `${HEADER}import type { SentRules } from ${quoted('../../rulebook/rulebook.ts')};\n\nexport { ${as} as calculation } from ${quoted(`../../../${file}`)};\n${drawn}\nexport const sent: SentRules = ${JSON.stringify(sentRules(data, named))};\n`;
 }
 
+/**
+ * The script of one calculation's page, which asks for its own module and no other: a page that chose from a table of all modules carried the
+ * table, 900 bytes packed.
+ */
+export const calculatorScript = (name: string): string =>
+  `---
+// Written by "npm run generate" from the list of calculations. Not to be edited.
+---
+<script>
+  import { mount } from ${quoted('../../islands/calculator/mount.tsx')};
+  import { calculation, drawing, sent } from ${quoted(`./${name}.ts`)};
+  mount({ calculation, drawing, sent });
+</script>
+`;
+
 /** The list of photographs as a module, for the sheets of a job. */
 export const photographsModule = (listed: readonly object[]): string =>
   `// Written by "npm run generate" from content/en/photographs.yaml. Not to be edited.\nexport const photographs = ${JSON.stringify(listed, null, 2)} as const;\n`;

@@ -74,24 +74,19 @@ export function addressesIn(style: string): string[] {
 
 /**
  * What a page of the built site brings with it, each file once, in the order in which they are met: itself, its style sheets and scripts,
- * and all that these ask for in turn, at once or later. Of a table of imports to choose from, it takes the one that bears the name the page
- * gives. What a tap leads to, such as the page that a number's card is cut from, is a page by itself.
+ * and all that these ask for in turn, at once or later. What a tap leads to, such as the page that a number's card is cut from, is a page by itself.
  */
 export function pageLoad(site: Site, page: string): readonly string[] {
   const files = new Set<string>();
   const elements = elementsIn(textOf(site, page));
-  const named = elements.map((each) => attributeOf(each, 'data-name')).find((each) => each !== undefined);
   const take = (file: string | undefined): void => {
     if (file === undefined || files.has(file)) return;
     files.add(file);
     if (file.endsWith('.css'))
       for (const address of addressesIn(textOf(site, file))) take(fileAt(file, address));
     if (file.endsWith('.js'))
-      for (const { from, later, choice } of importsIn(site, file)) {
-        if (later && FOR_A_NEWER_COPY.test(from)) continue;
-        if (choice === undefined || posix.basename(choice).replace(/\.\w+$/, '') === named)
-          take(fileAt(file, from));
-      }
+      for (const { from, later } of importsIn(site, file))
+        if (!(later && FOR_A_NEWER_COPY.test(from))) take(fileAt(file, from));
   };
   files.add(page);
   for (const element of elements) take(fileAt(page, loadedBy(element) ?? ''));

@@ -96,9 +96,9 @@ test(
     await unfold('Push: 2');
     await unfold('Tape at');
     const working = page.locator('details[open] .working').last();
-    await expect(working).toContainText(/^Mark 2, at \d+:\d\d/);
-    await expect(working).toContainText('S: Stream reach, 2 ft yours');
-    await working.locator('a.rule').first().click();
-    await expect(card(page)).toContainText('hose', { ignoreCase: true });
+    await expect(working).toContainText(/Mark 2, at \d+:\d\d/);
+    await expect(working).toContainText('f: Reach of the stream, 2 ft yours');
+    await working.locator('a.rule', { hasText: '2 in' }).click();
+    await expect(card(page)).toContainText('Diameter of the hose');
   },
 );

@@ -12,13 +12,9 @@ interface SentCalculator {
   readonly drawing: Drawn | undefined;
 }
 
-const sentCalculators = import.meta.glob<SentCalculator>('../../generated/calculators/*.ts');
-
-/** Brings a calculator to life where the page has drawn it. */
-export async function mount(): Promise<void> {
+/** Brings a calculator to life where its page has drawn it. */
+export function mount({ calculation, sent, drawing }: SentCalculator): void {
   const root = document.getElementById('calculator');
-  const load = sentCalculators[`../../generated/calculators/${root?.dataset.name}.ts`];
-  if (!root || !load) return;
-  const { calculation, sent, drawing } = await load();
+  if (!root) return;
   hydrateAsTyped(<Calculator calculation={calculation} book={bookOf(sent)} drawing={drawing} />, root);
 }
