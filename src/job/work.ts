@@ -8,7 +8,7 @@ import type { Remark } from '../calc/declare/remark.ts';
 import { bagsFor, bagsToLoad } from '../calc/fill/bags.ts';
 import { fillWords } from '../calc/fill/cautions.ts';
 import { resistancePerInch } from '../calc/fill/resistance.ts';
-import { seamPlaces, trussPlaces } from '../calc/holes/members.ts';
+import { seamPlaces, spacingOf, trussPlaces } from '../calc/holes/members.ts';
 import { layOut } from '../calc/holes/search.ts';
 import { amountIn, inUnit, minus, named, number, type Quantity, times } from '../quantity/quantity.ts';
 import type { Rulebook } from '../rulebook/rulebook.ts';
@@ -65,7 +65,7 @@ function worked(job: JobValues, rules: Rulebook, findLayout: FindLayout): Worked
   }
   checkLog(job.log);
   const section = cavitySection(job.cavity);
-  const free = freeSection(section, job.old.depth, job.roof.truss_spacing, rules);
+  const free = freeSection(section, job.old.depth, spacingOf(job.roof), rules);
   const hot = hotPlaces(job, section, rules);
   const kept = keptOpen(hot);
   const sides = double ? (['back', 'front'] as const) : (['back'] as const);

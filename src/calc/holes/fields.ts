@@ -1,11 +1,9 @@
 import { flueKinds, listedField } from '../before/hot-things.ts';
 import { choiceField, type Fields, lengthField, listField, optional } from '../declare/field.ts';
+import { placeField, trussesMeasured } from './measured-field.ts';
 
 const along = (label: string, hint: string, example: string) =>
   lengthField('x', label, hint, example, { zero: 'allowed', most: '200 ft' });
-
-/** A place measured along the roof. */
-const placeField = { at: along('Place', 'From the starting end of the roof.', '8 ft 2 in') } as const;
 
 /** What stands through the roof; the job file and the layout calculation both ask it so. */
 export const obstacleKinds = [
@@ -42,15 +40,7 @@ export const alongFields = {
   first_truss: optional(
     along('First truss', 'From the end of the roof to the middle of the first one.', '0 in'),
   ),
-  trusses_measured: optional(
-    listField(
-      'Trusses you measured',
-      'Where they are not evenly spaced; in place of the spacing.',
-      'a truss',
-      placeField,
-      200,
-    ),
-  ),
+  trusses_measured: trussesMeasured,
   seam_spacing: optional(
     lengthField('ss', 'Seam spacing', 'From one roof seam to the next.', '4 ft', { most: '60 ft' }),
   ),

@@ -1,5 +1,5 @@
 import { format } from '../../quantity/format.ts';
-import { amountIn, type Quantity } from '../../quantity/quantity.ts';
+import { amountIn, byMethod, named, type Quantity } from '../../quantity/quantity.ts';
 import { EntriesClash } from '../declare/calculation.ts';
 import type { Values } from '../declare/field.ts';
 import type { alongFields } from './fields.ts';
@@ -43,15 +43,39 @@ const measuredOr = (
 ): number[] =>
   measured && measured.length > 0 ? measured.map(({ at }) => inches(at)).sort((a, b) => a - b) : regular;
 
+const eachPlace = (measured: readonly { readonly at: Quantity<'length'> }[] = []): Quantity<'length'>[] =>
+  measured.map(({ at }) => at);
+
+type TrussValues = Pick<AlongValues, 'truss_spacing' | 'first_truss' | 'trusses_measured'>;
+
 /** Where the trusses stand, in inches from the starting end. */
-export const trussPlaces = (
-  values: Pick<AlongValues, 'truss_spacing' | 'first_truss'> & Partial<Pick<AlongValues, 'trusses_measured'>>,
-  length: Quantity<'length'>,
-): number[] =>
+export const trussPlaces = (values: TrussValues, length: Quantity<'length'>): number[] =>
   measuredOr(
     values.trusses_measured,
     everySoFar('truss_spacing', values.truss_spacing, values.first_truss, inches(length)),
   );
+
+/** Is it known where the trusses stand? */
+export const knowsTrusses = (values: Partial<TrussValues>): boolean =>
+  values.truss_spacing !== undefined || (values.trusses_measured ?? []).length > 0;
+
+/**
+ * How far apart do the trusses stand? The spacing; where they were measured, from the first to the last over the bays between, as long as
+ * there are two. Undefined where neither tells.
+ * @example spacingOf({ truss_spacing: quantity(2, 'ft') })?.amount // => 2
+ */
+export function spacingOf(values: Partial<TrussValues>): Quantity<'length'> | undefined {
+  const measured = eachPlace(values.trusses_measured);
+  const places = measured.map(inches);
+  const [first, last] = [Math.min(...places), Math.max(...places)];
+  if (measured.length < 2 || last === first) return values.truss_spacing;
+  const method = 'from the first truss that was measured to the last, over the bays between them';
+  return named(
+    byMethod(method, measured, (last - first) / (measured.length - 1), 'in'),
+    's',
+    'Truss spacing',
+  );
+}
 
 /** Where the seams run, in inches from the starting end. Without a first seam, one lies at the end. */
 export const seamPlaces = (values: AlongValues, length: Quantity<'length'>): number[] =>
@@ -60,15 +84,12 @@ export const seamPlaces = (values: AlongValues, length: Quantity<'length'>): num
     everySoFar('seam_spacing', values.seam_spacing, values.first_seam, inches(length)),
   );
 
-const eachPlace = (measured: readonly { readonly at: Quantity<'length'> }[] = []): Quantity<'length'>[] =>
-  measured.map(({ at }) => at);
-
 /** The lengths that tell where the trusses stand. */
 export const trussesTold = ({
   truss_spacing,
   first_truss,
   trusses_measured,
-}: Parameters<typeof trussPlaces>[0]): Quantity<'length'>[] =>
+}: TrussValues): Quantity<'length'>[] =>
   [truss_spacing, first_truss, ...eachPlace(trusses_measured)].filter((each) => each !== undefined);
 
 /** The lengths that tell where the seams run. */

@@ -5,7 +5,8 @@ import type { Rulebook } from '../../rulebook/rulebook.ts';
 import { calculation, type Figure } from '../declare/calculation.ts';
 import { choiceField, lengthField, optional, type Values } from '../declare/field.ts';
 import { type Remark, said } from '../declare/remark.ts';
-import { trussPlaces } from '../holes/members.ts';
+import { trussesMeasured } from '../holes/measured-field.ts';
+import { knowsTrusses, trussPlaces } from '../holes/members.ts';
 import { inCavityFields } from '../ways/fields.ts';
 import { fluesField, ringsAbout } from '../ways/flue-ring.ts';
 import { MOST } from './directions.ts';
@@ -83,6 +84,7 @@ export const hoseMarkFields = {
       most: '20 ft',
     }),
   ),
+  trusses_measured: trussesMeasured,
   flues: optional(fluesField('the eave on the opening’s own side')),
 } as const;
 
@@ -100,7 +102,7 @@ export const marksFrom = (values: Values<typeof hoseMarkFields>, rules: Rulebook
       startingEnd: values.starting_end,
       reach: values.reach,
       rings: ringsAbout(values.flues, { width: values.width }, rules),
-      trusses: values.truss_spacing && trussPlaces(values, values.to),
+      trusses: knowsTrusses(values) ? trussPlaces(values, values.to) : undefined,
     },
     rules,
   );

@@ -1,10 +1,10 @@
 import type { CautionId } from '../../generated/rule-types.ts';
-import { compare, quantity } from '../../quantity/quantity.ts';
+import { compare, type Quantity, quantity } from '../../quantity/quantity.ts';
 import type { Rulebook } from '../../rulebook/rulebook.ts';
 import { cavitySection } from '../cavity/section.ts';
-import { calculation, type Figure } from '../declare/calculation.ts';
+import { calculation, EntriesClash, type Figure } from '../declare/calculation.ts';
 import type { Values } from '../declare/field.ts';
-import { trussesTold, trussPlaces } from '../holes/members.ts';
+import { spacingOf, trussesTold, trussPlaces } from '../holes/members.ts';
 import { type Bay, type Bays, edgeBays, misfit } from './bays.ts';
 import { edgeBayFields } from './fields.ts';
 import { ringsAbout } from './flue-ring.ts';
@@ -13,12 +13,24 @@ import { reachWord } from './reach.ts';
 const tape = { tape: 8 } as const;
 const three = { figures: 3 } as const;
 
+/** How far apart the trusses stand, which the chords in a bay are averaged over. */
+function knownSpacing(values: Values<typeof edgeBayFields>): Quantity<'length'> {
+  const spacing = spacingOf(values);
+  if (spacing) return spacing;
+  throw new EntriesClash({
+    field: 'truss_spacing',
+    label: 'Truss spacing',
+    found: values.trusses_measured?.length ? 'one truss, and no spacing' : 'nothing',
+    expected: 'a spacing, or two trusses or more that you measured',
+  });
+}
+
 /** The bays that the entries of the calculation ask for; a drawing asks the same. */
 export const baysFrom = (values: Values<typeof edgeBayFields>, rules: Rulebook): Bays =>
   edgeBays(
     {
       length: values.length,
-      trussSpacing: values.truss_spacing,
+      trussSpacing: knownSpacing(values),
       trusses: trussPlaces(values, values.length),
       trussesTold: trussesTold(values),
       section: cavitySection(values),

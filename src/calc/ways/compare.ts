@@ -11,7 +11,7 @@ import {
 } from '../../quantity/quantity.ts';
 import type { QuantityRange, Rulebook } from '../../rulebook/rulebook.ts';
 import type { Section } from '../cavity/section.ts';
-import { type AlongValues, trussesTold, trussPlaces } from '../holes/members.ts';
+import { type AlongValues, knowsTrusses, trussesTold, trussPlaces } from '../holes/members.ts';
 import { layoutProblem, layoutRestsOn } from '../holes/roof.ts';
 import { layOut } from '../holes/search.ts';
 import { openingAcross, ridgeAcross } from '../marks/opening.ts';
@@ -123,7 +123,7 @@ function gable(home: Home, rules: Rulebook): WayIn {
           ends === 2 ? 'Push from each end, to the middle' : 'Push from the one end, to the other',
         );
   const reached = push && onReach(push, reachOf(home.reach, rules), 'the hose');
-  const acrossTrusses = home.along.truss_spacing !== undefined;
+  const acrossTrusses = knowsTrusses(home.along);
   const room = roomForHose(section, ridgeOf(home), home, acrossTrusses, rules);
   return {
     way: 'gable end',
@@ -155,7 +155,7 @@ function holes(home: Home, rules: Rulebook): WayIn {
   const places = found.outcome === 'no-room' ? [] : found.layout.positions;
   const across = openingAcross(section, rules, ridgeOf(home));
   const hose = rules.value('access.hose.diameter');
-  const acrossTrusses = along.truss_spacing !== undefined;
+  const acrossTrusses = knowsTrusses(along);
   const restsOn = layoutRestsOn(length, along, rules);
   const push = places.length === 0 ? undefined : farthestCorner(places, across, home, restsOn);
   const reached = push && onReach(push, reachOf(home.reach, rules), 'the hose');
@@ -177,7 +177,7 @@ function holes(home: Home, rules: Rulebook): WayIn {
       ...(found.outcome === 'least-departure'
         ? ['whether the crew leader takes a row that departs from the rules of the layout']
         : []),
-      ...(acrossTrusses || (along.trusses_measured ?? []).length > 0 ? [] : ['where the trusses stand']),
+      ...(acrossTrusses ? [] : ['where the trusses stand']),
       ...(cover === undefined ? ['what the roof is covered with'] : []),
       ...(cover !== undefined && cover !== 'metal'
         ? ['how a patch is made in this cover: the rules here are for metal roofs, so ask a roofer']

@@ -1,6 +1,7 @@
 import { sectionFields } from '../cavity/fields.ts';
 import { choiceField, lengthField, optional } from '../declare/field.ts';
 import { materialFields } from '../fill/fields.ts';
+import { trussesMeasured } from '../holes/measured-field.ts';
 import { fluesField } from './flue-ring.ts';
 
 export const gableEnds = ['both ends', 'one end'] as const;
@@ -51,7 +52,7 @@ export const gableLaneFields = {
 
 export const edgeBayFields = {
   length: lengthField('L', 'Length of the roof', 'Along the ridge, from end to end.', '66 ft'),
-  truss_spacing: lengthField('s', 'Truss spacing', 'Centre to centre.', '24 in', { most: '8 ft' }),
+  truss_spacing: optional(lengthField('s', 'Truss spacing', 'Centre to centre.', '24 in', { most: '8 ft' })),
   first_truss: optional(
     lengthField(
       'x1',
@@ -61,6 +62,7 @@ export const edgeBayFields = {
       { zero: 'allowed', most: '20 ft' },
     ),
   ),
+  trusses_measured: trussesMeasured,
   edges: choiceField('Edges that are lifted', 'One long side of the roof, or both.', liftedEdges),
   ...sectionFields,
   tube: optional(

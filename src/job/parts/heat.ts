@@ -1,4 +1,5 @@
 import { heat, roofHeatFrom } from '../../calc/heat/declaration.ts';
+import { spacingOf } from '../../calc/holes/members.ts';
 import { savings } from '../../calc/savings/declaration.ts';
 import type { JobValues } from '../job-fields.ts';
 import { floorOf } from './home.ts';
@@ -14,7 +15,7 @@ export const heatValues = (job: JobValues) => ({
   label_r_per_inch: job.fill.label_r_per_inch,
   old_depth: job.old.depth,
   framing_share: job.heat.framing_share ?? 'the federal share of the ceiling',
-  truss_spacing: job.roof.truss_spacing,
+  truss_spacing: spacingOf(job.roof),
 });
 
 const roofHeatPart = part({

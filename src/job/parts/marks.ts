@@ -17,6 +17,7 @@ export const marksPart = part({
     reach: 'hose.reach',
     truss_spacing: 'roof.truss_spacing',
     first_truss: 'roof.first_truss',
+    trusses_measured: 'roof.trusses_measured',
     flues: 'roof.obstacles',
   },
   runs: (plan, rules) => {
@@ -43,6 +44,7 @@ export const marksPart = part({
         reach: job.hose.reach,
         truss_spacing: job.roof.truss_spacing,
         first_truss: job.roof.first_truss,
+        trusses_measured: job.roof.trusses_measured,
         flues: flueRings(plan, double ? side : undefined).filter((ring) => meets(ring, hole)),
       },
     }));

@@ -1,3 +1,4 @@
+import { spacingOf } from '../../calc/holes/members.ts';
 import { bays } from '../../calc/ways/bays-declaration.ts';
 import { compareWays } from '../../calc/ways/declaration.ts';
 import { lanes } from '../../calc/ways/lanes-declaration.ts';
@@ -28,7 +29,7 @@ const known = ({ home, cavity, old, hose, roof, fill }: JobValues) => ({
   ...cavity,
   old_depth: old.depth,
   reach: hose.reach,
-  truss_spacing: roof.truss_spacing,
+  truss_spacing: spacingOf(roof),
   density: fill.density,
   bag_weight: fill.bag_weight,
 });
@@ -90,9 +91,16 @@ export const gableLanesPart = part({
   },
 });
 
+/** Where the trusses stand, each as it was told. */
+const trusses = ({ roof: { truss_spacing, first_truss, trusses_measured } }: JobValues) => ({
+  truss_spacing,
+  first_truss,
+  trusses_measured,
+});
+
 export const liftedEdgePart = part({
   calculation: bays,
-  asked: { ...asked, edges: 'ways.edges', tube: 'hose.tube' },
+  asked: { ...asked, trusses_measured: 'roof.trusses_measured', edges: 'ways.edges', tube: 'hose.tube' },
   runs: (plan) => {
     const { job } = plan;
     const { edges } = job.ways;
@@ -105,7 +113,7 @@ export const liftedEdgePart = part({
           title: `${bays.title}, the section whose edge is lifted`,
           values: {
             ...known(job),
-            first_truss: job.roof.first_truss,
+            ...trusses(job),
             edges: 'one edge',
             tube: job.hose.tube,
             flues: flueRings(plan, 'back'),
@@ -116,7 +124,7 @@ export const liftedEdgePart = part({
       ...ofHalf(bays.title, half),
       values: {
         ...known(job),
-        first_truss: job.roof.first_truss,
+        ...trusses(job),
         edges: edges === 'not known' || edges === undefined ? undefined : double ? 'one edge' : edges,
         tube: job.hose.tube,
         flues: flueRings(plan, half),

@@ -303,11 +303,24 @@ describe('whether a tube reaches', () => {
   });
 });
 
+test('trusses that were measured make the bays, in any order, whatever the spacing says', () => {
+  const measured = [{ at: '54 in' }, { at: '0 in' }, { at: '30 in' }];
+  const found = worked(bays, { ...level, length: '7 ft', trusses_measured: measured });
+  const clear = found.tables?.bays?.rows.map((row) => amountIn(row.clear as Quantity<'length'>, 'in'));
+  // By hand, members 1.5 in wide at 0, 30 and 54 in on a roof of 84 in: 30 − 1.5, 24 − 1.5, and 30 − 0.75 to the end of the roof.
+  expect(clear?.map((each) => Math.round(each * 1e6) / 1e6)).toEqual([28.5, 22.5, 29.25]);
+});
+
 const bad: readonly [title: string, more: Entries, says: RegExp][] = [
   [
     'no truss spacing',
     { truss_spacing: '' },
-    /^Truss spacing \(truss_spacing\): found nothing; expected text with a unit/,
+    /^Truss spacing \(truss_spacing\): found nothing; expected a spacing, or two trusses or more that you measured\.$/,
+  ],
+  [
+    'one truss measured, and no spacing',
+    { truss_spacing: '', trusses_measured: [{ at: '40 in' }] },
+    /^Truss spacing \(truss_spacing\): found one truss, and no spacing; expected a spacing, or two/,
   ],
   [
     'trusses an inch apart',
