@@ -1,8 +1,10 @@
 import { createHash } from 'node:crypto';
 
-/** What no reader needs without a network: what the copy itself comes in, copies packed for servers, and the parts of search that this site does not use. */
+/** Where the parcels lie in which a copy comes. */
+export const PARCELS = 'copy/';
+
+/** What no reader needs without a network: copies packed for servers, and the parts of search that this site does not use. */
 const LEFT_OUT = [
-  /^copy\//,
   /\.gz$/,
   /\.zip$/,
   /^worker\.js$/,
@@ -11,7 +13,8 @@ const LEFT_OUT = [
 ];
 
 /** Is a file of the built site kept by the copy on a phone? @example isKept('do/index.html.gz') // => false */
-export const isKept = (file: string): boolean => !LEFT_OUT.some((each) => each.test(file));
+export const isKept = (file: string): boolean =>
+  !file.startsWith(PARCELS) && !LEFT_OUT.some((each) => each.test(file));
 
 /** What a version of the copy consists of. */
 export interface CopyList {

@@ -1,4 +1,4 @@
-import type { CopyList } from './copy-list.ts';
+import { type CopyList, PARCELS } from './copy-list.ts';
 
 /** Many files of the copy in one, each whole, in the order of the list. */
 export interface Parcel {
@@ -8,9 +8,6 @@ export interface Parcel {
   /** A list of what each file holds: words as they are, all else in base 64. */
   readonly text: string;
 }
-
-/** Where they lie in the site. */
-export const PARCELS = 'copy/';
 
 /**
  * So many signs make a parcel: packed about a tenth of a megabyte, which a phone on a poor network has in a few seconds. If the network goes

@@ -1,10 +1,10 @@
 import { mkdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { build } from 'esbuild';
-import { copyList } from '../built/copy-list.ts';
+import { copyList, PARCELS } from '../built/copy-list.ts';
 import { copyWeight, MOST_PACKED } from '../built/copy-weight.ts';
 import { filesIn } from '../built/files.ts';
-import { firstOf, PARCELS, parcelsOf } from '../built/parcels.ts';
+import { firstOf, parcelsOf } from '../built/parcels.ts';
 import type { CopyInParcels } from '../offline/worker/scope.ts';
 import { builtFolder } from './built-folder.ts';
 import { run } from './run.ts';

@@ -39,6 +39,12 @@ describe('a parcel', () => {
     vi.stubGlobal('fetch', () => Promise.reject(new TypeError('Failed to fetch')));
     await expect(openParcel(AT, 2)).rejects.toThrow('Failed to fetch');
   });
+
+  test('fails where the network goes away on the way: a hundred files asked for one by one would be no help', async () => {
+    const broken = new ReadableStream({ pull: (to) => to.error(new TypeError('network error')) });
+    vi.stubGlobal('fetch', async () => new Response(broken));
+    await expect(openParcel(AT, 2)).rejects.toThrow('network error');
+  });
 });
 
 describe('what is kept of an answer', () => {

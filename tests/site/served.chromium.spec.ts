@@ -1,9 +1,8 @@
 import { spawn } from 'node:child_process';
 import { readFileSync } from 'node:fs';
 import { expect, test } from '@playwright/test';
-import { isKept } from '../../src/built/copy-list.ts';
+import { isKept, PARCELS } from '../../src/built/copy-list.ts';
 import { filesIn } from '../../src/built/files.ts';
-import { PARCELS } from '../../src/built/parcels.ts';
 import { addressOf } from '../../src/offline/worker/fetch-whole.ts';
 
 // The copy for use without a network is saved whole or not at all, so one file that a server holds back costs all of it.

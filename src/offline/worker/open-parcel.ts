@@ -6,14 +6,22 @@ export interface Opened {
 
 /**
  * Fetches a parcel; undefined where the host does not give it, or gives something else. Nothing is lost then: its files can be asked for one by
- * one. Without a network it fails, as they would.
+ * one. Where the network goes away it fails, as they would.
  */
 export async function openParcel(address: string, many: number): Promise<Opened | undefined> {
   const answer = await fetch(address, { cache: 'no-cache', credentials: 'same-origin' });
-  const read = answer.ok ? await answer.json().catch(() => undefined) : undefined;
+  const read = answer.ok ? parsed(await answer.text()) : undefined;
   if (!Array.isArray(read) || read.length !== many) return undefined;
   const contents = read.map(bytesOf);
   return contents.every((each) => each !== undefined) ? { headers: answer.headers, contents } : undefined;
+}
+
+function parsed(text: string): unknown {
+  try {
+    return JSON.parse(text);
+  } catch {
+    return undefined;
+  }
 }
 
 /** Words stand as they are, all else in base 64. */
