@@ -166,3 +166,14 @@ test('an address with mischief in it does no harm', ONCE, async ({ page }) => {
   expect(await page.evaluate(() => ('polluted' in {} ? 'polluted' : 'clean'))).toBe('clean');
   expect(alarms).toEqual([]);
 });
+
+test('a press on a button that leaves a mistake behind is not lost when the mistake is told', async ({
+  page,
+}) => {
+  await page.goto('/calculators/edge-bays/');
+  await page.getByLabel('Truss spacing').fill('');
+  // The sentence under the field moves the button away from under the finger.
+  await page.getByRole('button', { name: 'Add a truss' }).click();
+  await expect(page.locator('#field-trusses_measured-0-at')).toBeVisible();
+  await expect(page.locator('.answers')).toContainText('The figures wait for this');
+});

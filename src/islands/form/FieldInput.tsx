@@ -4,6 +4,7 @@ import type { FieldProblem } from '../../calc/declare/read-fields.ts';
 import { units } from '../../quantity/units.ts';
 import { type Entries, entryAt, listAt, textAt } from '../entries.ts';
 import { still } from '../still.ts';
+import { afterPress } from './after-press.ts';
 
 export interface FormState {
   readonly entries: Entries;
@@ -112,7 +113,7 @@ const FieldInput = still(function Field({ field, way, ...state }: FieldProps): J
             onInput={(event) => state.set(way, event.currentTarget.value)}
             onBlur={() => {
               addUnit(field, way, value, state);
-              state.leave(name);
+              afterPress(() => state.leave(name));
             }}
           />
           {field.kind === 'quantity' && field.beside ? (
