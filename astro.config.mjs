@@ -59,6 +59,7 @@ export default defineConfig({
     environments: {
       client: {
         build: { rolldownOptions: { output: { codeSplitting: { groups } } } },
+        // In development the search for dependencies reads JSX by itself, and would ask for React.
         optimizeDeps: { rolldownOptions: { transform: { jsx: { importSource: 'preact' } } } },
       },
     },

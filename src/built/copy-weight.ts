@@ -33,9 +33,7 @@ export function copyWeight(
   }
   const weightOfPart = (files: readonly string[]): number =>
     packedAll(
-      parcelsOf(site, { version: '', files: Object.fromEntries(files.map((file) => [file, ''])) }).map(
-        ({ text }) => text,
-      ),
+      parcelsOf(site, { files: Object.fromEntries(files.map((file) => [file, ''])) }).map(({ text }) => text),
     );
   return {
     total: packedAll(parcels.map(({ text }) => text)) + packedAll(first.map((file) => site.get(file) ?? '')),

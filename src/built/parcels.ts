@@ -35,9 +35,12 @@ export const firstOf = ({ files }: CopyList): readonly string[] =>
  * In which parcels does a phone fetch its first copy? Some twenty, in place of fifteen hundred files: a poor network asks for each in half a
  * second, and like pages side by side pack to half. Every file of the list is in one of them, in its order.
  * @throws Error where the site has no such file
- * @example parcelsOf(new Map([['a.css', Buffer.from('a{}')]]), { version: '', files: { 'a.css': '' } })[0]?.text // => '["a{}"]'
+ * @example parcelsOf(new Map([['a.css', Buffer.from('a{}')]]), { files: { 'a.css': '' } })[0]?.text // => '["a{}"]'
  */
-export function parcelsOf(site: ReadonlyMap<string, Uint8Array>, { files }: CopyList): readonly Parcel[] {
+export function parcelsOf(
+  site: ReadonlyMap<string, Uint8Array>,
+  { files }: Pick<CopyList, 'files'>,
+): readonly Parcel[] {
   const parcels: { files: string[]; contents: string[]; size: number }[] = [];
   for (const file of Object.keys(files)) {
     const bytes = site.get(file);

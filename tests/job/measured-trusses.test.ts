@@ -5,7 +5,7 @@ import type { Quantity } from '../../src/quantity/quantity.ts';
 import { amountsIn } from '../calc/every/named.ts';
 import { exampleWith, planOf, rules } from './entries.ts';
 
-/** Every amount of every answer of a job, and the plan's own, in base units. */
+/** Every amount of every answer of a job, and the plan’s own, by name and unit. */
 function amountsOf(entries: JobEntries): Record<string, number> {
   const plan = planOf(entries);
   const own: [string, Quantity][] = [
@@ -18,7 +18,9 @@ function amountsOf(entries: JobEntries): Record<string, number> {
       ? amountsIn(each.answer).map(([name, value]): [string, Quantity] => [`${each.title}: ${name}`, value])
       : [],
   );
-  return Object.fromEntries([...own, ...parts].map(([name, value]) => [name, value.amount]));
+  return Object.fromEntries(
+    [...own, ...parts].map(([name, value]) => [`${name}, ${value.unit}`, value.amount]),
+  );
 }
 
 /** The home of the example is 66 ft long: a truss at each of 0, 24, ... 792 in. */

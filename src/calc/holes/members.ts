@@ -66,15 +66,12 @@ export const knowsTrusses = (values: Partial<TrussValues>): boolean =>
  */
 export function spacingOf(values: Partial<TrussValues>): Quantity<'length'> | undefined {
   const measured = eachPlace(values.trusses_measured);
+  if (measured.length < 2) return values.truss_spacing;
   const places = measured.map(inches);
-  const [first, last] = [Math.min(...places), Math.max(...places)];
-  if (measured.length < 2 || last === first) return values.truss_spacing;
+  const between = Math.max(...places) - Math.min(...places);
+  if (between === 0) return values.truss_spacing;
   const method = 'from the first truss that was measured to the last, over the bays between them';
-  return named(
-    byMethod(method, measured, (last - first) / (measured.length - 1), 'in'),
-    's',
-    'Truss spacing',
-  );
+  return named(byMethod(method, measured, between / (measured.length - 1), 'in'), 's', 'Truss spacing');
 }
 
 /** Where the seams run, in inches from the starting end. Without a first seam, one lies at the end. */
@@ -84,14 +81,22 @@ export const seamPlaces = (values: AlongValues, length: Quantity<'length'>): num
     everySoFar('seam_spacing', values.seam_spacing, values.first_seam, inches(length)),
   );
 
+/** What was measured one by one; where nothing was, the spacing and the first, as far as they are known. */
+const toldBy = (
+  measured: Parameters<typeof eachPlace>[0],
+  regular: readonly (Quantity<'length'> | undefined)[],
+): Quantity<'length'>[] => {
+  const places = eachPlace(measured);
+  return places.length > 0 ? places : regular.filter((each) => each !== undefined);
+};
+
 /** The lengths that tell where the trusses stand. */
 export const trussesTold = ({
   truss_spacing,
   first_truss,
   trusses_measured,
-}: TrussValues): Quantity<'length'>[] =>
-  [truss_spacing, first_truss, ...eachPlace(trusses_measured)].filter((each) => each !== undefined);
+}: TrussValues): Quantity<'length'>[] => toldBy(trusses_measured, [truss_spacing, first_truss]);
 
 /** The lengths that tell where the seams run. */
 export const seamsTold = ({ seam_spacing, first_seam, seams_measured }: AlongValues): Quantity<'length'>[] =>
-  [seam_spacing, first_seam, ...eachPlace(seams_measured)].filter((each) => each !== undefined);
+  toldBy(seams_measured, [seam_spacing, first_seam]);

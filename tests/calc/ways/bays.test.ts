@@ -309,6 +309,10 @@ test('trusses that were measured make the bays, in any order, whatever the spaci
   const clear = found.tables?.bays?.rows.map((row) => amountIn(row.clear as Quantity<'length'>, 'in'));
   // By hand, members 1.5 in wide at 0, 30 and 54 in on a roof of 84 in: 30 − 1.5, 24 − 1.5, and 30 − 0.75 to the end of the roof.
   expect(clear?.map((each) => Math.round(each * 1e6) / 1e6)).toEqual([28.5, 22.5, 29.25]);
+  // What has no say is not told as if it had.
+  const count = found.figures.bays?.value as Quantity | undefined;
+  const told = count?.origin.from === 'method' ? count.origin.operands.map(({ label }) => label) : [];
+  expect(told).toEqual(['Length of the roof', 'Place', 'Place', 'Place']);
 });
 
 const bad: readonly [title: string, more: Entries, says: RegExp][] = [
