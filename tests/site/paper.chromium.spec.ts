@@ -21,6 +21,7 @@ const printed: readonly [path: string, least: number, most: number][] = [
   ['/do/filling-through-roof-holes/', 1, 5],
   ['/do/patching/', 1, 5],
   ['/calculators/ceiling-load/', 1, 6],
+  ['/calculators/edge-bays/', 1, 9],
   ['/rules/', 5, 60],
 ];
 
@@ -40,12 +41,12 @@ async function sheetsOf(page: Page, format: 'Letter' | 'A4'): Promise<string[]> 
 }
 
 for (const [path, least, most] of printed) {
-  test(`${path} on Letter and A4: ${least} to ${most} sheets, every cell of its tables there, each caution on the sheet of what it stands before`, async ({
+  test(`${path} on Letter and A4: ${least} to ${most} sheets, every cell of its tables there, each caution on the sheet of what it stands before, each head of a table over a row`, async ({
     page,
   }) => {
     await page.goto(path);
     await page.emulateMedia({ media: 'print' });
-    const { cells, kept } = await page.evaluate(() => {
+    const { cells, kept, heads } = await page.evaluate(() => {
       const seen = (each: Element): boolean =>
         each.getClientRects().length > 0 && getComputedStyle(each).visibility !== 'hidden';
       // Words that no number of a note stands in: on paper it does, in the document it does not.
@@ -70,7 +71,13 @@ for (const [path, least, most] of printed) {
             [(pieces(caution).at(-1) ?? '').slice(-30), (pieces(first)[0] ?? '').slice(0, 30)] as const,
           ];
         });
-      return { cells, kept };
+      const heads = [...document.querySelectorAll('table')].filter(seen).flatMap((table) => {
+        const rows = [...table.tBodies].flatMap((each) => [...each.rows]).filter(seen);
+        return table.tHead && rows.length > 0
+          ? [[table.tHead.textContent ?? '', rows.map((each) => each.textContent ?? '')] as const]
+          : [];
+      });
+      return { cells, kept, heads };
     });
     for (const paper of ['Letter', 'A4'] as const) {
       const sheets = await sheetsOf(page, paper);
@@ -83,6 +90,18 @@ for (const [path, least, most] of printed) {
         ([end, start]) => !sheets.some((sheet) => sheet.includes(bare(end)) && sheet.includes(bare(start))),
       );
       expect(parted, `parted on ${paper}`).toEqual([]);
+      // A head is told again on each sheet that its table runs over.
+      const orphaned = heads.filter(([head, rows]) =>
+        sheets.some((sheet) => {
+          const [, ...after] = sheet.split(bare(head));
+          const last = after.at(-1);
+          return last !== undefined && !rows.some((row) => last.includes(bare(row).slice(0, 12)));
+        }),
+      );
+      expect(
+        orphaned.map(([head]) => head),
+        `heads without a row on ${paper}`,
+      ).toEqual([]);
       for (const [place, sheet] of sheets.entries())
         expect(sheet, `sheet ${place + 1} of ${paper}`).toMatch(/rulebook\d{4}\.\d/i);
     }
