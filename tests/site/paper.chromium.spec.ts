@@ -146,3 +146,49 @@ for (const path of ['/plan/', '/calculators/hose-marks/', '/calculators/edge-bay
     expect(read).toBeGreaterThan(20);
     expect({ broken, wide }).toEqual({ broken: [], wide: [] });
   });
+
+test.describe('on paper stands what was typed', () => {
+  test('each entry of a calculator as typed, none that was left empty, and the working that was unfolded', async ({
+    page,
+  }) => {
+    await page.goto('/calculators/edge-bays/');
+    await page.getByLabel('Length of the roof').fill('61 ft 3 in');
+    await page.getByLabel('Reach of the hose or tube').fill('');
+    await page.getByLabel('Edges that are lifted').selectOption('both edges');
+    await page.locator('summary', { hasText: 'Volume of all bays' }).first().click();
+    const sheets = await sheetsOf(page, 'Letter');
+    const all = sheets.join('');
+    expect(sheets[0]).toContain('Lengthoftheroof61ft3in');
+    expect(sheets[0]).toContain('Edgesthatareliftedbothedges');
+    expect(all).not.toContain('Reachofthehoseortube');
+    expect(all).not.toContain('Addatruss');
+    const shown = async (open: boolean): Promise<string> =>
+      bare(
+        (await page.locator(`details${open ? '[open]' : ':not([open])'} > summary`).allTextContents()).join(
+          '\n',
+        ),
+      );
+    expect(all).toContain(await shown(true));
+    expect(await shown(false)).not.toBe('');
+    expect(all).not.toContain((await shown(false)).slice(0, 40));
+  });
+
+  test('a long name of a job whole, on each sheet of the job; the receipt alone asks for no more than itself', async ({
+    page,
+  }) => {
+    const name = 'The third home behind the old sawmill, Harrow Valley Road 1402, space 17 by the creek';
+    await page.goto('/plan/');
+    await page.getByLabel('Job', { exact: true }).fill(name);
+    await page.getByLabel('Job', { exact: true }).blur();
+    await expect(page.locator('.job-line')).toContainText('Kept on this phone');
+    expect((await sheetsOf(page, 'Letter'))[0]).toContain(`Job${bare(name)}`);
+    for (const path of ['/plan/before/', '/plan/heat/', '/plan/patches/', '/plan/ways-in/']) {
+      await page.goto(path);
+      await expect(page.locator('.job-line')).toContainText(name);
+      expect((await sheetsOf(page, 'A4'))[0], path).toContain(bare(name));
+    }
+    await page.goto('/plan/receipt/');
+    await expect(page.locator('.job-line')).toContainText(name);
+    expect(await sheetsOf(page, 'Letter')).toHaveLength(1);
+  });
+});

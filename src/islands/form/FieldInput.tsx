@@ -69,7 +69,8 @@ const FieldInput = still(function Field({ field, way, ...state }: FieldProps): J
     'aria-invalid': problem ? ('true' as const) : undefined,
   };
   return (
-    <div class={problem ? 'field wrong' : 'field'}>
+    // Paper shows what was typed as words: a box cuts off what is longer than it.
+    <div class={problem ? 'field wrong' : 'field'} data-typed={value}>
       <label for={id}>
         {field.label}
         {field.optional ? <span class="optional"> (if any)</span> : null}

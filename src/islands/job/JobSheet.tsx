@@ -15,6 +15,7 @@ import { ProblemSummary } from '../form/ProblemSummary.tsx';
 import type { Elsewhere, FindElsewhere } from '../form/WayTo.tsx';
 import { JobLine } from '../jobs/JobLine.tsx';
 import { useJob } from '../jobs/use-job.ts';
+import { nameOf } from '../jobs/words.ts';
 import { ShortAnswer } from '../results/ShortAnswer.tsx';
 import { book, rules } from '../rules.ts';
 import { BehindStops, heldInALine } from './BehindStops.tsx';
@@ -78,7 +79,7 @@ export function JobSheet({ path, example, View, short }: JobSheetProps): JSX.Ele
       <JobLine {...state} />
       {nav}
       <div class={answersFirst ? 'bench answers-first' : 'bench'}>
-        <section class="entries" aria-label="The job">
+        <section class="entries" aria-label="The job" data-job={nameOf(entries)}>
           <GroupForms
             fields={fields}
             entries={entries}
