@@ -11,6 +11,7 @@ import { heldBy } from '../../job/cautions.ts';
 import type { PlacedCaution, PlannedRow, WorkedJob } from '../../job/planned.ts';
 import { type FormatOptions, format } from '../../quantity/format.ts';
 import type { Quantity } from '../../quantity/quantity.ts';
+import { unbroken } from '../../quantity/unbroken.ts';
 import { rulesBehind } from '../../quantity/working.ts';
 import type { SheetViewProps } from '../job/JobSheet.tsx';
 import { Cautions } from '../results/Caution.tsx';
@@ -299,12 +300,14 @@ function HoleTable({
         {row.holes.map((hole, place) => (
           <tr key={hole.number}>
             <th scope="row">{hole.number}</th>
-            <td data-label="From the starting end">{format(hole.along, tape)}</td>
-            <td data-label="To the next">{row.gaps[place] ? format(row.gaps[place], tape) : 'end'}</td>
-            <td data-label="Fills from">{format(hole.from, tape)}</td>
-            <td data-label="to">{format(hole.to, tape)}</td>
-            <td data-label="Bags">{format(hole.bags, three)}</td>
-            <td data-label="Weight">{format(hole.weight, three)}</td>
+            <td data-label="From the starting end">{unbroken(format(hole.along, tape))}</td>
+            <td data-label="To the next">
+              {row.gaps[place] ? unbroken(format(row.gaps[place], tape)) : 'end'}
+            </td>
+            <td data-label="Fills from">{unbroken(format(hole.from, tape))}</td>
+            <td data-label="to">{unbroken(format(hole.to, tape))}</td>
+            <td data-label="Bags">{unbroken(format(hole.bags, three))}</td>
+            <td data-label="Weight">{unbroken(format(hole.weight, three))}</td>
             <td data-label="Remarks">{remarksOf(hole).join('; ') || 'none'}</td>
           </tr>
         ))}

@@ -3,6 +3,7 @@ import type { Answer, AnswerTable, Figure } from '../../calc/declare/calculation
 import { cautionPage, rulePage } from '../../components/links.ts';
 import type { CautionId } from '../../generated/rule-types.ts';
 import { format } from '../../quantity/format.ts';
+import { unbroken } from '../../quantity/unbroken.ts';
 import { isComputed } from '../../quantity/working.ts';
 import { useBook } from '../book.ts';
 import type { DrawnAnswer } from '../calculator/drawn.ts';
@@ -21,9 +22,9 @@ export interface Shown {
   readonly drawings: readonly DrawnAnswer[];
 }
 
-/** A figure as it is printed. */
+/** A figure as it is printed, in a column that may be narrow. */
 export const shown = ({ value, format: options }: Figure): string =>
-  typeof value === 'string' ? value : format(value, options);
+  typeof value === 'string' ? value : unbroken(format(value, options));
 
 /** An answer in a line: its first figure. */
 export function inALine({ figures }: Answer): string {
