@@ -1,5 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { sentence } from '../calc/declare/read-fields.ts';
+import { enteredLines } from '../job/entered-lines.ts';
 import { openJobFile, readJobFile } from '../job/job-file.ts';
 import { writeRecord } from '../job/record.ts';
 import { jobSheet } from '../job/sheet.ts';
@@ -25,15 +26,16 @@ await run(() => {
   const rules = openRulebook(data);
   const plan = workJob(job.value, rules);
   if (!plan.ok) throw new InputError(plan.problems.map(sentence).join('\n'));
+  const opened = openJobFile(textOf(file));
+  if (!opened.ok) throw new InputError(opened.problems.map(sentence).join('\n'));
+  const { entries } = opened.value;
   if (record) {
-    const opened = openJobFile(textOf(file));
-    if (!opened.ok) throw new InputError(opened.problems.map(sentence).join('\n'));
-    process.stdout.write(writeRecord(opened.value.entries, plan.value, rules, data));
+    process.stdout.write(writeRecord(entries, plan.value, rules, data));
     return 0;
   }
   console.log(
     text
-      ? jobSheet(plan.value, data.cautions, rules, behindStops)
+      ? [jobSheet(plan.value, data.cautions, rules, behindStops), '', ...enteredLines(entries)].join('\n')
       : JSON.stringify(plannedJson(plan.value, rules, data.cautions, behindStops), null, 2),
   );
   return 0;

@@ -2,7 +2,7 @@ import { type FieldProblem, type Read, readFields, shown } from '../calc/declare
 import { type JobValues, jobFields } from './job-fields.ts';
 import { isJobId } from './job-id.ts';
 import { jobSteps, migrate, type Versioned } from './migrate.ts';
-import { readShape } from './shape.ts';
+import { isSet, readShape } from './shape.ts';
 
 /** What the first two entries of every job file say, so that a file can be told from others and from its older kind. */
 export const JOB_FORMAT = 'heel-to-ridge job';
@@ -54,9 +54,9 @@ export function parsed(text: string, largest: number): Read<Versioned> {
   } catch {
     return refused('', 'text that is not JSON', 'a job file as this site saves it');
   }
-  return value === null || typeof value !== 'object' || Array.isArray(value)
-    ? refused('', 'JSON that is not a set of entries', 'a job file as this site saves it')
-    : { ok: true, value: value as Versioned };
+  return isSet(value)
+    ? { ok: true, value }
+    : refused('', 'JSON that is not a set of entries', 'a job file as this site saves it');
 }
 
 /** Format, version and head of a job file; its entries come back untouched. */

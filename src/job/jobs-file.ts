@@ -1,6 +1,7 @@
 import type { FieldProblem, Read } from '../calc/declare/read-fields.ts';
 import { jobFile, type OpenedJob, openJob, parsed } from './job-file.ts';
-import { type MigrationStep, migrate, type Versioned } from './migrate.ts';
+import { type MigrationStep, migrate } from './migrate.ts';
+import { isSet } from './shape.ts';
 
 /** What a file of all jobs says that it is. */
 export const JOBS_FORMAT = 'heel-to-ridge jobs';
@@ -50,13 +51,12 @@ export function readJobs(text: string): Read<BroughtJobs> {
 }
 
 function openOne(job: unknown, called: string): Read<OpenedJob> {
-  const read: Read<OpenedJob> =
-    job === null || typeof job !== 'object' || Array.isArray(job)
-      ? {
-          ok: false,
-          problems: [{ field: '', label: 'Job file', found: 'something else', expected: 'a job file' }],
-        }
-      : openJob(job as Versioned);
+  const read: Read<OpenedJob> = isSet(job)
+    ? openJob(job)
+    : {
+        ok: false,
+        problems: [{ field: '', label: 'Job file', found: 'something else', expected: 'a job file' }],
+      };
   if (read.ok) return read;
   const [first] = read.problems;
   return { ok: false, problems: first ? [{ ...first, label: `${called}, ${first.label}` }] : [] };

@@ -3,8 +3,8 @@ import { shown } from '../calc/declare/read-fields.ts';
 import { jobFields } from './job-fields.ts';
 import { isTime, type JobEntries, jobFile, LARGEST_JOB, openJob, parsed } from './job-file.ts';
 import { isJobId } from './job-id.ts';
-import { type MigrationStep, migrate, type Versioned } from './migrate.ts';
-import { readShape } from './shape.ts';
+import { type MigrationStep, migrate } from './migrate.ts';
+import { isSet, readShape } from './shape.ts';
 
 /** The version of the envelope in which a browser keeps a job; the job file inside has its own. */
 const KEPT_VERSION = 1;
@@ -52,8 +52,8 @@ export function readKept(text: string): Read<KeptJob> {
   if (typeof by !== 'string' || by.length > 40) return refused('no tab that kept it', 'a short text');
   if (deleted !== undefined && !isTime(deleted))
     return refused(`the time ${shown(deleted)}`, 'a time such as 2026-11-26T10:42:00Z');
-  if (job === null || typeof job !== 'object' || Array.isArray(job)) return refused('no job', 'a job file');
-  const opened = openJob(job as Versioned);
+  if (!isSet(job)) return refused('no job', 'a job file');
+  const opened = openJob(job);
   if (!opened.ok) return opened;
   const { id, changed, entries } = opened.value;
   if (!isJobId(id) || changed === undefined) return refused('a job without id or time', 'both in its head');

@@ -13,6 +13,7 @@ import { type JobValues, jobFields } from './job-fields.ts';
 import type { JobEntries } from './job-file.ts';
 import { workParts } from './parts/parts.ts';
 import type { WorkedJob } from './planned.ts';
+import { isSet } from './shape.ts';
 import { workJob } from './work.ts';
 
 /** What every record says it is. */
@@ -151,9 +152,6 @@ const refused = (found: string, expected: string): { ok: false; problems: FieldP
   ok: false,
   problems: [{ field: '', label: 'Record', found, expected }],
 });
-
-const isSet = (value: unknown): value is Record<string, unknown> =>
-  value !== null && typeof value === 'object' && !Array.isArray(value);
 
 /**
  * Reads the text of a record. Strict about what it is; the job in it is read like any job file when it is worked again.

@@ -2,6 +2,10 @@ import type { Field, Fields } from '../calc/declare/field.ts';
 import { clipped, type FieldProblem, MOST_LETTERS, type Read, shown } from '../calc/declare/read-fields.ts';
 import { nearest } from '../rulebook/nearest.ts';
 
+/** Is this a set of named entries, of whatever kind? @example isSet([]) // => false */
+export const isSet = (value: unknown): value is Readonly<Record<string, unknown>> =>
+  value !== null && typeof value === 'object' && !Array.isArray(value);
+
 /** Beyond these a reader has seen enough, and so has the machine. */
 const MOST_PROBLEMS = 20;
 
@@ -27,7 +31,7 @@ function groupIn(
   label: string,
   problems: FieldProblem[],
 ): TypedEntries {
-  if (given === null || typeof given !== 'object' || Array.isArray(given)) {
+  if (!isSet(given)) {
     complain(problems, way, label, shown(given), 'a set of named entries');
     return {};
   }

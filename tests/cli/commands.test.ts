@@ -57,8 +57,10 @@ describe('the job command', () => {
     expect(JSON.parse(out).rows[0].holes).toHaveLength(5);
   });
 
-  test('works it into a sheet of text', async () => {
-    expect((await command('job', 'public/example-job.json', '--text')).out).toContain('CEILING: carries it');
+  test('works it into a sheet of text, with what was entered', async () => {
+    const { out } = await command('job', 'public/example-job.json', '--text');
+    expect(out).toContain('CEILING: carries it');
+    expect(out).toContain('Width across the cavity: 13 ft 10 in');
   });
 
   test.each(hostile)(
