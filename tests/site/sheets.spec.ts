@@ -50,6 +50,11 @@ test(
     await expect(page.getByRole('heading', { name: 'Holes' })).toBeHidden();
     await page.getByText('Figures behind the stops').click();
     await expect(page.getByRole('heading', { name: 'Holes' })).toBeVisible();
+    // Not on paper, unfolded or not.
+    await page.emulateMedia({ media: 'print' });
+    await expect(page.getByRole('heading', { name: 'Holes' })).toBeHidden();
+    await expect(answers(page).locator('.answer output').first()).toBeVisible();
+    await page.emulateMedia({ media: 'screen' });
     await sheet(page, 'Hose marks').click();
     await expect(page.getByRole('heading', { name: 'Opening 1' })).toBeHidden();
     await sheet(page, 'Before the fill').click();
