@@ -1,7 +1,8 @@
 import { readFileSync } from 'node:fs';
-import { sentence } from '../calc/declare/read-fields.ts';
+import { readFields, sentence } from '../calc/declare/read-fields.ts';
 import { enteredLines } from '../job/entered-lines.ts';
-import { openJobFile, readJobFile } from '../job/job-file.ts';
+import { jobFields } from '../job/job-fields.ts';
+import { openJobFile } from '../job/job-file.ts';
 import { writeRecord } from '../job/record.ts';
 import { jobSheet } from '../job/sheet.ts';
 import { workJob } from '../job/work.ts';
@@ -20,15 +21,15 @@ await run(() => {
   const [file, ...rest] = args.filter((arg) => !['--text', '--behind-stops', '--record'].includes(arg));
   if (file === undefined || rest.length > 0 || (record && (text || behindStops)))
     throw new InputError(`found ${args.join(' ') || 'nothing'}, expected ${HOW}`);
-  const job = readJobFile(textOf(file));
+  const opened = openJobFile(textOf(file));
+  if (!opened.ok) throw new InputError(opened.problems.map(sentence).join('\n'));
+  const { entries } = opened.value;
+  const job = readFields(jobFields, entries);
   if (!job.ok) throw new InputError(job.problems.map(sentence).join('\n'));
   const { data } = loadProject();
   const rules = openRulebook(data);
   const plan = workJob(job.value, rules);
   if (!plan.ok) throw new InputError(plan.problems.map(sentence).join('\n'));
-  const opened = openJobFile(textOf(file));
-  if (!opened.ok) throw new InputError(opened.problems.map(sentence).join('\n'));
-  const { entries } = opened.value;
   if (record) {
     process.stdout.write(writeRecord(entries, plan.value, rules, data));
     return 0;

@@ -50,6 +50,12 @@ for (const [of, code, expected] of told) {
 
 const toldStyle: readonly [of: string, css: string, expected: readonly string[]][] = [
   ['a selector', 'a:has(b) { color: red }', [':has']],
+  [
+    'a selector in a list of those that are known',
+    'a, b:has(c) { color: red }',
+    ['a selector not known in a list of those that are', ':has'],
+  ],
+  ['selectors that are all of them new', 'a:has(b), b:has(c) { color: red }', [':has']],
   ['a value', 'a { color: color-mix(in srgb, red, blue) }', ['color-mix()']],
   ['a property', 'a { inset: 0 }', ['inset']],
   ['a gap in a flex box', 'a { display: flex; gap: 1px }', ['gap between the items of a flex box']],

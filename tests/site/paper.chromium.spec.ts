@@ -153,14 +153,15 @@ test.describe('on paper stands what was typed', () => {
   }) => {
     await page.goto('/calculators/edge-bays/');
     await page.getByLabel('Length of the roof').fill('61 ft 3 in');
-    await page.getByLabel('Reach of the hose or tube').fill('');
+    await page.getByLabel('First truss').fill('');
     await page.getByLabel('Edges that are lifted').selectOption('both edges');
     await page.locator('summary', { hasText: 'Volume of all bays' }).first().click();
     const sheets = await sheetsOf(page, 'Letter');
     const all = sheets.join('');
     expect(sheets[0]).toContain('Lengthoftheroof61ft3in');
     expect(sheets[0]).toContain('Edgesthatareliftedbothedges');
-    expect(all).not.toContain('Reachofthehoseortube');
+    // Of the example it is typed.
+    expect(all).not.toContain('Firsttruss');
     expect(all).not.toContain('Addatruss');
     const shown = async (open: boolean): Promise<string> =>
       bare(

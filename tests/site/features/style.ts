@@ -7,6 +7,16 @@ const typesNamed = (name: string, at: object = known('css', 'types') ?? {}): Ret
     key.startsWith('__') ? [] : [...(key === name ? [inside] : []), ...typesNamed(name, inside)],
   );
 
+/** The browsers that do not know a selector. */
+function strangersTo(selector: CssNode): readonly string[] {
+  const lacking: string[] = [];
+  walk(selector, (node) => {
+    if (node.type === 'PseudoClassSelector' || node.type === 'PseudoElementSelector')
+      lacking.push(...missing(known('css', 'selectors', node.name)));
+  });
+  return [...new Set(lacking)];
+}
+
 /** What of a style sheet do the oldest browsers not know? Each feature once, with the browsers that lack it. */
 export function newInStyle(css: string): Map<string, readonly string[]> {
   const found = new Map<string, readonly string[]>();
@@ -38,6 +48,12 @@ export function newInStyle(css: string): Map<string, readonly string[]> {
       note(`@media ${node.name}`, missing(known('css', 'at-rules', 'media', node.name)));
     if (node.type === 'FeatureRange')
       note('@media range', missing(known('css', 'at-rules', 'media', 'range_syntax')));
+    // A browser passes over a whole list for one selector in it that it does not know.
+    if (node.type === 'Rule' && node.prelude.type === 'SelectorList') {
+      const each = node.prelude.children.toArray().map(strangersTo);
+      if (each.some((lacking) => lacking.length === 0))
+        note('a selector not known in a list of those that are', [...new Set(each.flat())]);
+    }
     if (node.type === 'Rule') {
       const declared = node.block.children.toArray().filter((each) => each.type === 'Declaration');
       const value = (name: string): string =>
