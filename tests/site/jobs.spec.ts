@@ -392,6 +392,8 @@ test.describe('two tabs on one job', () => {
 
     const third = await context.newPage();
     await third.goto(first.url());
+    // A tab that opens the job after the change has nothing to ask.
+    await expect(line(third)).toContainText('Open: 3 Teasel Row');
     await first.getByLabel('Length of the roof').first().fill('52 ft');
     await third.getByRole('button', { name: 'Keep mine as a copy' }).click();
     await expect(line(third)).toContainText('Open: 3 Teasel Row (copy). Kept on this phone.');
