@@ -6,16 +6,22 @@ async function comeTo(page: Page): Promise<{ readonly places: string[]; readonly
   const unseen: string[] = [];
   for (;;) {
     await page.keyboard.press('Tab');
-    const found = await page.evaluate(() => {
+    const found = await page.evaluate(async () => {
       const at = document.activeElement;
       if (!at || at === document.body || at.hasAttribute('data-come-to')) return undefined;
       at.setAttribute('data-come-to', '');
+      const onScreen = () => {
+        const box = at.getBoundingClientRect();
+        return box.bottom > 0 && box.top < innerHeight && box.width > 0 && box.height > 0;
+      };
+      // A browser may take a few frames to bring what has the focus into view.
+      for (let frames = 0; frames < 60 && !onScreen(); frames += 1)
+        await new Promise((drawn) => requestAnimationFrame(drawn));
       const { outlineStyle, outlineWidth } = getComputedStyle(at);
-      const box = at.getBoundingClientRect();
       return {
         place: `${at.tagName} ${(at.textContent ?? '').trim().slice(0, 40)} ${at.id}`,
         ringed: outlineStyle !== 'none' && outlineWidth !== '0px',
-        onScreen: box.bottom > 0 && box.top < innerHeight && box.width > 0 && box.height > 0,
+        onScreen: onScreen(),
       };
     });
     if (!found) return { places, unseen };
