@@ -233,3 +233,32 @@ test('a screen that is made narrow after a key shows the new drawing in its othe
   await expect(narrow.locator('desc')).toContainText('A roof of 50 ft');
   await expect(narrow.getByText('50 ft', { exact: true }).first()).toBeVisible();
 });
+
+test('a letter that is typed has its own box laid out, and not the page', async ({ page }) => {
+  await page.goto('/plan/');
+  await expect(answer(page)).toContainText('5 holes');
+  const box = page.locator('[name="home.length"]');
+  await box.focus();
+  await page.evaluate(() => {
+    // Nothing of the site hears the letter: what is laid out is what the browser lays out by itself.
+    addEventListener('input', (event) => event.stopImmediatePropagation(), true);
+  });
+  const session = await page.context().newCDPSession(page);
+  const laidOut: boolean[] = [];
+  session.on('Tracing.dataCollected', ({ value }) => {
+    for (const { name, args } of value as {
+      name: string;
+      args: { beginData?: { partialLayout: boolean } };
+    }[])
+      if (name === 'Layout' && args.beginData) laidOut.push(args.beginData.partialLayout);
+  });
+  const traced = new Promise((done) => session.once('Tracing.tracingComplete', done));
+  await session.send('Tracing.start', { categories: 'devtools.timeline', transferMode: 'ReportEvents' });
+  await page.keyboard.press('End');
+  await page.keyboard.type('0');
+  await page.evaluate(() => new Promise((drawn) => requestAnimationFrame(drawn)));
+  await session.send('Tracing.end');
+  await traced;
+  expect(laidOut.length).toBeGreaterThan(0);
+  expect(laidOut).not.toContain(false);
+});

@@ -97,26 +97,28 @@ const FieldInput = still(function Field({ field, way, ...state }: FieldProps): J
         </select>
       ) : (
         <span class="box">
-          <input
-            {...shared}
-            type="text"
-            autocomplete="off"
-            spellcheck={false}
-            inputMode={
-              field.kind === 'year' || field.kind === 'count'
-                ? 'numeric'
-                : field.kind === 'quantity' && field.beside
-                  ? 'decimal'
-                  : 'text'
-            }
-            maxLength={200}
-            value={value}
-            onInput={(event) => state.set(way, event.currentTarget.value)}
-            onBlur={() => {
-              addUnit(field, way, value, state);
-              afterPress(() => state.leave(name));
-            }}
-          />
+          <span class="typed">
+            <input
+              {...shared}
+              type="text"
+              autocomplete="off"
+              spellcheck={false}
+              inputMode={
+                field.kind === 'year' || field.kind === 'count'
+                  ? 'numeric'
+                  : field.kind === 'quantity' && field.beside
+                    ? 'decimal'
+                    : 'text'
+              }
+              maxLength={200}
+              value={value}
+              onInput={(event) => state.set(way, event.currentTarget.value)}
+              onBlur={() => {
+                addUnit(field, way, value, state);
+                afterPress(() => state.leave(name));
+              }}
+            />
+          </span>
           {field.kind === 'quantity' && field.beside ? (
             <span class="unit">{units[field.beside].sign}</span>
           ) : null}

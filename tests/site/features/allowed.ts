@@ -54,6 +54,10 @@ export const allowed: readonly Allowed[] = [
     because: 'looks alone: the light scheme, the browser’s own lines and breaks, no harm to reading',
   },
   {
+    what: ['contain', 'contain: strict'],
+    because: 'speed alone: without it the page is laid out again at each letter, and looks the same',
+  },
+  {
     what: [':focus-visible'],
     because: 'the browser’s own ring shows where the focus is',
   },
