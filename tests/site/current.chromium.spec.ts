@@ -246,7 +246,7 @@ test('a letter that is typed has its own box laid out, and not the page', async 
   const session = await page.context().newCDPSession(page);
   const laidOut: boolean[] = [];
   session.on('Tracing.dataCollected', ({ value }) => {
-    for (const { name, args } of value as {
+    for (const { name, args } of value as unknown as {
       name: string;
       args: { beginData?: { partialLayout: boolean } };
     }[])
