@@ -18,7 +18,6 @@ import { theProject } from '../the-project.ts';
 
 // In Chromium alone: only it prints to PDF under test. What is drawn again a moment after the answer must come, and come right.
 
-const rules = openRulebook(theProject().data);
 const {
   format: _format,
   version: _version,
@@ -27,6 +26,7 @@ const {
 
 /** Every drawing of the plan as text, by the class of its layout, in the order of the page. */
 function drawingsOf(entries: Entries): Readonly<Record<'wide' | 'narrow', readonly string[]>> {
+  const rules = openRulebook(theProject().data);
   const job = readFields(jobFields, entries);
   const worked = job.ok ? workJob(job.value, rules) : job;
   if (!worked.ok) throw new Error(worked.problems.map(sentence).join(' '));
