@@ -1,8 +1,7 @@
 import { readFileSync } from 'node:fs';
-import { readFields, sentence } from '../calc/declare/read-fields.ts';
+import { sentence } from '../calc/declare/read-fields.ts';
 import { enteredLines } from '../job/entered-lines.ts';
-import { jobFields } from '../job/job-fields.ts';
-import { openJobFile } from '../job/job-file.ts';
+import { openJobFile, readJobFile } from '../job/job-file.ts';
 import { writeRecord } from '../job/record.ts';
 import { jobSheet } from '../job/sheet.ts';
 import { workJob } from '../job/work.ts';
@@ -21,11 +20,13 @@ await run(() => {
   const [file, ...rest] = args.filter((arg) => !['--text', '--behind-stops', '--record'].includes(arg));
   if (file === undefined || rest.length > 0 || (record && (text || behindStops)))
     throw new InputError(`found ${args.join(' ') || 'nothing'}, expected ${HOW}`);
-  const opened = openJobFile(textOf(file));
+  const written = textOf(file);
+  // Before it is opened, which would stop at an unknown key: all that is wrong is told together.
+  const job = readJobFile(written);
+  if (!job.ok) throw new InputError(job.problems.map(sentence).join('\n'));
+  const opened = openJobFile(written);
   if (!opened.ok) throw new InputError(opened.problems.map(sentence).join('\n'));
   const { entries } = opened.value;
-  const job = readFields(jobFields, entries);
-  if (!job.ok) throw new InputError(job.problems.map(sentence).join('\n'));
   const { data } = loadProject();
   const rules = openRulebook(data);
   const plan = workJob(job.value, rules);

@@ -73,6 +73,16 @@ describe('the job command', () => {
       expect(said).toMatch(sentence);
     },
   );
+
+  test('tells an unknown key and a missing unit together, a line each', async () => {
+    const text = example.replace('"crew"', '"crw"').replace('"66 ft"', '"66"');
+    const { code, said } = await command('job', written('two slips.json', text));
+    expect(code).toBe(2);
+    expect(said.split('\n')).toEqual([
+      expect.stringContaining('unknown key "crw"'),
+      expect.stringContaining('a number with no unit'),
+    ]);
+  });
 });
 
 describe('the calc command', () => {
