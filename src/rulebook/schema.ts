@@ -257,6 +257,8 @@ export const checkSchema = z.strictObject({
   expect: z.record(z.string(), z.union([z.string(), z.number(), z.boolean()])).default({}),
   /** Words that must stand in a remark of the answer. */
   says: z.array(words).optional(),
+  /** Words that must stand in none: for a bound, what lies just outside it. */
+  does_not_say: z.array(words).optional(),
   /** Cautions that must stand with the answer, by their ids. */
   cautions: z.array(z.string()).optional(),
   /** Cautions that must not: for a bound, what lies just inside it. */

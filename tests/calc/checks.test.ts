@@ -17,10 +17,10 @@ describe('what is published and what was worked by hand comes out', () => {
         trouble: undefined,
         missed: [],
       });
-      const { expect: wanted, says = [], cautions = [], no_cautions = [], refuses } = check;
+      const { expect: wanted, says = [], does_not_say = [], cautions = [], no_cautions = [], refuses } = check;
       expect(figures).toHaveLength(
         Object.keys(wanted).length +
-          [...says, ...cautions, ...no_cautions].length +
+          [...says, ...does_not_say, ...cautions, ...no_cautions].length +
           (refuses === undefined ? 0 : 1),
       );
       expect(holds).toBe(true);
@@ -49,7 +49,8 @@ const published: readonly [calculation: string, document: string, clause: RegExp
   ['moisture', 'ashrae-fundamentals-27', /example 8/, 3],
   ['dew-point', 'ashrae-fundamentals-2017-1', /table 3/, 4],
   ['dew-point', 'ashrae-fundamentals-2017-1', /example 1/, 1],
-  ['fill', 'doe-loose-fill', /inches at R-38/, 3],
+  ['fill', 'doe-loose-fill', /inches at R-38/, 2],
+  ['fill', 'doe-loose-fill', /R per inch and density/, 12],
   ['ceiling-load', 'doe-loose-fill', /density, weight at R-38 and the rows/, 9],
   ['ceiling-load', 'doe-loose-fill', /loose fills, weight at R-38 and the rows/, 18],
   ['savings', 'penn-state-energy', /./, 1],
@@ -237,6 +238,12 @@ describe('a check may hold words, cautions and a refusal', () => {
       'cautions: found caution.machine.few-fills, expected no caution.machine.few-fills',
     ],
     ['words that a remark says', { says: ['3 fills that are asked for'] }, ''],
+    ['words that no remark says', { does_not_say: ['4 fills'] }, ''],
+    [
+      'words that a remark says, and must not',
+      { does_not_say: ['3 fills that are asked for'] },
+      'remarks: found Of the 3 fills that are asked for, 2 were weighed., expected not "3 fills that are asked for"',
+    ],
     ['a cell of a table', { expect: { 'fills.2.net': '1.5 lb' } }, ''],
     [
       'a cell of a table that is another',

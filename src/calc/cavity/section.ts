@@ -166,6 +166,12 @@ function measuredPoints({ points, width }: SectionValues) {
 /** Less of the section than this share is a rounding error, and no room. */
 const NO_ROOM = 1e-9;
 
+/**
+ * How deep do the two chords of a truss stand in new fill: the upper one, and what of the lower one stands above the old insulation? In
+ * inches. @example chordsInFill(1.5, 1) // => 2
+ */
+export const chordsInFill = (chord: number, old: number): number => chord + Math.max(0, chord - old);
+
 /** What of the section is left to fill: the section less old insulation, less framing. */
 export interface FreeSection {
   readonly old: Quantity<'area'>;
@@ -176,7 +182,8 @@ export interface FreeSection {
 /**
  * How much of the section is free for new fill?
  * Framing counts the two chords of each truss, averaged along the home; what of the lower chord lies in the old insulation is
- * taken off once. Webs are left out: they are few and thin.
+ * taken off once, and where a shallow eave has less room than the chords they take no more than that. Webs are left out: they are few
+ * and thin.
  * @throws EntriesClash if nothing is left to fill.
  */
 export function freeSection(
@@ -225,16 +232,19 @@ function framingArea(
   if (!trussSpacing) return byMethod('no truss spacing given, no framing taken off', [], 0, 'ft2');
   const chord = rules.value('framing.truss.chord-depth');
   const member = rules.value('framing.truss.member-width');
-  const lowerAboveOld = Math.max(0, inches(chord) - (oldDepth ? inches(oldDepth) : 0));
+  const old = oldDepth ? inches(oldDepth) : 0;
   const chords = named(
-    byMethod(
-      'upper chord, and what of the lower chord stands above the old insulation',
-      oldDepth ? [chord, oldDepth] : [chord],
-      inches(chord) + lowerAboveOld,
-      'in',
+    inUnit(
+      byMethod(
+        'upper chord, and what of the lower chord stands above the old insulation, across the section; no more than the room there',
+        [...section.told, chord, ...(oldDepth ? [oldDepth] : [])],
+        areaBelow(section.profile, old + chordsInFill(inches(chord), old)) - areaBelow(section.profile, old),
+        'in2',
+      ),
+      'ft2',
     ),
     'c',
-    'Depth of the chords in the fill',
+    'Section that chords take where one stands',
   );
-  return times(times(chords, section.width), over(member, trussSpacing));
+  return times(chords, over(member, trussSpacing));
 }

@@ -55,9 +55,10 @@ export function runCheck(check: Check, rules: Rulebook): CheckResult {
     hold(name, expected, read.value, check.tolerance),
   );
   const said = (check.says ?? []).map((words) => holdWords(words, read.value));
+  const unsaid = (check.does_not_say ?? []).map((words) => holdUnsaid(words, read.value));
   const cautioned = (check.cautions ?? []).map((id) => holdCaution(id, read.value, true));
   const uncautioned = (check.no_cautions ?? []).map((id) => holdCaution(id, read.value, false));
-  return result(check, [...figures, ...said, ...cautioned, ...uncautioned]);
+  return result(check, [...figures, ...said, ...unsaid, ...cautioned, ...uncautioned]);
 }
 
 const result = ({ title }: Check, figures: readonly Held[]): CheckResult => ({
@@ -123,6 +124,12 @@ function holdWords(words: string, { remarks }: Answer): Held {
   const told = remarks.map(remarkText);
   const holds = told.some((remark) => remark.includes(words));
   return { figure: 'remarks', expected: words, found: holds ? words : told.join(' '), holds };
+}
+
+/** Does no remark of the answer say these words? */
+function holdUnsaid(words: string, { remarks }: Answer): Held {
+  const told = remarks.map(remarkText).find((remark) => remark.includes(words));
+  return { figure: 'remarks', expected: `not "${words}"`, found: told ?? `not "${words}"`, holds: !told };
 }
 
 /** Does a caution stand with the answer, or not, as it is expected to? */

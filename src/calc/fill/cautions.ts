@@ -16,7 +16,7 @@ export function fillWords(
   if (resistance && resistance.from !== 'the label') cautions.push('caution.fill.estimate');
   if (!resistance) {
     remarks.push(
-      said`No R per inch is published for ${material} at ${density}, so none is given: take it from the label or test data.`,
+      said`The handbook has no R per inch for ${material} at ${density}, so none is given: take it from the label or test data.`,
     );
   }
   if (resistance?.from === 'our estimate between the published ends') {
@@ -24,7 +24,15 @@ export function fillWords(
     remarks.push(
       row
         ? said`At this density ${row.low} to ${row.high} is published for ${material}.`
-        : `At this density nothing is published for ${material}: the estimate runs between the densities that are.`,
+        : `At this density the handbook has nothing for ${material}: the estimate runs between the densities that it has.`,
+    );
+  }
+  const sheet =
+    resistance?.from !== 'the label' &&
+    rules.find('thermal.loose-fill.fact-sheet', { material, density }, 'r-per-inch');
+  if (sheet) {
+    remarks.push(
+      said`For an open attic a federal fact sheet gives ${sheet.low} to ${sheet.high} at this density. The bag label decides.`,
     );
   }
   const usual = rules.range('fill.density.usual');

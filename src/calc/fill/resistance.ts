@@ -23,9 +23,6 @@ export interface ResistancePerInch {
   readonly from: 'the label' | 'our estimate between the published ends' | 'the published table';
 }
 
-/** Least and most density between which the estimate for glass fibre stands; the ends of the published rows it is fitted to. */
-const FIT_FROM = 0.4;
-const FIT_TO = 2.3;
 /** 0.4 lb/ft3 typed in kg/m3 may read a hair less. */
 const NOISE = 1e-9;
 
@@ -49,7 +46,8 @@ const perInch = (q: Quantity<'resistance per length'>, symbol: string, label: st
 /** k = a − b·d + c/d, through the published ends; see the rule's own working. */
 function estimated(density: Quantity<'density'>, rules: Rulebook): ResistancePerInch | undefined {
   const d = amountIn(density, 'lb/ft3');
-  if (d < FIT_FROM - NOISE || d > FIT_TO + NOISE) return undefined;
+  const { low, high } = rules.range('thermal.loose-fill.fit-range');
+  if (d < amountIn(low, 'lb/ft3') - NOISE || d > amountIn(high, 'lb/ft3') + NOISE) return undefined;
   const [a, b, c] = [
     rules.value('thermal.loose-fill.fit-constant'),
     rules.value('thermal.loose-fill.fit-density'),

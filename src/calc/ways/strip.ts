@@ -9,7 +9,7 @@ import {
 } from '../../quantity/quantity.ts';
 import type { Rulebook } from '../../rulebook/rulebook.ts';
 import { areaBelow, type Profile } from '../cavity/profile.ts';
-import type { Section } from '../cavity/section.ts';
+import { chordsInFill, type Section } from '../cavity/section.ts';
 import { type Ring, ringTold } from './flue-ring.ts';
 
 /** What takes room from new fill, all across: old insulation, and the chords of the trusses averaged along the home. */
@@ -41,7 +41,7 @@ export function part(profile: Profile, from: number, to: number): Profile {
 /**
  * How much of a strip of the section is free for new fill, in square feet?
  * Old insulation fills a shallow eave to the roof and no more, and chords take no more than the room above it. Strips that share
- * out the whole width share out the whole of the free section; where the eave has no room for the chords they add up to a little more.
+ * out the whole width share out the whole of the free section.
  */
 export function freeStrip(
   section: Section,
@@ -58,10 +58,9 @@ export function freeStrip(
   if (taken.trussSpacing) {
     const chord = rules.value('framing.truss.chord-depth');
     const member = rules.value('framing.truss.member-width');
-    const chords = inches(chord) + Math.max(0, inches(chord) - old);
+    const reach = old + chordsInFill(inches(chord), old);
     framing =
-      ((areaBelow(strip, old + chords) - areaBelow(strip, old)) * inches(member)) /
-      inches(taken.trussSpacing);
+      ((areaBelow(strip, reach) - areaBelow(strip, old)) * inches(member)) / inches(taken.trussSpacing);
     operands.push(chord, member, taken.trussSpacing);
   }
   return named(
