@@ -3,6 +3,7 @@ import type { HotThing } from '../calc/before/hot-things.ts';
 import type { Section } from '../calc/cavity/section.ts';
 import type { KeptOpen } from '../calc/cavity/volume.ts';
 import { hotKinds } from '../calc/holes/fields.ts';
+import { ridgeAcross } from '../calc/marks/opening.ts';
 import { amountIn, byMethod, type Quantity, smaller } from '../quantity/quantity.ts';
 import type { Rulebook } from '../rulebook/rulebook.ts';
 import type { JobValues } from './job-fields.ts';
@@ -34,7 +35,7 @@ export function hotPlaces(job: JobValues, section: Section, rules: Rulebook): Ho
   return [
     ...flues.map((flue) => ({
       ...flue,
-      at: flueFromEave(flue, job),
+      at: flueFromEave(flue, job, section),
       kind: flue.kind ?? 'listed double-wall vent or chimney',
     })),
     ...lights.map((light) => ({ ...light, what: light.kind, at: lightFromEave(light, job) })),
@@ -65,15 +66,18 @@ export const keptOpen = (places: readonly HotPlace[]): KeptSpace[] =>
 /** Half of a double home, and a single slope, rise from the eave to the far end. */
 const rises = (job: JobValues): boolean => job.home.sections === 'double' || job.cavity.shape === 'one-slope';
 
-/** A place down the slope, as a place across the cavity from its eave; the slope of these roofs is slight enough to count as level. */
-function flueFromEave({ from_peak, side }: Obstacle, job: JobValues): Quantity<'length'> {
-  const width = amountIn(job.cavity.width, 'in');
+/**
+ * A place down the slope, as a place across the cavity from its eave; the slope of these roofs is slight enough to count as level. The peak
+ * is the one that roof holes are measured from: of a measured cavity, its deepest place.
+ */
+function flueFromEave({ from_peak, side }: Obstacle, job: JobValues, section: Section): Quantity<'length'> {
+  const width = amountIn(section.width, 'in');
   const down = amountIn(from_peak, 'in');
-  const ridgeAt = rises(job) ? width : width / 2;
+  const ridgeAt = amountIn(rises(job) ? section.width : ridgeAcross(section), 'in');
   const across = side === 'back' || rises(job) ? ridgeAt - down : ridgeAt + down;
   return byMethod(
     'place across, from the eave',
-    [job.cavity.width, from_peak],
+    [...section.told, from_peak],
     Math.min(width, Math.max(0, across)),
     'in',
   );

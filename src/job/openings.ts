@@ -4,7 +4,7 @@ import { baysFrom } from '../calc/ways/bays-declaration.ts';
 import type { Way } from '../calc/ways/compare.ts';
 import type { edgeBayFields, gableLaneFields } from '../calc/ways/fields.ts';
 import { lanesFrom } from '../calc/ways/lanes-declaration.ts';
-import { plus, type Quantity } from '../quantity/quantity.ts';
+import { amountIn, plus, type Quantity } from '../quantity/quantity.ts';
 import type { Rulebook } from '../rulebook/rulebook.ts';
 import { halves } from './parts/home.ts';
 import { type PartOutcome, workPart } from './parts/part.ts';
@@ -35,7 +35,11 @@ export type Openings =
 
 type Sided = Omit<Opening, 'name' | 'way'>;
 
-const known = (way: Way, openings: readonly Sided[]): Openings => {
+/** Old insulation fills a shallow eave up to the roof: through a lane or a bay there, nothing is filled. */
+const takesFill = ({ volume }: Sided): boolean => amountIn(volume, 'in3') > 1e-6;
+
+const known = (way: Way, all: readonly Sided[]): Openings => {
+  const openings = all.filter(takesFill);
   const double = new Set(openings.map(({ side }) => side)).size > 1;
   return {
     known: true,

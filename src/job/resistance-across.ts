@@ -1,4 +1,6 @@
-import { amountIn } from '../quantity/quantity.ts';
+import { EntriesClash } from '../calc/declare/calculation.ts';
+import { type InsulationLayer, noLayer, oldInsulation } from '../calc/heat/old-insulation.ts';
+import { amountIn, type Quantity } from '../quantity/quantity.ts';
 import type { Rulebook } from '../rulebook/rulebook.ts';
 import type { WorkedJob } from './planned.ts';
 
@@ -10,10 +12,37 @@ export interface ResistanceAt {
   readonly high: number;
 }
 
+/** The old insulation as the heat through the roof is worked with it, at this R per inch unless the job gives one. */
+function oldLayer(
+  { old, heat }: WorkedJob['job'],
+  published: Quantity<'resistance per length'> | undefined,
+  rules: Rulebook,
+): InsulationLayer {
+  const given = {
+    depth: old.depth,
+    perInch: heat.old_r_per_inch ?? published,
+    condition: heat.old_condition,
+    pressedDepth: heat.pressed_depth,
+  };
+  return oldInsulation(given, rules)?.after ?? noLayer;
+}
+
+/** At the least, in the middle and at the most; undefined where the entries about it can't be true together. */
+function oldLayers(job: WorkedJob['job'], rules: Rulebook): readonly InsulationLayer[] | undefined {
+  const { low, high } = rules.range('thermal.batt.light-r');
+  try {
+    return [low, undefined, high].map((perInch) => oldLayer(job, perInch, rules));
+  } catch (error) {
+    // The sheet of the heat tells what clashes.
+    if (error instanceof EntriesClash) return undefined;
+    throw error;
+  }
+}
+
 /**
- * What R does the insulation give across the home, old and new together? Films, ceiling and framing are left out: it is the
- * insulation at each place, not the roof's effective R. Empty where the fill has no R per inch.
- * Places are inches from the eave; plain numbers, for drawing.
+ * What R does the insulation give across the home, old and new together, the old loose or pressed as the job says? Films, ceiling and
+ * framing are left out: it is the insulation at each place, not the roof's effective R. Empty where the fill has no R per inch, or where
+ * the entries about the old insulation clash. Places are inches from the eave; plain numbers, for drawing.
  */
 export function resistanceAcross(
   plan: WorkedJob,
@@ -21,20 +50,20 @@ export function resistanceAcross(
   places: readonly number[],
 ): ResistanceAt[] {
   const { resistance, section } = plan;
-  if (!resistance) return [];
-  const batt = rules.range('thermal.batt.light-r');
-  const perInch = (q: (typeof resistance)['value']) => amountIn(q, 'h ft2 F/(Btu in)');
-  const oldDepth = plan.job.old.depth ? amountIn(plan.job.old.depth, 'in') : 0;
-  const [oldLow, oldHigh] = [perInch(batt.low), perInch(batt.high)];
+  const [least, middle, most] = oldLayers(plan.job, rules) ?? [];
+  if (!resistance || !least || !middle || !most) return [];
+  const perInch = (q: Quantity<'resistance per length'>) => amountIn(q, 'h ft2 F/(Btu in)');
+  const at = (depth: number, fresh: Quantity<'resistance per length'>, old: InsulationLayer): number => {
+    const below = Math.min(amountIn(old.depth, 'in'), depth);
+    return (depth - below) * perInch(fresh) + below * perInch(old.perInch);
+  };
   return places.map((across) => {
     const depth = section.profile.depthAt(across);
-    const old = Math.min(oldDepth, depth);
-    const fresh = depth - old;
     return {
       across,
-      low: fresh * perInch(resistance.low) + old * oldLow,
-      value: fresh * perInch(resistance.value) + (old * (oldLow + oldHigh)) / 2,
-      high: fresh * perInch(resistance.high) + old * oldHigh,
+      low: at(depth, resistance.low, least),
+      value: at(depth, resistance.value, middle),
+      high: at(depth, resistance.high, most),
     };
   });
 }

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { sentence } from '../../src/calc/declare/read-fields.ts';
+import { fillLog } from '../../src/job/fill-log.ts';
 import type { WorkedJob } from '../../src/job/planned.ts';
 import { resistanceAcross } from '../../src/job/resistance-across.ts';
 import { jobSheet } from '../../src/job/sheet.ts';
@@ -51,6 +52,26 @@ describe.each([
     );
     // Were nearly all refused, the property would say nothing.
     expect(worked).toBeGreaterThan(mostly ? RUNS * 0.8 : RUNS * 0.02);
+  });
+
+  test('has openings by the way in that is taken, each with fill to take, that its log begins with', () => {
+    let several = 0;
+    fc.assert(
+      fc.property(jobs, (entries) => {
+        const read = workEntries(entries);
+        if (!read.ok) return;
+        const log = fillLog(read.value, rules);
+        if (log.openings.length > 0 && log.openings[0]?.opening.what !== 'Hole') several += 1;
+        expect(
+          log.openings.every(({ verdict, planned }) => verdict === 'not begun' && planned.amount > 0),
+        ).toBe(true);
+        const asked = log.openings.reduce((all, { planned }) => all + planned.amount, 0);
+        expect(Math.abs(asked - log.stillToGo.amount)).toBeLessThanOrEqual(1e-9 * (1 + asked));
+      }),
+      { numRuns: RUNS },
+    );
+    // Lanes and bays, not only holes.
+    expect(several).toBeGreaterThan(0);
   });
 
   test('has stretches that tile the roof from end to end', () => {
@@ -112,7 +133,7 @@ describe('a plan keeps to what physics says', () => {
     );
   });
 
-  test('R along the width lies between its ends everywhere, and is nowhere less than what lies there already', () => {
+  test('R along the width lies between its ends everywhere, and is nowhere less than that of what lies there already', () => {
     fc.assert(
       fc.property(builtJob, (entries) => {
         const read = workEntries(entries);
@@ -121,6 +142,11 @@ describe('a plan keeps to what physics says', () => {
         const places = Array.from({ length: 21 }, (_, step) => (step / 20) * profile.width);
         for (const { low, value, high } of resistanceAcross(read.value, rules, places)) {
           expect(low >= 0 && low <= value && value <= high).toBe(true);
+        }
+        const light = amountIn(rules.range('thermal.batt.light-r').low, 'h ft2 F/(Btu in)');
+        const old = read.value.job.old.depth ? inches(read.value.job.old.depth) : 0;
+        for (const { across, low } of resistanceAcross(read.value, rules, places)) {
+          expect(low).toBeGreaterThanOrEqual(light * Math.min(old, profile.depthAt(across)) * (1 - 1e-12));
         }
       }),
       { numRuns: 100 },

@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { boards } from '../../src/calc/ceiling/fields.ts';
 import { materials } from '../../src/calc/fill/resistance.ts';
 import { obstacleKinds } from '../../src/calc/holes/fields.ts';
+import { ways } from '../../src/calc/ways/compare.ts';
 import type { JobEntries } from '../../src/job/job-file.ts';
 
 /** A length in eighths of an inch, written in one of the ways people write it. */
@@ -90,6 +91,12 @@ const jobOf = (sizes: Sizes): fc.Arbitrary<JobEntries> => {
       material: fc.constantFrom(...materials),
       density: amount(...sizes.density, 'lb/ft3'),
       bag: amount(1, 200, 'lb/bag'),
+      ways: fc.record({
+        chosen: maybe(fc.constantFrom(...ways)),
+        gables: maybe(fc.constantFrom('one end', 'both ends')),
+        edges: maybe(fc.constantFrom('one edge', 'both edges')),
+      }),
+      spread: maybe(length(6, 48)),
     })
     .map((job): JobEntries => {
       const [eave, ridge] = [`${job.eave / 8} in`, `${Math.max(0, job.eave + job.rise) / 8} in`];
@@ -111,6 +118,8 @@ const jobOf = (sizes: Sizes): fc.Arbitrary<JobEntries> => {
         ceiling: { board: job.board, framing: job.framing },
         old: { depth: job.old, density: job.oldDensity },
         fill: { material: job.material, density: job.density, bag_weight: job.bag },
+        ways: job.ways,
+        hose: { spread: job.spread },
       };
     });
 };

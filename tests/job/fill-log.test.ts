@@ -35,6 +35,18 @@ describe('the bags of a job as they go in', () => {
     expect(log.enough).toBe(true);
   });
 
+  test('a lane that the old insulation fills up to the roof is no opening, and the rest are logged', () => {
+    const plan = planOf(
+      exampleWith({ 'ways.chosen': 'gable end', 'hose.spread': '1 ft', 'old.depth': '10 in', heat: {} }),
+    );
+    const log = fillLog(plan, rules);
+    // The roof lies below 10 in from either eave on. At 13 ft 10 in with lanes a foot apart there are 14.
+    expect(log.openings.length).toBeGreaterThan(0);
+    expect(log.openings.length).toBeLessThan(14);
+    expect(log.openings.every(({ planned }) => planned.amount > 0)).toBe(true);
+    expect(log.openings.map(({ opening }) => opening.number)).not.toContain(1);
+  });
+
   test('a truck that runs short says so', () => {
     expect(logOf(openings([1, '6.75 bags', 'full']), '10 bags').enough).toBe(false);
     expect(logOf(openings([1, '6.75 bags', 'full']), '6 bags').left.amount).toBe(-0.75);

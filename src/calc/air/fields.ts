@@ -20,7 +20,12 @@ export const homeFields = {
     zero: 'refused',
     most: '10000 ft2',
   }),
-  bedrooms: countField('Bedrooms', 'Counted as they are used; 0 for a home of one room.', '3', { most: 20 }),
+  bedrooms: countField(
+    'Bedrooms',
+    'Counted as they are used; 0 for a home of one room, which counts as one.',
+    '3',
+    { most: 20 },
+  ),
 } as const;
 
 const flowField = (symbol: string, label: string, hint: string, example: string) =>

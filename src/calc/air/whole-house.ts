@@ -1,20 +1,9 @@
-import {
-  inUnit,
-  larger,
-  named,
-  number,
-  plus,
-  type Quantity,
-  smaller,
-  times,
-} from '../../quantity/quantity.ts';
+import { inUnit, larger, named, plus, type Quantity, smaller, times } from '../../quantity/quantity.ts';
 import type { Rulebook } from '../../rulebook/rulebook.ts';
 
-/** People are counted as the bedrooms and one more. */
-const MORE_THAN_BEDROOMS = 1;
-
 /**
- * How much fresh air does the home need all the time? In cfm, by the formula of ASHRAE 62.2 for homes in use.
+ * How much fresh air does the home need all the time? In cfm, by the formula of ASHRAE 62.2 for homes in use, which counts one bedroom at
+ * the least.
  * @example wholeHouseRate(quantity(1000, 'ft2'), number(2), rules).amount // => 52.5
  */
 export function wholeHouseRate(
@@ -23,7 +12,8 @@ export function wholeHouseRate(
   rules: Rulebook,
 ): Quantity<'air flow'> {
   const forFloor = inUnit(times(rules.value('ventilation.whole-house.per-floor'), floor), 'cfm');
-  const people = plus(bedrooms, number(MORE_THAN_BEDROOMS));
+  const counted = larger(bedrooms, rules.value('ventilation.whole-house.fewest-bedrooms'));
+  const people = plus(counted, rules.value('ventilation.whole-house.more-than-bedrooms'));
   return named(
     plus(forFloor, times(rules.value('ventilation.whole-house.per-person'), people)),
     'qh',

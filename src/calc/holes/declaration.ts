@@ -1,6 +1,6 @@
 import type { CautionId } from '../../generated/rule-types.ts';
 import { format } from '../../quantity/format.ts';
-import { byMethod, quantity } from '../../quantity/quantity.ts';
+import { amountIn, byMethod, quantity } from '../../quantity/quantity.ts';
 import { calculation, type Figure } from '../declare/calculation.ts';
 import { lengthField } from '../declare/field.ts';
 import { alongFields } from './fields.ts';
@@ -60,9 +60,9 @@ export const layout = calculation({
         format: tape,
       };
     }
-    const usual = rules.value('access.roof-holes.usual-move');
+    const usual = amountIn(rules.value('access.roof-holes.usual-move'), 'in');
     const far = moved.flatMap((by, place) =>
-      Math.abs(by) > usual.amount
+      Math.abs(by) > usual
         ? [
             `Hole ${place + 1} lies ${format(quantity(Math.abs(by), 'in'), tape)} from its even place at ${format(quantity(evenPlaces[place] ?? 0, 'in'), tape)}.`,
           ]

@@ -24,7 +24,7 @@ export function openingAcross(
   return named(
     byMethod(
       'the ridge, less the distance of a hole below the peak; the slope is slight enough to count as level',
-      [section.width, below],
+      [...section.told, below],
       Math.max(0, amountIn(ridge, 'in') - amountIn(below, 'in')),
       'in',
     ),

@@ -215,7 +215,7 @@ function bay(place: number, stretch: Stretch, problem: BayProblem, known: Known,
       const met = runsInto(at, inches(ring.along) - middle, keptOff(ring, known.tube));
       return met && met.from < needed ? [Math.max(0, met.from)] : [];
     });
-    if (stops.length > 0) stopsAtRing = true;
+    if (side.tubeFits && stops.length > 0) stopsAtRing = true;
     const amount = side.tubeFits ? Math.min(needed, inches(known.reach.low), ...stops) : 0;
     const pushed = named(
       inUnit(
