@@ -1,5 +1,5 @@
 import { readFileSync } from 'node:fs';
-import { sentence } from '../calc/declare/read-fields.ts';
+import { onOneLine, sentence } from '../calc/declare/read-fields.ts';
 import { cautionSentence } from '../job/caution-words.ts';
 import { readRecord, recheck } from '../job/record.ts';
 import { loadProject } from '../rulebook/project.ts';
@@ -38,7 +38,7 @@ await run(() => {
     `recorded under rulebook ${from}, worked again under ${to}: ${differing.length} of ${figures} figures differ, ${changed.length} of the rules behind them changed`,
   );
   for (const { label, before, after, because } of differing) {
-    console.log(`\n${label}: ${before ?? 'not there'} -> ${after ?? 'not there'}`);
+    console.log(`\n${onOneLine(`${label}: ${before ?? 'not there'} -> ${after ?? 'not there'}`)}`);
     for (const each of because) console.log(`  ${each.rule}: ${told(each.before)} -> ${told(each.after)}`);
     if (because.length === 0) console.log('  no rule behind it changed');
   }

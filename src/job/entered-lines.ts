@@ -1,4 +1,5 @@
 import type { Field, Fields } from '../calc/declare/field.ts';
+import { onOneLine } from '../calc/declare/read-fields.ts';
 import { jobFields } from './job-fields.ts';
 import type { JobEntries } from './job-file.ts';
 import { isSet } from './shape.ts';
@@ -35,9 +36,7 @@ function fieldLines(field: Field, typed: unknown, indent: string): string[] {
   }
   if (!isTyped(typed)) return [];
   // One entry, one line, whatever a file holds.
-  return [
-    `${indent}${field.label}${field.label.endsWith('?') ? '' : ':'} ${String(typed).trim().replace(/\s+/g, ' ')}`,
-  ];
+  return [`${indent}${field.label}${field.label.endsWith('?') ? '' : ':'} ${onOneLine(String(typed))}`];
 }
 
 /** A heading stands only over something. */

@@ -96,6 +96,13 @@ const mayBeLeftOut = (field: Field): boolean =>
   (field.kind === 'group' &&
     Object.values(field.of).every((each) => each.optional === true || mayBeLeftOut(each)));
 
+/** A whole number, or its digits as a form keeps what was typed; the reader holds those to the bounds too. */
+const asNumberOrDigits = (
+  described: Schema,
+  bounds: { readonly minimum: number; readonly maximum: number },
+  pattern: string,
+): Schema => ({ ...described, type: ['integer', 'string'], ...bounds, pattern });
+
 function fieldSchema(field: Field): Schema {
   const described = { title: field.label, description: field.hint };
   switch (field.kind) {
@@ -111,9 +118,9 @@ function fieldSchema(field: Field): Schema {
     case 'choice':
       return { ...described, enum: field.choices };
     case 'year':
-      return { ...described, type: 'integer', minimum: 1900, maximum: 2100 };
+      return asNumberOrDigits(described, { minimum: 1900, maximum: 2100 }, '^\\s*\\d{4}\\s*$');
     case 'count':
-      return { ...described, type: 'integer', minimum: field.least, maximum: field.most };
+      return asNumberOrDigits(described, { minimum: field.least, maximum: field.most }, '^\\s*\\d{1,9}\\s*$');
     case 'date':
       return { ...described, type: 'string', format: 'date', examples: [field.example] };
     case 'words':

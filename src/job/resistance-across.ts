@@ -29,6 +29,7 @@ function oldLayer(
 
 /** At the least, in the middle and at the most; undefined where the entries about it can't be true together. */
 function oldLayers(job: WorkedJob['job'], rules: Rulebook): readonly InsulationLayer[] | undefined {
+  if (!job.old.depth || job.old.depth.amount === 0) return [noLayer, noLayer, noLayer];
   const { low, high } = rules.range('thermal.batt.light-r');
   try {
     return [low, undefined, high].map((perInch) => oldLayer(job, perInch, rules));

@@ -34,6 +34,7 @@ const vulgarFractions: Readonly<Record<string, string>> = {
 
 /** An unsigned number as people write it: 12, 2.5, .5, 1/2, 10 1/2, 10-1/2. */
 const NUMBER = String.raw`(?:\d+[ -]+\d+\/\d+|\d+\/\d+|\d+\.?\d*|\.\d+)`;
+const bareNumber = new RegExp(`^\\s*[-−+]?\\s*${NUMBER}\\s*$`);
 const FEET = String.raw`(?:feet|foot|ft\.?|'|′|’)`;
 const INCHES = String.raw`(?:inches|inch|ins|in\.?|"|″|”|'')`;
 const feetAndInches = new RegExp(`^(${NUMBER})\\s*${FEET}\\s*[-,]?\\s*(${NUMBER})\\s*${INCHES}?$`, 'i');
@@ -47,6 +48,10 @@ function amountOf(text: string): number {
   const [, whole = '0', over, under] = fraction;
   return Number(whole) + Number(over) / Number(under);
 }
+
+/** Is this a number without a unit? @example isBareNumber('2 1/2') // => true */
+export const isBareNumber = (text: string): boolean =>
+  bareNumber.test(text.replace(/[½¼¾⅛⅜⅝⅞]/g, (sign) => ` ${vulgarFractions[sign]}`));
 
 const MOST_CHARACTERS = 60;
 

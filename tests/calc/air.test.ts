@@ -30,7 +30,7 @@ const rates: readonly [floor: number, bedrooms: number, expected: number][] = [
   [1000, 1, 45],
   [1000, 2, 52.5],
   [924, 3, 57.72],
-  [320, 0, 17.1],
+  [320, 0, 24.6],
   [1500, 5, 90],
 ];
 
@@ -427,7 +427,7 @@ describe('what is printed of the fresh air', () => {
     says: readonly string[],
   ][] = [
     [
-      '320 ft2 without bedrooms need 17.1 cfm',
+      '320 ft2 without bedrooms need 24.6 cfm',
       { floor: '320 ft2', bedrooms: '0', rooms: [] },
       ['asked no less'],
     ],

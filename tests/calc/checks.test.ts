@@ -17,7 +17,14 @@ describe('what is published and what was worked by hand comes out', () => {
         trouble: undefined,
         missed: [],
       });
-      const { expect: wanted, says = [], does_not_say = [], cautions = [], no_cautions = [], refuses } = check;
+      const {
+        expect: wanted,
+        says = [],
+        does_not_say = [],
+        cautions = [],
+        no_cautions = [],
+        refuses,
+      } = check;
       expect(figures).toHaveLength(
         Object.keys(wanted).length +
           [...says, ...does_not_say, ...cautions, ...no_cautions].length +

@@ -147,10 +147,10 @@ describe('the saving', () => {
     expect(remarks.map(remarkText).join()).toMatch(/No carbon dioxide is given for electricity/);
   });
 
-  test('says which figures are from memory where none were entered', () => {
+  test('says which figures are the rulebook’s own where none were entered', () => {
     const { life: _, discount_rate: __, ...rest } = home;
     expect(answered(savings, rest).remarks.map(remarkText)[0]).toMatch(
-      /from memory.*life of 20 years and a real discount rate of 3 %/,
+      /rulebook’s own.*life of 20 years and a real discount rate of 3 %/,
     );
     expect(answered(savings, home).remarks).toEqual([]);
   });

@@ -209,6 +209,27 @@ describe('what stands in a place and is no job', () => {
     expect(local.getItem('heel-to-ridge job k3m7p2q9x4w8h5n6')).toBe(text);
   });
 
+  test('of a newer copy: a tab of an older one holds its change while it is open, and writes nothing over it', () => {
+    const store = tab();
+    const job = store.add(exampleEntries);
+    const place = `heel-to-ridge job ${job.id}`;
+    const newer = '{"version":9,"revision":5}';
+    local.setItem(place, newer);
+    copies.set(place, newer);
+    const put = store.put({ id: job.id, entries: { ...exampleEntries, name: 'Typed on' } }, job.revision);
+    expect(put).toMatchObject({ state: 'unkept', why: 'unreadable' });
+    expect([local.getItem(place), copies.get(place)]).toEqual([newer, newer]);
+    expect(store.get(job.id)?.entries).toMatchObject({ name: 'Typed on' });
+  });
+
+  test('a file of the job that can’t be read comes in under a new id', () => {
+    const place = 'heel-to-ridge job k3m7p2q9x4w8h5n6';
+    local.setItem(place, '{"version":9}');
+    const added = tab().add(exampleEntries, { id: 'k3m7p2q9x4w8h5n6' });
+    expect(added.id).not.toBe('k3m7p2q9x4w8h5n6');
+    expect(local.getItem(place)).toBe('{"version":9}');
+  });
+
   test('a job in the place of another', () => {
     const kept = readFileSync('tests/job/fixtures/kept-1/larkspur-lane.json', 'utf8').trim();
     local.setItem('heel-to-ridge job b8c2d4f6g9h3j5k7', kept);

@@ -447,3 +447,18 @@ function decoded(path: string | null, viewBox: string | null): string {
   }
   return decodeQR({ width: size * scale, height: size * scale, data });
 }
+
+test(
+  'the way to the head of the page leaves the job open that came by its address',
+  ONCE,
+  async ({ page }) => {
+    await page.goto('/plan/jobs/');
+    await begin(page, 'Kept before');
+    await page.goto(`/plan/#${addressOf({ ...example, name: 'By its address' })}`);
+    await page.reload();
+    await expect(page.getByLabel('Address', { exact: true }).first()).toHaveValue('By its address');
+    await page.getByRole('link', { name: 'To the page' }).press('Enter');
+    await expect(page).toHaveURL(/By(\+|%20)its/);
+    await expect(page.getByLabel('Address', { exact: true }).first()).toHaveValue('By its address');
+  },
+);

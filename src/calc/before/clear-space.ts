@@ -162,7 +162,7 @@ function remarksOf(
   const gauge = rules.value('clearance.flue.shield-gauge');
   if (!isLight(kind)) {
     remarks.push(
-      said`The shield is of ${gauge}-gauge sheet or heavier and ends ${rules.value('clearance.flue.shield-above')} or more above the fill; both are recalled, of gas vents, so go by the instructions of this one.`,
+      said`The shield is of ${gauge}-gauge sheet or heavier and ends ${rules.value('clearance.flue.shield-above')} or more above the fill. The rulebook has both of gas vents, so go by the instructions of this one.`,
     );
     if (listed && compare(listed, publishedRing(kind, rules).ring) < 0)
       remarks.push(

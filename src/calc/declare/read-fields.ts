@@ -21,7 +21,10 @@ export type Read<T> =
 
 /** A problem as a sentence on one line, whatever was typed. @example sentence({ field: 'width', label: 'Width', found: '"12"', expected: 'a length' }) // => 'Width (width): found "12"; expected a length.' */
 export const sentence = ({ field, label, found, expected }: FieldProblem): string =>
-  `${label}${field === '' ? '' : ` (${field})`}: found ${found}; expected ${expected}.`.replace(UNSEEN, ' ');
+  onOneLine(`${label}${field === '' ? '' : ` (${field})`}: found ${found}; expected ${expected}.`);
+
+/** Words on one line, without what no reader sees and a terminal obeys. @example onOneLine(' Lot\u001b 4\n') // => 'Lot 4' */
+export const onOneLine = (words: string): string => words.replace(UNSEEN, ' ').trim();
 
 /** Line breaks, control characters, and those that turn the direction of writing. */
 const UNSEEN = /[\s\p{Cc}\p{Cf}]+/gu;
@@ -141,7 +144,7 @@ function readOne(
     case 'words':
       if (typeof raw !== 'string') return complain(shown(raw), `words such as "${field.example}"`);
       return raw.length <= MOST_LETTERS
-        ? raw.trim().replaceAll(/\s+/g, ' ') // One line, as a field shows it: an address or a file may hold more.
+        ? onOneLine(raw) // As a field shows it: an address or a file may hold more.
         : complain(`${raw.length} letters`, `${MOST_LETTERS} at most`);
     case 'year': {
       const year = typeof raw === 'string' && /^\s*\d{4}\s*$/.test(raw) ? Number(raw) : raw;

@@ -90,6 +90,6 @@ export function assumed(
   return taken.length === 0
     ? []
     : [
-        said`Taken from memory, since none was entered: ${joined(taken, ' and ')}. A programme’s own figures govern.`,
+        said`The rulebook’s own, since none was entered: ${joined(taken, ' and ')}. A programme’s own figures govern.`,
       ];
 }

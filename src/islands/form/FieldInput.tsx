@@ -1,6 +1,7 @@
 import type { JSX } from 'preact';
 import type { Field, Fields, ListField } from '../../calc/declare/field.ts';
 import type { FieldProblem } from '../../calc/declare/read-fields.ts';
+import { isBareNumber } from '../../quantity/parse.ts';
 import { units } from '../../quantity/units.ts';
 import { type Entries, entryAt, listAt, textAt } from '../entries.ts';
 import { still } from '../still.ts';
@@ -106,8 +107,8 @@ const FieldInput = still(function Field({ field, way, ...state }: FieldProps): J
               inputMode={
                 field.kind === 'year' || field.kind === 'count'
                   ? 'numeric'
-                  : field.kind === 'quantity' && field.beside
-                    ? 'decimal'
+                  : field.kind === 'quantity' && field.beside && !field.negative
+                    ? 'decimal' // Some phones' decimal keys have no minus.
                     : 'text'
               }
               maxLength={200}
@@ -130,7 +131,7 @@ const FieldInput = still(function Field({ field, way, ...state }: FieldProps): J
 
 /** A bare number is given the unit that its field always has, where it can be read again before it counts. */
 function addUnit(field: Field, way: readonly string[], value: string, state: FormState): void {
-  if (field.kind === 'quantity' && field.beside !== undefined && /^\s*[\d.]+\s*$/.test(value)) {
+  if (field.kind === 'quantity' && field.beside !== undefined && isBareNumber(value)) {
     state.set(way, `${value.trim()} ${field.beside}`);
   }
 }

@@ -114,7 +114,9 @@ export function JobsView({ example }: { readonly example: Entries }): JSX.Elemen
   if (!shown) return null;
   const jobs = shown.jobs.filter(({ deleted }) => deleted === undefined);
   const deleted = shown.jobs.filter((job) => job.deleted !== undefined);
-  const ofNoJob = photographs.filter(({ job }) => !shown.jobs.some(({ id }) => id === job));
+  const ofNoJob = photographs.filter(
+    ({ job }) => !shown.jobs.some(({ id }) => id === job) && !jobStore().isUnreadable(job),
+  );
   return (
     <>
       {shown.trouble ? (

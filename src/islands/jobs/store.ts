@@ -17,7 +17,7 @@ export const DAYS_KEPT_AFTER_DELETION = 7;
 const DAY = 86_400_000;
 
 /** Why the browser does not keep something. */
-export type WhyNot = 'full' | 'refused';
+export type WhyNot = 'full' | 'refused' | 'unreadable';
 
 /** What became of a change. */
 export type Put =
@@ -97,6 +97,12 @@ export class JobStore {
     return this.#memory.has(id);
   }
 
+  /** Does something stand in the place of a job that can't be read, such as what a newer copy of the site wrote? It is never written over. */
+  isUnreadable(id: string): boolean {
+    const text = this.#read(PLACE + id);
+    return text !== undefined && this.#jobIn(id, text) === undefined;
+  }
+
   /** Keeps a change of a job, whose revision so far is `base`: 0 for a new one. */
   put(
     {
@@ -117,16 +123,17 @@ export class JobStore {
       by: this.tab,
       deleted: deleted === true ? this.#now() : undefined,
     };
-    const why = this.#write(job);
+    const why = this.isUnreadable(id) ? this.#hold(job, 'unreadable') : this.#write(job);
     return why === undefined ? { state: 'kept', job } : { state: 'unkept', job, why };
   }
 
-  /** A new job of these entries, under its own id where no other job has that. */
+  /** A new job of these entries, under its own id where nothing else stands under that. */
   add(
     entries: JobEntries,
     { id, changed }: { readonly id?: string | undefined; readonly changed?: string | undefined } = {},
   ): KeptJob {
-    const put = this.put({ id: id !== undefined && !this.get(id) ? id : newJobId(), entries }, 0, changed);
+    const free = id !== undefined && !this.get(id) && !this.isUnreadable(id);
+    const put = this.put({ id: free ? id : newJobId(), entries }, 0, changed);
     if (put.state === 'overtaken') throw new Error('found a new id that is taken, expected one that is not');
     return put.job;
   }
@@ -247,9 +254,13 @@ export class JobStore {
       this.#written = { text, job };
       return undefined;
     } catch (error) {
-      this.#memory.set(job.id, job);
-      return whyNot(error);
+      return this.#hold(job, whyNot(error));
     }
+  }
+
+  #hold(job: KeptJob, why: WhyNot): WhyNot {
+    this.#memory.set(job.id, job);
+    return why;
   }
 
   #read(key: string): string | undefined {

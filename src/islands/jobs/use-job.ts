@@ -1,4 +1,5 @@
 import { useCallback, useEffect, useRef, useState } from 'preact/hooks';
+import { addressOf } from '../../calc/declare/address.ts';
 import { type Read, sentence } from '../../calc/declare/read-fields.ts';
 import { page } from '../../components/links.ts';
 import { jobFields } from '../../job/job-fields.ts';
@@ -78,7 +79,9 @@ export function useJob<T>(example: Entries, work: (entries: Entries) => Read<T>)
       const store = jobStore();
       store.opened = id;
       const unkept = store.isUnkept(id);
-      setTrouble(unkept ? (store.trouble() ?? 'refused') : undefined);
+      setTrouble(
+        unkept ? (store.trouble() ?? (store.isUnreadable(id) ? 'unreadable' : 'refused')) : undefined,
+      );
       setFragment(unkept ? addressOfUnkept(id, entries) : addressOfKept(id));
     },
     [become],
@@ -123,6 +126,14 @@ export function useJob<T>(example: Entries, work: (entries: Entries) => Read<T>)
       const there = id === undefined ? undefined : store.get(id);
       if (there && !there.deleted && sameEntries(there.entries, shape.value)) return openKept(there);
       return become({ entries: shape.value, from: 'address', revision: 0, id: there ? undefined : id });
+    }
+    // A link within the page leads to a place on it, such as its head, and to no job: what is open stays open, and in the address.
+    const { from, id: open, entries: shown } = now.current;
+    if (id === undefined && fragment !== '' && from !== 'example') {
+      if (open === undefined) return setFragment(addressOf(shown));
+      return setFragment(
+        from === 'kept' && !store.isUnkept(open) ? addressOfKept(open) : addressOfUnkept(open, shown),
+      );
     }
     const wanted = id ?? store.opened;
     const there = wanted === undefined ? undefined : store.get(wanted);

@@ -25,6 +25,7 @@ export function said(time: string | undefined): string {
 export const whyNotKept: Readonly<Record<WhyNot, string>> = {
   full: 'the browser’s store is full',
   refused: 'this browser refuses to keep anything for this site',
+  unreadable: 'what stands in its place can’t be read here, and is left as it is',
 };
 
 /** The name of a file for a job: letters and digits of its name. */

@@ -59,7 +59,10 @@ const noisePart = part({
   calculation: noise,
   whileHeld: true,
   asked: inGroup('noise', noise),
-  runs: ({ job }) => [{ values: { ...job.noise, periods: unlessEmpty(job.noise.periods) } }],
+  // What a sound of one more level is allowed is answered without any times in noise.
+  runs: ({ job: { noise: given } }) => [
+    { values: { ...given, periods: given.next_level ? (given.periods ?? []) : unlessEmpty(given.periods) } },
+  ],
 });
 
 const weatherPart = part({

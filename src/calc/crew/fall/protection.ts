@@ -1,5 +1,5 @@
 import type { CautionId } from '../../../generated/rule-types.ts';
-import { compare, named, number, type Quantity, times } from '../../../quantity/quantity.ts';
+import { compare, input, named, type Quantity, times } from '../../../quantity/quantity.ts';
 import type { Rulebook } from '../../../rulebook/rulebook.ts';
 
 export const roofingWork = ['yes', 'no or not sure'] as const;
@@ -57,7 +57,10 @@ export function fallProtection(hazard: FallHazard, rules: Rulebook): FallProtect
     slope: low ? 'low slope' : 'steep',
     systems: due ? [...(low ? atAnyEdge : onSteep), ...more] : [],
     anchor: named(
-      times(rules.value('safety.fall.anchor'), number(hazard.people, { label: 'People on one anchor' })),
+      times(
+        rules.value('safety.fall.anchor'),
+        input(hazard.people, '1', 'people', { label: 'People on one anchor' }),
+      ),
       'A',
       'What one anchor carries',
     ),
