@@ -16,12 +16,13 @@ const tape = (q: Quantity<'length'>): string => format(q, { tape: 8 });
 /** How long the roof is drawn, and the room left for dimensions, in drawing units. */
 const sheets = {
   'across the sheet': { roof: 1000, start: 56, before: 66, end: 40, after: 84 },
-  'down the sheet': { roof: 1180, start: 52, before: 66, end: 60, after: 62 },
+  'down the sheet': { roof: 1180, start: 52, before: 66, end: 60, after: 78 },
 } as const;
 
 /**
  * The roof from above, to scale: outline, ridge, trusses, seams, what comes through, holes with their patches, the stretch filled
- * through each, all dimensioned. The back side is drawn at the top, or at the left on an upright sheet.
+ * through each, all dimensioned. The back side is drawn at the top; an upright sheet is the same turned by a quarter, with the back side at
+ * the right, so that on both the starting end lies on the right hand of whoever faces the ridge from the back side.
  */
 export function roofPlan(plan: WorkedJob, rules: Rulebook, orientation: Orientation): Drawing {
   const length = inches(plan.job.home.length);
@@ -32,9 +33,10 @@ export function roofPlan(plan: WorkedJob, rules: Rulebook, orientation: Orientat
   const upright = orientation === 'down the sheet';
   /** A place on the roof: along it, and from the ridge (negative on the back). */
   const at = (along: number, fromRidge: number): Point => {
-    const across = sheet.before + (fromRidge + half) * perInch;
     const down = sheet.start + along * perInch;
-    return upright ? [across, down] : [down, across];
+    return upright
+      ? [sheet.after + (half - fromRidge) * perInch, down]
+      : [down, sheet.before + (fromRidge + half) * perInch];
   };
   const size = {
     along: sheet.start + sheet.roof + sheet.end,
@@ -45,6 +47,8 @@ export function roofPlan(plan: WorkedJob, rules: Rulebook, orientation: Orientat
   const metal = inches(rules.value('patch.layers.metal-side')) * perInch;
   const membrane = inches(rules.value('patch.layers.membrane-side')) * perInch;
   const sideOf = (row: PlannedRow) => (row.side === 'back' ? -1 : 1);
+  /** Which way on the sheet leads away from the ridge, on the front side. */
+  const out = upright ? -1 : 1;
 
   const across = (place: number, type: 'hidden' | 'thin') => line(type, at(place, -half), at(place, half));
   const corners = [at(0, -half), at(length, -half), at(length, half), at(0, half)];
@@ -57,7 +61,11 @@ export function roofPlan(plan: WorkedJob, rules: Rulebook, orientation: Orientat
         square('thin', centre, metal),
         circle('outline', centre, holeRadius),
         text(
-          offset(centre, upright, sideOf(row) * (membrane / 2 + (upright ? 12 : sideOf(row) < 0 ? 6 : 17))),
+          offset(
+            centre,
+            upright,
+            out * sideOf(row) * (membrane / 2 + (upright ? 12 : sideOf(row) < 0 ? 6 : 17)),
+          ),
           String(hole.number),
           { bold: true, size: 15 },
         ),
@@ -92,8 +100,13 @@ export function roofPlan(plan: WorkedJob, rules: Rulebook, orientation: Orientat
       ...stretches,
       ...obstacles(plan, at, perInch, upright ? size.across : size.along),
       ...holes,
-      ...plan.rows.flatMap((row) => chain(row, plan, at, half, sideOf(row))),
-      ...dimension(at(0, half), at(length, half), plan.rows.length > 1 ? 58 : 26, tape(plan.job.home.length)),
+      ...plan.rows.flatMap((row) => chain(row, plan, at, half, sideOf(row), out)),
+      ...dimension(
+        at(0, half),
+        at(length, half),
+        out * (plan.rows.length > 1 ? 58 : 26),
+        tape(plan.job.home.length),
+      ),
       ...(plan.rows[0]?.holes[0] && !upright
         ? dimension(
             at(inches(plan.rows[0].holes[0].along), 0),
@@ -106,8 +119,8 @@ export function roofPlan(plan: WorkedJob, rules: Rulebook, orientation: Orientat
         : []),
       ...(upright
         ? [
-            text([at(0, -half)[0], 20], 'back', { anchor: 'start', size: 14 }),
-            text([at(0, half)[0], 20], 'front', { anchor: 'end', size: 14 }),
+            text([at(0, -half)[0], 20], 'back', { anchor: 'end', size: 14 }),
+            text([at(0, half)[0], 20], 'front', { anchor: 'start', size: 14 }),
             text(offset(at(0, 0), false, -14), 'ridge', { size: 13 }),
           ]
         : [
@@ -116,7 +129,7 @@ export function roofPlan(plan: WorkedJob, rules: Rulebook, orientation: Orientat
             text([34, at(0, 0)[1]], 'ridge', { turn: -90, size: 13 }),
           ]),
       ...scaleBar(
-        upright ? [sheet.before, size.along - 30] : [sheet.start, size.across - 26],
+        upright ? [sheet.after, size.along - 30] : [sheet.start, size.across - 26],
         upright ? 2 * half : length,
         perInch,
       ),
@@ -135,6 +148,7 @@ function chain(
   at: (along: number, fromRidge: number) => Point,
   half: number,
   side: number,
+  out: number,
 ): Shape[] {
   const stops = [0, ...row.holes.map((hole) => inches(hole.along)), inches(plan.job.home.length)];
   if (row.holes.length === 0) return [];
@@ -147,7 +161,12 @@ function chain(
   return stops
     .slice(1)
     .flatMap((stop, place) =>
-      dimension(at(stops[place] ?? 0, side * half), at(stop, side * half), side * 26, words[place] ?? ''),
+      dimension(
+        at(stops[place] ?? 0, side * half),
+        at(stop, side * half),
+        out * side * 26,
+        words[place] ?? '',
+      ),
     );
 }
 
@@ -182,5 +201,5 @@ function descriptionOf(plan: WorkedJob): string {
     );
     return `${row.side} side: ${places.length > 0 ? places.join('; ') : 'no holes'}`;
   });
-  return `A roof of ${tape(plan.job.home.length)}. From the starting end, ${rows.join('. ')}.`;
+  return `A roof of ${tape(plan.job.home.length)}. From the starting end, on the right as one faces the ridge from the back side, ${rows.join('. ')}.`;
 }

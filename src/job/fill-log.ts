@@ -1,3 +1,4 @@
+import { bagsFor } from '../calc/fill/bags.ts';
 import { type OpeningSoFar, openingSoFar } from '../calc/log/opening.ts';
 import { minus, named, plus, type Quantity, quantity } from '../quantity/quantity.ts';
 import type { Rulebook } from '../rulebook/rulebook.ts';
@@ -24,6 +25,8 @@ export interface FillLog {
   /** Below 0 where more was used than was loaded: one of the two counts is wrong. */
   readonly left: Quantity<'pieces'>;
   readonly enough: boolean;
+  /** Bags of the plan for what lies beyond the reach of hose or tube: it has to be reached another way. */
+  readonly beyondReach: Quantity<'pieces'>;
   /** Entries that belong to no opening of the plan, since the plan changed after them. */
   readonly strays: readonly LogEntry[];
 }
@@ -62,6 +65,11 @@ export function fillLog(plan: WorkedJob, rules: Rulebook): FillLog {
     'n go',
     'Bags still to go in',
   );
+  const leftOver = planned.reduce(
+    (all, { volume, reached }) => (reached ? plus(all, minus(volume, reached)) : all),
+    quantity(0, 'ft3'),
+  );
+  const { bags: beyondReach } = bagsFor(leftOver, fill.density, fill.bag_weight);
   const loaded = log.on_truck ?? plan.bagsToLoad;
   const left = named(minus(loaded, used), 'n truck', 'Bags left on the truck');
   return {
@@ -71,6 +79,7 @@ export function fillLog(plan: WorkedJob, rules: Rulebook): FillLog {
     stillToGo,
     loaded,
     left,
+    beyondReach: named(beyondReach, 'n beyond', 'Bags for what lies beyond the reach'),
     enough: left.amount >= stillToGo.amount - 1e-9,
     strays,
   };

@@ -49,10 +49,14 @@ export const jobFields = {
     length: lengthField('L', 'Length of the roof', 'Along the ridge, from end to end.', '66 ft'),
   }),
   cavity: groupField('The cavity', 'Measured through a fan, a light or the gable.', sectionFields),
-  roof: groupField('The roof, from above', 'Measured from the starting end, along the ridge.', {
-    cover: choiceField('Roof cover', 'What the rain falls on.', ['metal', 'shingles', 'membrane', 'other']),
-    ...alongFields,
-  }),
+  roof: groupField(
+    'The roof, from above',
+    'Measured along the ridge from the starting end: the one on your right as you face the ridge from the back side.',
+    {
+      cover: choiceField('Roof cover', 'What the rain falls on.', ['metal', 'shingles', 'membrane', 'other']),
+      ...alongFields,
+    },
+  ),
   ceiling: groupField('The ceiling', 'What has to carry the fill.', {
     ...ceilingFields,
     lights: optional(

@@ -4,7 +4,7 @@ import { baysFrom } from '../calc/ways/bays-declaration.ts';
 import type { Way } from '../calc/ways/compare.ts';
 import type { edgeBayFields, gableLaneFields } from '../calc/ways/fields.ts';
 import { lanesFrom } from '../calc/ways/lanes-declaration.ts';
-import { amountIn, plus, type Quantity } from '../quantity/quantity.ts';
+import { amountIn, minus, named, over, plus, type Quantity, times } from '../quantity/quantity.ts';
 import type { Rulebook } from '../rulebook/rulebook.ts';
 import { halves } from './parts/home.ts';
 import { type PartOutcome, workPart } from './parts/part.ts';
@@ -26,6 +26,8 @@ export interface Opening {
   readonly volume: Quantity<'volume'>;
   /** The hose or tube that is pushed in, all together; undefined for a hole, whose marks tell it. */
   readonly pushed?: Quantity<'length'>;
+  /** What of the volume lies along that hose or tube: what lies beyond its reach is left over. Undefined for a hole. */
+  readonly reached?: Quantity<'volume'>;
 }
 
 /** Every opening of the way that is taken; or, in a sentence, why they are not known. */
@@ -98,13 +100,14 @@ const lanesAsOpenings = (
   side: PlannedRow['side'],
   rules: Rulebook,
 ): Sided[] =>
-  lanesFrom(values, rules).lanes.map(({ number, middle, volume, fromStart, fromFarEnd }) => ({
+  lanesFrom(values, rules).lanes.map(({ number, middle, volume, leftVolume, fromStart, fromFarEnd }) => ({
     what: 'Lane',
     side,
     number,
     at: middle,
     volume,
     pushed: plus(fromStart, fromFarEnd),
+    reached: named(minus(volume, leftVolume), 'Vr', 'Volume that the hose reaches'),
   }));
 
 /** A bay has an opening at each edge that is lifted. Of a double home each section has one edge, which is the section's own. */
@@ -115,12 +118,15 @@ const baysAsOpenings = (
   rules: Rulebook,
 ): Sided[] => {
   const found = baysFrom(values, rules);
-  return found.sides.flatMap(({ edge }, place) =>
+  return found.sides.flatMap(({ edge, tube: needed }, place) =>
     found.bays.flatMap(({ number, from, volumeBySide, pushed }): Sided[] => {
       const [volume, tube] = [volumeBySide[place], pushed[place]];
-      if (!volume || !tube) return [];
+      // Where the cavity is deepest at an edge, nothing is filled through that one.
+      if (!volume || !tube || needed.amount === 0) return [];
       const side = job.home.sections === 'double' ? half : edge;
-      return [{ what: 'Bay', side, number, at: from, volume, pushed: tube }];
+      // Of a bay that the tube does not reach the end of, as much as it reaches of the way.
+      const reached = named(times(volume, over(tube, needed)), 'Vr', 'Volume that the tube reaches');
+      return [{ what: 'Bay', side, number, at: from, volume, pushed: tube, reached }];
     }),
   );
 };

@@ -99,6 +99,9 @@ function logLines(
     'FILL LOG',
     `  ${format(log.used)} in, ${format(log.left)} left on the truck, ${format(log.stillToGo, count)} to go`,
     ...(log.unknown ? [`  ${log.unknown}`] : []),
+    ...(log.beyondReach.amount > 0.01
+      ? [`  ${format(log.beyondReach, count)} of the plan are for what lies beyond the reach of the hose`]
+      : []),
     ...log.openings.map(
       ({ opening, bags, planned, density, verdict }) =>
         `  ${opening.name}: ${format(bags)} of ${format(planned, count)}, ${format(density, count)}: ${verdict}`,

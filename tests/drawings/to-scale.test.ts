@@ -58,12 +58,15 @@ function roofOf(root: Element, plan: WorkedJob, size: Size) {
   const length = inches(plan.job.home.length);
   const perInch = between(start, end) / length;
   const [along, across] = size === 'wide' ? ([0, 1] as const) : ([1, 0] as const);
+  // The upright sheet is the other turned by a quarter, never its mirror image: a crew would start at the wrong end.
+  const turned = size === 'wide' ? 1 : -1;
   return {
     perInch,
     acrossInches: between(start, front) / perInch,
     alongOf: (point: Point): number => (point[along] - start[along]) / perInch,
     /** From the ridge; on the back it is less than nothing. */
-    acrossOf: (point: Point): number => (point[across] - (start[across] + front[across]) / 2) / perInch,
+    acrossOf: (point: Point): number =>
+      (turned * (point[across] - (start[across] + front[across]) / 2)) / perInch,
   };
 }
 

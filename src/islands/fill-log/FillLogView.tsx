@@ -27,6 +27,9 @@ const isOf = (
 ): boolean =>
   (entry.way || USUAL_WAY) === way && entry.side === side && String(entry.opening) === String(number);
 
+/** Less than a hundredth of a bag is not told. */
+const NEXT_TO_NOTHING = 0.01;
+
 /** The log in a line. */
 export function logInALine(plan: WorkedJob): string {
   const log = fillLog(plan, rules);
@@ -66,6 +69,12 @@ export function FillLogView({ plan, entries, set }: SheetViewProps): JSX.Element
       ) : log.enough ? null : (
         <p>The truck runs short before the plan is filled.</p>
       )}
+      {log.beyondReach.amount > NEXT_TO_NOTHING ? (
+        <p>
+          Of the bags planned, {format(log.beyondReach, three)} are for what lies beyond the reach of the
+          hose. An opening takes so many fewer: reach the rest another way, and force nothing in.
+        </p>
+      ) : null}
       {log.strays.length > 0 ? (
         <p>
           Logged, but no longer in the plan:{' '}

@@ -40,16 +40,21 @@ interface Blown {
   readonly pushed: Quantity<'length'> | undefined;
 }
 
-/** Every opening of the way taken, with its volume and the hose that is pushed in: of a hole, as its marks tell. */
+/**
+ * Every opening of the way taken, with its volume and the hose that is pushed in: of a hole, as its marks tell. What lies beyond the reach
+ * of a lane's hose or a bay's tube is not blown through it, or the stretch that it reaches would be filled too dense.
+ */
 function blown(plan: WorkedJob, rules: Rulebook): readonly Blown[] {
   const found = openingsOf(plan, rules);
   if (!found.known) return [];
   const marks = found.openings.some(({ what }) => what === 'Hole') ? workPart(marksPart, plan, rules) : [];
-  return found.openings.map(({ name, volume, pushed }, place) => {
+  return found.openings.map(({ name, volume, pushed, reached }, place) => {
     const outcome = marks[place];
     const all = outcome?.state === 'answered' ? outcome.answer.figures.all?.value : pushed;
     const hose = typeof all === 'object' ? (all as Quantity<'length'>) : undefined;
-    return { what: name, volume, pushed: hose && hose.amount > 0 ? hose : undefined };
+    return hose && hose.amount > 0
+      ? { what: name, volume: reached ?? volume, pushed: hose }
+      : { what: name, volume, pushed: undefined };
   });
 }
 
