@@ -1,3 +1,4 @@
+import { lacksTrusses } from '../calc/holes/members.ts';
 import type { CautionId } from '../generated/rule-types.ts';
 import type { Rulebook } from '../rulebook/rulebook.ts';
 import type { PlacedCaution, WorkedJob } from './planned.ts';
@@ -13,6 +14,7 @@ export function cautionsFor(
     [...new Set(ids)].map((id) => ({ id, at: place }));
   const holes = rows.flatMap((row) => row.holes);
   const layout: CautionId[] = ['caution.layout.framing'];
+  if (lacksTrusses(job.roof, job.home.length, rules)) layout.push('caution.layout.trusses-unknown');
   if (rows.some((row) => row.outcome !== 'meets every rule')) layout.push('caution.layout.departs');
   if (holes.some((hole) => hole.overSeam)) layout.push('caution.layout.over-seam');
   if (holes.some((hole) => hole.movedFar)) layout.push('caution.layout.moved-far');

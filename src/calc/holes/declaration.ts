@@ -4,6 +4,7 @@ import { amountIn, byMethod, quantity } from '../../quantity/quantity.ts';
 import { calculation, type Figure } from '../declare/calculation.ts';
 import { lengthField } from '../declare/field.ts';
 import { alongFields } from './fields.ts';
+import { lacksTrusses } from './members.ts';
 import { layoutProblem, layoutRestsOn } from './roof.ts';
 import { layOut } from './search.ts';
 import { clashSentence, departureSentence } from './words.ts';
@@ -34,6 +35,7 @@ export const layout = calculation({
   work: ({ length, ...along }, rules) => {
     const found = layOut(layoutProblem(length, along, 'back', rules));
     const cautions: CautionId[] = ['caution.layout.framing'];
+    if (lacksTrusses(along, length, rules)) cautions.push('caution.layout.trusses-unknown');
     if (found.outcome === 'no-room') {
       return {
         figures: { outcome: { label: 'Layout', value: 'no room' } },

@@ -42,7 +42,8 @@ export function FillLogView({ plan, entries, set }: SheetViewProps): JSX.Element
   const kept = listAt(entries, LOG);
   const [touched, setTouched] = useState<string | undefined>();
   const atHand =
-    log.openings.find((each) => each.opening.name === touched) ??
+    // One that was closed as full takes no more.
+    log.openings.find((each) => each.opening.name === touched && each.state !== 'full') ??
     log.openings.find(({ state }) => state !== 'full') ??
     log.openings[0];
   const change = ({ opening: { way, side, number, name } }: LoggedOpening, bags: number, state: string) => {

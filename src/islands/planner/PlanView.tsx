@@ -9,6 +9,7 @@ import { sectionSheet } from '../../drawings/section-sheet.ts';
 import type { CautionId } from '../../generated/rule-types.ts';
 import { heldBy } from '../../job/cautions.ts';
 import type { PlacedCaution, PlannedRow, WorkedJob } from '../../job/planned.ts';
+import { USUAL_WAY, wayTaken } from '../../job/way-taken.ts';
 import { type FormatOptions, format } from '../../quantity/format.ts';
 import type { Quantity } from '../../quantity/quantity.ts';
 import { unbroken } from '../../quantity/unbroken.ts';
@@ -30,7 +31,9 @@ const three = { figures: 3 } as const;
 export function shortAnswer(plan: WorkedJob): string {
   const holes = plan.rows.reduce((count, row) => count + row.holes.length, 0);
   const ceiling = plan.load.verdict === 'unrated' ? 'is unrated' : plan.load.verdict;
-  return `${holes} ${holes === 1 ? 'hole' : 'holes'}, ${format(plan.bags, three)}, the ceiling ${ceiling}`;
+  const way = wayTaken(plan.job);
+  const openings = way === USUAL_WAY ? `${holes} ${holes === 1 ? 'hole' : 'holes'}` : `by the ${way}`;
+  return `${openings}, ${format(plan.bags, three)}, the ceiling ${ceiling}`;
 }
 
 /** The whole plan: what stops it, the answer, the drawings, each part with its cautions and its working. */
@@ -80,6 +83,9 @@ function Before({ plan }: OfPlan): JSX.Element {
       <Cautions ids={at('before')} />
 
       <h2>Holes</h2>
+      {wayTaken(plan.job) === USUAL_WAY ? null : (
+        <p>The way taken is the {wayTaken(plan.job)}: none of these holes is cut.</p>
+      )}
       <Cautions ids={at('layout')} />
       {plan.rows.map((row) => (
         <RowTrouble key={row.side} row={row} />

@@ -4,6 +4,9 @@ import { patchLayersCalculation } from '../../calc/patch/layers-declaration.ts';
 import { USUAL_WAY, wayTaken } from '../way-taken.ts';
 import { type AnyPart, part } from './part.ts';
 
+const otherCover = (cover: string): string =>
+  `The cover of this roof is ${cover}: the patches here are for metal roofs. Ask a roofer how a hole in this one is closed.`;
+
 const kitPart = part({
   calculation: patchKitCalculation,
   asked: {
@@ -22,6 +25,7 @@ const kitPart = part({
     const way = wayTaken(job);
     if (way !== USUAL_WAY)
       return `The way taken is the ${way}: no hole is cut, so there is nothing to patch.`;
+    if (job.roof.cover !== 'metal') return otherCover(job.roof.cover);
     const holes = rows.reduce((count, row) => count + row.holes.length, 0);
     if (holes === 0) return 'The plan has no holes, so there is nothing to patch.';
     const operands = layoutRestsOn(job.home.length, job.roof, rules);
@@ -37,7 +41,8 @@ const kitPart = part({
 const layersPart = part({
   calculation: patchLayersCalculation,
   asked: {},
-  runs: () => [{ values: { diameter: undefined } }],
+  runs: ({ job: { roof } }) =>
+    roof.cover === 'metal' ? [{ values: { diameter: undefined } }] : otherCover(roof.cover),
 });
 
 /** What the patches take, and how one is laid. */
