@@ -7,6 +7,7 @@ import { nearest } from '../rulebook/nearest.ts';
 import { loadProject } from '../rulebook/project.ts';
 import { openRulebook } from '../rulebook/rulebook.ts';
 import { cautionsJson, figuresJson, tablesJson } from './figures-json.ts';
+import { stopIfRecalled } from './recalled.ts';
 import { BAD_INPUT, InputError, run } from './run.ts';
 
 const HOW =
@@ -33,7 +34,8 @@ await run(() => {
     );
   }
   const given = pairs.length === 0 ? declared.example : entriesFrom(pairs, declared.fields);
-  const { data } = loadProject();
+  const { data, files } = loadProject();
+  stopIfRecalled(files.recalls, data.version);
   const rules = openRulebook(data);
   const read = answer(declared, given, rules);
   if (!read.ok) throw new InputError(read.problems.map(sentence).join('\n'));

@@ -8,6 +8,7 @@ import { workJob } from '../job/work.ts';
 import { loadProject } from '../rulebook/project.ts';
 import { openRulebook } from '../rulebook/rulebook.ts';
 import { plannedJson } from './planned-json.ts';
+import { stopIfRecalled } from './recalled.ts';
 import { InputError, run } from './run.ts';
 
 const HOW = 'npm run --silent job -- FILE.json [[--text] [--behind-stops] | --record]';
@@ -27,7 +28,8 @@ await run(() => {
   const opened = openJobFile(written);
   if (!opened.ok) throw new InputError(opened.problems.map(sentence).join('\n'));
   const { entries } = opened.value;
-  const { data } = loadProject();
+  const { data, files } = loadProject();
+  stopIfRecalled(files.recalls, data.version);
   const rules = openRulebook(data);
   const plan = workJob(job.value, rules);
   if (!plan.ok) throw new InputError(plan.problems.map(sentence).join('\n'));

@@ -1,11 +1,22 @@
 import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
+import { runCheck } from '../calc/checks/run-check.ts';
 import { rulebookJson } from '../rulebook/export/json.ts';
 import { loadProject, rulesFolder } from '../rulebook/project.ts';
+import { openRulebook } from '../rulebook/rulebook.ts';
 import { InputError, run } from './run.ts';
 
 await run(() => {
-  const { base: data } = loadProject('refused', []);
+  const [given] = process.argv.slice(2);
+  if (given !== undefined)
+    throw new InputError(`found "${given}", expected nothing: what is published can never be changed again`);
+  const { base: data, files } = loadProject('refused', []);
+  const rules = openRulebook(data);
+  const failing = files.checks.filter(({ entry }) => !runCheck(entry, rules).holds);
+  if (failing.length > 0)
+    throw new InputError(
+      `found ${failing.length} checks that don't hold, expected none; npm run checks names them. Nothing is published.`,
+    );
   const file = join(rulesFolder, 'releases', `${data.version}.json`);
   const text = rulebookJson(data);
   if (existsSync(file) && readFileSync(file, 'utf8') !== text)

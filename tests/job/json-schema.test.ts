@@ -12,6 +12,8 @@ import { exampleText } from './entries.ts';
 /** The validator is another's; strict, so that a word of the schema that means nothing is a mistake too. */
 const validate = new Ajv2020({
   strict: true,
+  // A year is a number, or its digits as a form keeps them.
+  allowUnionTypes: true,
   allErrors: true,
   formats: { date: /^\d{4}-\d{2}-\d{2}$/ },
 }).compile(jobSchema());
@@ -98,6 +100,12 @@ describe('the schema of a job file', () => {
     expect(complaints(example)).toEqual([]);
   });
 
+  test('accepts a year and a count as a form keeps them, in digits', () => {
+    const typed = withEntry(withEntry(example, ['home', 'built'], '1979'), ['air', 'bedrooms'], ' 3 ');
+    expect(complaints(typed)).toEqual([]);
+    expect(reads(typed)).toBe(true);
+  });
+
   test.each([
     { kind: 'homes as they are built', jobs: builtJob },
     { kind: 'homes as odd as the fields allow', jobs: sillyJob },
@@ -182,9 +190,11 @@ describe('the schema of a job file', () => {
 });
 
 describe('the schema of a file of all jobs', () => {
-  const validateAll = new Ajv2020({ strict: true, allowUnionTypes: true, allErrors: true }).compile(
-    jobsSchema(),
-  );
+  const validateAll = new Ajv2020({
+    strict: true,
+    allowUnionTypes: true,
+    allErrors: true,
+  }).compile(jobsSchema());
   const kept = JSON.parse(readFileSync('tests/job/fixtures/jobs-1/two-jobs.json', 'utf8'));
   const [first, second] = kept.jobs;
 

@@ -195,6 +195,15 @@ const mistakes: readonly Mistake[] = [
     expected: 'the id of a caution',
   },
   {
+    check: 'same-check',
+    title: 'a check that asks again what another asked',
+    files: {
+      'checks/heat.yaml': `${check('says: [Warm]')}${check('says: [Cold]')}${check('says: [Warm]').replace('A thing', '§A thing again')}`,
+    },
+    found: 'the same entries and expectations as in "A thing"',
+    expected: 'a check that asks something else, or none',
+  },
+  {
     check: 'placeholder-part',
     title: 'a caution that asks for a range as one value',
     files: {

@@ -25,7 +25,7 @@ export const freshAirCalculation = calculation({
   title: 'Fresh air',
   question: 'How much fresh air does the home need once it is tighter, and how big a fan is that?',
   method:
-    'The whole-house rate of ASHRAE 62.2 is so much for the floor and so much for each person, counted as the bedrooms, one at the least, and one more. A bath or kitchen whose fan does less than its own rate lacks the rest; a window that opens forgives some of it, and a share of what is still lacked is added to the whole-house rate. Nothing is credited for leaks. The factory rule tells how the home was built; it asks nothing of a home in use.',
+    'The whole-house rate of ASHRAE 62.2 is so much for the floor and so much for each person, counted as the bedrooms, one at the least, and one more. A bath or kitchen whose fan does less than its own rate lacks the rest; a window that opens forgives some of it, and a share of what is still lacked is added to the whole-house rate. Nothing is credited for leaks. The factory rule, by its text of 2015, tells how such homes are built; an older home was built to an older text, and it asks nothing of a home in use.',
   fields: { ...homeFields, rooms: roomsField, existing: existingField },
   example: {
     floor: '924 ft2',

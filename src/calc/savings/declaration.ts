@@ -75,7 +75,7 @@ export const savings = calculation({
         beside: '$',
         symbol: 'I',
         label: 'Cost of the work',
-        hint: 'Material, labour and supervision on site, and what else the programme counts.',
+        hint: 'Material, labour and supervision on site. Of a whole package also the repairs that go with it, such as ceiling and roof, and what else the programme counts.',
         example: '1800 $',
         zero: 'refused',
         most: '1000000 $',

@@ -7,6 +7,7 @@ import { placeholderPart } from './placeholder-part.ts';
 import { rangeUpsideDown } from './range-upside-down.ts';
 import { recalledVersion } from './recalled-version.ts';
 import { ruleNeverUsed } from './rule-never-used.ts';
+import { sameCheck } from './same-check.ts';
 import { tableGapOrOverlap } from './table-gap-or-overlap.ts';
 import { tableShape } from './table-shape.ts';
 import { unknownCaution } from './unknown-caution.ts';
@@ -23,6 +24,7 @@ export const lints: readonly Lint[] = [
   unusedSource,
   unknownRule,
   unknownCaution,
+  sameCheck,
   placeholderPart,
   rangeUpsideDown,
   tableShape,

@@ -2,7 +2,7 @@ import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { ASTRO, type Checkout, checkout, type Ended, WHILE_IT_BUILDS } from '../checkout.ts';
 import { EXAMPLE } from './folder.ts';
 
-const EDITION = '2026.1 + Harrow Valley 2026-10-01';
+const EDITION = '2026.2 + Harrow Valley 2026-10-01';
 
 describe('the site with an agency’s folder, whose notes hold a script', () => {
   let copy: Checkout;
@@ -37,9 +37,9 @@ describe('the site with an agency’s folder, whose notes hold a script', () => 
 
   test.each([
     ['rules/clearance.flue.to-combustibles', 'Harrow Valley Home Repair at least 3 in, stricter.'],
-    ['rules/clearance.flue.to-combustibles', 'In the rulebook, 2026.1 at least 2 in.'],
+    ['rules/clearance.flue.to-combustibles', 'In the rulebook, 2026.2 at least 2 in.'],
     ['rules/clearance.flue.to-combustibles', 'Look at the collar before you measure.'],
-    ['rules/patch.layers.metal-side', 'In the rulebook, 2026.1 10 in.'],
+    ['rules/patch.layers.metal-side', 'In the rulebook, 2026.2 10 in.'],
     ['do/patching', 'Patch after the frost has gone.'],
     ['cards/patching', 'Patch after the frost has gone.'],
     ['plan/before', 'Ask for the permit first.'],
@@ -81,7 +81,7 @@ describe('the site with an agency’s folder, whose notes hold a script', () => 
       /<article class="rule-card".*?<\/article>/s,
     )?.[0];
     expect(words(card ?? '')).toContain('at least 3 in, stricter');
-    expect(words(card ?? '')).toContain('In the rulebook, 2026.1 at least 2 in');
+    expect(words(card ?? '')).toContain('In the rulebook, 2026.2 at least 2 in');
   });
 
   test.each(['plan', 'do/patching', 'rules', 'local', 'cards/patching'])(
