@@ -1,4 +1,4 @@
-import { lacksTrusses } from '../calc/holes/members.ts';
+import { lacksTrusses } from '../calc/holes/lacks-trusses.ts';
 import type { CautionId } from '../generated/rule-types.ts';
 import type { Rulebook } from '../rulebook/rulebook.ts';
 import type { PlacedCaution, WorkedJob } from './planned.ts';

@@ -50,8 +50,7 @@ function amountOf(text: string): number {
 }
 
 /** Is this a number without a unit? @example isBareNumber('2 1/2') // => true */
-export const isBareNumber = (text: string): boolean =>
-  bareNumber.test(text.replace(/[½¼¾⅛⅜⅝⅞]/g, (sign) => ` ${vulgarFractions[sign]}`));
+export const isBareNumber = (text: string): boolean => bareNumber.test(text);
 
 const MOST_CHARACTERS = 60;
 

@@ -4,7 +4,7 @@ import { amountIn, byMethod, quantity } from '../../quantity/quantity.ts';
 import { calculation, type Figure } from '../declare/calculation.ts';
 import { lengthField } from '../declare/field.ts';
 import { alongFields } from './fields.ts';
-import { lacksTrusses } from './members.ts';
+import { lacksTrusses } from './lacks-trusses.ts';
 import { layoutProblem, layoutRestsOn } from './roof.ts';
 import { layOut } from './search.ts';
 import { clashSentence, departureSentence } from './words.ts';

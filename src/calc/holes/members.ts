@@ -1,6 +1,5 @@
 import { format } from '../../quantity/format.ts';
 import { amountIn, byMethod, named, type Quantity } from '../../quantity/quantity.ts';
-import type { Rulebook } from '../../rulebook/rulebook.ts';
 import { EntriesClash } from '../declare/calculation.ts';
 import type { Values } from '../declare/field.ts';
 import type { alongFields } from './fields.ts';
@@ -47,7 +46,7 @@ const measuredOr = (
 const eachPlace = (measured: readonly { readonly at: Quantity<'length'> }[] = []): Quantity<'length'>[] =>
   measured.map(({ at }) => at);
 
-type TrussValues = Pick<AlongValues, 'truss_spacing' | 'first_truss' | 'trusses_measured'>;
+export type TrussValues = Pick<AlongValues, 'truss_spacing' | 'first_truss' | 'trusses_measured'>;
 
 /** Where the trusses stand, in inches from the starting end. */
 export const trussPlaces = (values: TrussValues, length: Quantity<'length'>): number[] =>
@@ -59,19 +58,6 @@ export const trussPlaces = (values: TrussValues, length: Quantity<'length'>): nu
 /** Is it known where the trusses stand? */
 export const knowsTrusses = (values: Partial<TrussValues>): boolean =>
   values.truss_spacing !== undefined || (values.trusses_measured ?? []).length > 0;
-
-/** So many usual spacings without a truss are taken for one that was not entered. */
-const SPACINGS = 2;
-
-/**
- * Is there a stretch of the roof over which no truss is known: none was entered, or they were measured here and there only? Then a hole may
- * be laid out over one.
- */
-export function lacksTrusses(values: TrussValues, length: Quantity<'length'>, rules: Rulebook): boolean {
-  const most = SPACINGS * inches(rules.range('framing.truss.spacing').high);
-  const places = [0, ...trussPlaces(values, length), inches(length)].sort((a, b) => a - b);
-  return places.some((place, before) => place - (places[before - 1] ?? 0) > most);
-}
 
 /**
  * How far apart do the trusses stand? The spacing; where they were measured, from the first to the last over the bays between, as long as
