@@ -177,3 +177,25 @@ test('a press on a button that leaves a mistake behind is not lost when the mist
   await expect(page.locator('#field-trusses_measured-0-at')).toBeVisible();
   await expect(page.locator('.answers')).toContainText('The figures wait for this');
 });
+
+test(
+  'another home typed over the example is told what is still the example’s, and is rid of it with one press',
+  ONCE,
+  async ({ page }) => {
+    await page.goto('/plan/');
+    const told = page.getByText('Still the example’s, not yours');
+    await expect(page.locator('.job-line')).toContainText('The example job is open');
+    await expect(told).toHaveCount(0);
+    await page.locator('#field-home-length').fill('50 ft');
+    await expect(told).toContainText('the survey, the weighed fills, the fill log, the receipt');
+    await page.getByRole('button', { name: 'Clear it' }).click();
+    await expect(told).toHaveCount(0);
+    await page
+      .getByRole('navigation', { name: 'Sheets of this job' })
+      .getByRole('link', { name: 'Fill log' })
+      .click();
+    await expect(page.locator('.answer output')).toContainText('0 bags in');
+    await page.reload();
+    await expect(page.locator('.answer output')).toContainText('0 bags in');
+  },
+);

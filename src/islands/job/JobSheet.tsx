@@ -14,6 +14,7 @@ import { GroupForms } from '../form/GroupForms.tsx';
 import { ProblemSummary } from '../form/ProblemSummary.tsx';
 import type { Elsewhere, FindElsewhere } from '../form/WayTo.tsx';
 import { JobLine } from '../jobs/JobLine.tsx';
+import { stillExamples } from '../jobs/still-examples.ts';
 import { useJob } from '../jobs/use-job.ts';
 import { nameOf } from '../jobs/words.ts';
 import { ShortAnswer } from '../results/ShortAnswer.tsx';
@@ -73,10 +74,16 @@ export function JobSheet({ path, example, View, short }: JobSheetProps): JSX.Ele
   const fields = useMemo(() => fieldsOf(path), [path]);
   // The same at every key.
   const nav = useMemo(() => <JobNav here={path} />, [path]);
+  const still = {
+    of: state.job.from === 'example' ? [] : stillExamples(entries, example),
+    clear: () => {
+      for (const group of still.of) state.set([group], {});
+    },
+  };
   const findElsewhere = useCallback((way: string) => elsewhere(way, path), [path]);
   return (
     <WithBook value={book}>
-      <JobLine {...state} />
+      <JobLine {...state} still={still} />
       {nav}
       <div class={answersFirst ? 'bench answers-first' : 'bench'}>
         <section class="entries" aria-label="The job" data-job={nameOf(entries)}>

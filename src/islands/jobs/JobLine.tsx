@@ -2,10 +2,17 @@ import type { JSX } from 'preact';
 import { page } from '../../components/links.ts';
 import { writeJobFile } from '../../job/job-file.ts';
 import { saveFile } from './save-file.ts';
+import { namesOf, type OfOneHome } from './still-examples.ts';
 import type { JobNews, JobState } from './use-job.ts';
 import { fileNameOf, nameOf, said, whyNotKept } from './words.ts';
 
-type JobLineProps = Omit<JobState<unknown>, 'set' | 'reset' | 'leave' | 'result' | 'problems' | 'waitingFor'>;
+type JobLineProps = Omit<
+  JobState<unknown>,
+  'set' | 'reset' | 'leave' | 'result' | 'problems' | 'waitingFor'
+> & {
+  /** What the job still has of the example’s home, and what clears it; a sheet that asks nothing of it leaves it out. */
+  readonly still?: { readonly of: readonly OfOneHome[]; readonly clear: () => void };
+};
 
 /** Which job is open, whether it is kept, and what another tab made of it. */
 export function JobLine(state: JobLineProps): JSX.Element {
@@ -43,6 +50,17 @@ export function JobLine(state: JobLineProps): JSX.Element {
             <p>This job came with the address, and is not kept on this phone yet. A change keeps it too.</p>
             <button type="button" onClick={state.keepNow}>
               Keep it on this phone
+            </button>
+          </div>
+        ) : null}
+        {state.still && state.still.of.length > 0 ? (
+          <div class="waiting">
+            <p>
+              <strong>Still the example’s, not yours: {namesOf(state.still.of)}.</strong> Nothing in it was
+              seen or done at this home.
+            </p>
+            <button type="button" onClick={state.still.clear}>
+              Clear it
             </button>
           </div>
         ) : null}
