@@ -111,6 +111,6 @@ export function plannedJson(
     ...(shown ? figuresHeld(plan, rules) : {}),
     parts: workParts(plan, rules, behindStops).map((outcome) => outcomeJson(outcome, said)),
     cautions: plan.cautions.map(({ id, at }) => ({ ...said([id])[0], at })),
-    remarks: shown ? plan.remarks.map(remarkText) : [],
+    remarks: shown ? [...plan.ofWay, ...plan.remarks].map(remarkText) : [],
   };
 }

@@ -25,11 +25,14 @@ export interface FillLog {
   /** Below 0 where more was used than was loaded: one of the two counts is wrong. */
   readonly left: Quantity<'pieces'>;
   readonly enough: boolean;
-  /** Bags of the plan for what lies beyond the reach of hose or tube: it has to be reached another way. */
-  readonly beyondReach: Quantity<'pieces'>;
+  /** Bags of the plan for what lies beyond the reach of hose or tube, to be reached another way; undefined where nothing does. */
+  readonly beyondReach: Quantity<'pieces'> | undefined;
   /** Entries that belong to no opening of the plan, since the plan changed after them. */
   readonly strays: readonly LogEntry[];
 }
+
+/** Less than a hundredth of a bag is not told. */
+const NEXT_TO_NOTHING = 0.01;
 
 /**
  * How does the job stand after the bags that went in so far, opening by opening of the way in that is taken? An opening that is filled but
@@ -79,7 +82,10 @@ export function fillLog(plan: WorkedJob, rules: Rulebook): FillLog {
     stillToGo,
     loaded,
     left,
-    beyondReach: named(beyondReach, 'n beyond', 'Bags for what lies beyond the reach'),
+    beyondReach:
+      beyondReach.amount > NEXT_TO_NOTHING
+        ? named(beyondReach, 'n beyond', 'Bags for what lies beyond the reach')
+        : undefined,
     enough: left.amount >= stillToGo.amount - 1e-9,
     strays,
   };

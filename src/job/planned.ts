@@ -65,5 +65,7 @@ export interface WorkedJob {
   /** Every hot flue and recessed light, in the order they are entered. */
   readonly hot: readonly HotPlace[];
   readonly cautions: readonly PlacedCaution[];
+  /** What the plan of holes is for, where another way in is taken. */
+  readonly ofWay: readonly Remark[];
   readonly remarks: readonly Remark[];
 }

@@ -68,7 +68,7 @@ function planLines(
           `  ${format(plan.resistance.value, { figures: 3 })}, between ${format(plan.resistance.low, { figures: 3 })} and ${format(plan.resistance.high, { figures: 3 })}, from ${plan.resistance.from}`,
         ]
       : []),
-    ...plan.remarks.map((remark) => `  ${remarkText(remark)}`),
+    ...[...plan.ofWay, ...plan.remarks].map((remark) => `  ${remarkText(remark)}`),
     ...logLines(plan, cautions, rules),
     ...workParts(plan, rules, true).flatMap((outcome) => partLines(outcome, cautions, rules)),
   ];
@@ -99,7 +99,7 @@ function logLines(
     'FILL LOG',
     `  ${format(log.used)} in, ${format(log.left)} left on the truck, ${format(log.stillToGo, count)} to go`,
     ...(log.unknown ? [`  ${log.unknown}`] : []),
-    ...(log.beyondReach.amount > 0.01
+    ...(log.beyondReach
       ? [`  ${format(log.beyondReach, count)} of the plan are for what lies beyond the reach of the hose`]
       : []),
     ...log.openings.map(

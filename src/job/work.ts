@@ -110,7 +110,8 @@ function worked(job: JobValues, rules: Rulebook, findLayout: FindLayout): Worked
     readiness: ready,
     hot,
     cautions: cautionsFor({ job, rows, load, readiness: ready, hot }, words.cautions, rules),
-    remarks: [...wayRemarks(job), ...words.remarks],
+    ofWay: wayRemarks(job),
+    remarks: words.remarks,
   };
 }
 

@@ -126,7 +126,7 @@ describe('the log of a job that is not filled through roof holes', () => {
     const outcomes = workParts(plan, rules, true);
     for (const name of ['hose-marks', 'patch-kit'])
       expect(outcomes.filter((each) => each.name === name).map(({ state }) => state)).toEqual(['nothing']);
-    expect(plan.remarks[0]).toMatch(/^The way taken is the gable end: the holes of this plan are not cut/);
+    expect(plan.ofWay[0]).toMatch(/^The way taken is the gable end: the holes of this plan are not cut/);
     expect(planOf(exampleWith({})).remarks.some((each) => String(each).includes('not cut'))).toBe(false);
   });
 

@@ -7,6 +7,8 @@ const flue = (side: string) => [
   { what: 'furnace flue', along: '46 ft 6 in', side, from_peak: '1 ft 6 in', across: '12 in' },
 ];
 
+const sloped = (shape: string) => ({ cavity: { shape, width: '14 ft', eave: '3 in', ridge: '15 in' } });
+
 const measured = {
   cavity: {
     shape: 'measured',
@@ -25,26 +27,11 @@ const measured = {
  */
 describe('where a flue stands across the cavity, from the peak that holes are measured from', () => {
   test.each<[title: string, changes: Readonly<Record<string, unknown>>, side: string, byHand: number]>([
-    [
-      'two slopes, on the back side',
-      { cavity: { shape: 'two-slope', width: '14 ft', eave: '3 in', ridge: '15 in' } },
-      'back',
-      66,
-    ],
-    [
-      'two slopes, on the front side',
-      { cavity: { shape: 'two-slope', width: '14 ft', eave: '3 in', ridge: '15 in' } },
-      'front',
-      102,
-    ],
+    ['two slopes, on the back side', sloped('two-slope'), 'back', 66],
+    ['two slopes, on the front side', sloped('two-slope'), 'front', 102],
     ['measured, deepest off the middle, on the back side', measured, 'back', 90],
     ['measured, deepest off the middle, on the front side', measured, 'front', 126],
-    [
-      'a single slope',
-      { cavity: { shape: 'one-slope', width: '14 ft', eave: '3 in', ridge: '15 in' } },
-      'back',
-      150,
-    ],
+    ['a single slope', sloped('one-slope'), 'back', 150],
   ])('%s', (_, changes, side, byHand) => {
     const plan = planOf(exampleWith({ ...changes, 'roof.obstacles': flue(side) }));
     expect(hotPlaces(plan.job, plan.section, rules).map(({ at }) => amountIn(at, 'in'))).toEqual([byHand]);

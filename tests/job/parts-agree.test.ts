@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import type { Answer } from '../../src/calc/declare/calculation.ts';
+import { fillLog } from '../../src/job/fill-log.ts';
 import type { JobEntries } from '../../src/job/job-file.ts';
 import { workParts } from '../../src/job/parts/parts.ts';
 import { amountIn, type Quantity } from '../../src/quantity/quantity.ts';
@@ -77,6 +78,38 @@ describe('what two sheets say of one thing is the same', () => {
       expect(found / byHand).toBeGreaterThan(0.999999);
       expect(found / byHand).toBeLessThan(1.02);
     }
+  });
+
+  test('bags for what lies beyond the reach are those of the volume that the lanes leave over; of holes there are none', () => {
+    const entries = exampleWith({ 'ways.chosen': 'gable end' });
+    const left = amount(only(entries, 'gable-lanes'), 'left_volume', 'ft3');
+    const beyond = fillLog(planOf(entries), rules).beyondReach;
+    // At 1.5 lb/ft3 in bags of 30 lb.
+    expect(beyond?.amount).toBeCloseTo((left * 1.5) / 30, 9);
+    expect(fillLog(planOf(exampleWith({})), rules).beyondReach).toBeUndefined();
+  });
+
+  test('a roof whose trusses are not known says so in the plan, and one whose trusses are does not', () => {
+    const said = (changes: Readonly<Record<string, unknown>>) =>
+      planOf(exampleWith(changes)).cautions.some(({ id }) => id === 'caution.layout.trusses-unknown');
+    expect(said({})).toBe(false);
+    expect(said({ 'roof.truss_spacing': undefined, 'roof.first_truss': undefined })).toBe(true);
+    expect(said({ 'roof.trusses_measured': [{ at: '1 in' }, { at: '25 in' }] })).toBe(true);
+  });
+
+  test('patches are worked for a metal roof only', () => {
+    const states = (cover: string) =>
+      workParts(planOf(exampleWith({ 'roof.cover': cover })), rules, true)
+        .filter(({ name }) => name === 'patch-kit' || name === 'patch-layers')
+        .map(({ state }) => state);
+    expect(states('metal')).toEqual(['answered', 'answered']);
+    expect(states('shingles')).toEqual(['nothing', 'nothing']);
+  });
+
+  test('the time left at one more level is told without any times in noise', () => {
+    const entries = exampleWith({ noise: { next_level: '100 dBA' } });
+    // 29 CFR 1926.52, table D-2: 100 dBA for 2 hours.
+    expect(amount(only(entries, 'noise-dose'), 'left', 'h')).toBeCloseTo(2, 9);
   });
 
   test('a tube of 1 in is held against the eave as the bays hold it: 3 in less 2 in of old insulation leave room', () => {

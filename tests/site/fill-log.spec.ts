@@ -36,6 +36,22 @@ test('quarters are counted with a tap, kept over a closed tab, and told light wh
   await expect(hole(again, 3)).toContainText('filling');
 });
 
+test(
+  'the bar at hand leaves a hole that was closed as full, and counts on at the next',
+  ONCE,
+  async ({ page }) => {
+    await page.goto('/plan/fill-log/');
+    const bar = page.getByRole('region', { name: /^At hand/ });
+    await hole(page, 3).getByRole('button', { name: '+ 1 bag' }).click();
+    await expect(bar).toHaveAccessibleName('At hand: hole 3');
+    await hole(page, 3).getByRole('button', { name: 'It is full' }).click();
+    await expect(bar).toHaveAccessibleName('At hand: hole 2');
+    await bar.getByRole('button', { name: '+ 1 bag' }).click();
+    await expect(hole(page, 3).locator('output')).toContainText('1 bag of');
+    await expect(hole(page, 2).locator('output')).toContainText('4 1/2 bags of');
+  },
+);
+
 test('more bags than planned stop the hole before any density', ONCE, async ({ page }) => {
   await page.goto('/plan/fill-log/');
   for (let bag = 0; bag < 8; bag += 1) await hole(page, 4).getByRole('button', { name: '+ 1 bag' }).click();

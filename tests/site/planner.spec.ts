@@ -187,7 +187,7 @@ test(
     await expect(page.locator('.job-line')).toContainText('The example job is open');
     await expect(told).toHaveCount(0);
     await page.locator('#field-home-length').fill('50 ft');
-    await expect(told).toContainText('the survey, the weighed fills, the fill log, the receipt');
+    await expect(told).toContainText('the survey, the machine’s figures, the fill log, the receipt');
     await page.getByRole('button', { name: 'Clear it' }).click();
     await expect(told).toHaveCount(0);
     await page

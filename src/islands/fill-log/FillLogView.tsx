@@ -27,9 +27,6 @@ const isOf = (
 ): boolean =>
   (entry.way || USUAL_WAY) === way && entry.side === side && String(entry.opening) === String(number);
 
-/** Less than a hundredth of a bag is not told. */
-const NEXT_TO_NOTHING = 0.01;
-
 /** The log in a line. */
 export function logInALine(plan: WorkedJob): string {
   const log = fillLog(plan, rules);
@@ -70,7 +67,7 @@ export function FillLogView({ plan, entries, set }: SheetViewProps): JSX.Element
       ) : log.enough ? null : (
         <p>The truck runs short before the plan is filled.</p>
       )}
-      {log.beyondReach.amount > NEXT_TO_NOTHING ? (
+      {log.beyondReach ? (
         <p>
           Of the bags planned, {format(log.beyondReach, three)} are for what lies beyond the reach of the
           hose. An opening takes so many fewer: reach the rest another way, and force nothing in.

@@ -3,7 +3,7 @@ import type { JobEntries } from '../../job/job-file.ts';
 /** What tells of things seen, done or signed at one home, and of no other. */
 const OF_ONE_HOME = {
   survey: 'the survey',
-  machine: 'the weighed fills',
+  machine: 'the machine’s figures',
   log: 'the fill log',
   receipt: 'the receipt',
 } as const;

@@ -83,9 +83,7 @@ function Before({ plan }: OfPlan): JSX.Element {
       <Cautions ids={at('before')} />
 
       <h2>Holes</h2>
-      {wayTaken(plan.job) === USUAL_WAY ? null : (
-        <p>The way taken is the {wayTaken(plan.job)}: none of these holes is cut.</p>
-      )}
+      <Remarks of={plan.ofWay} />
       <Cautions ids={at('layout')} />
       {plan.rows.map((row) => (
         <RowTrouble key={row.side} row={row} />

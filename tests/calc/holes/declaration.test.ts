@@ -1,11 +1,31 @@
 import { describe, expect, test } from 'vitest';
+import { answer } from '../../../src/calc/declare/calculation.ts';
 import { layout } from '../../../src/calc/holes/declaration.ts';
+import { openRulebook } from '../../../src/rulebook/rulebook.ts';
+import { theProject } from '../../the-project.ts';
 import { complaints, type Entries, printed } from '../told.ts';
+
+const { data } = theProject();
 
 /** What is said of a short roof. */
 const said = (more: Entries) => printed(layout, { length: '14 ft', ...more });
 
 const vent = { what: 'plumbing vent', along: '84 in', side: 'back', from_peak: '16 in', across: '6 in' };
+
+test('the usual move is held in whatever unit its rule has: a hole moved by 10 in is not far of 1 ft', () => {
+  const id = 'access.roof-holes.usual-move';
+  const rule = data.rules[id];
+  if (!rule) throw new Error(`found no rule ${id}, expected one`);
+  const inFeet = openRulebook({
+    ...data,
+    rules: { ...data.rules, [id]: { ...rule, value: { kind: 'at-most', number: 1, unit: 'ft' } } },
+  });
+  // The vent closes 7 + 3 in on either side of the middle, at 84 in, so the hole goes to 74.
+  const found = answer(layout, { length: '14 ft', obstacles: [vent] }, inFeet);
+  expect(found.ok && found.value.cautions).not.toContain('caution.layout.moved-far');
+  const inInches = answer(layout, { length: '14 ft', obstacles: [vent] }, openRulebook(data));
+  expect(inInches.ok && inInches.value.cautions).toContain('caution.layout.moved-far');
+});
 
 /*
  * By hand, with the rulebook's hole of 6 in, 16 in below the peak, a membrane of 14 in a side, and first and last hole 6 to 8 ft from the
