@@ -40,6 +40,8 @@ test(
   'the bar at hand leaves a hole that was closed as full, and counts on at the next',
   ONCE,
   async ({ page }) => {
+    // It stands at the foot of a phone.
+    await page.setViewportSize({ width: 360, height: 740 });
     await page.goto('/plan/fill-log/');
     const bar = page.getByRole('region', { name: /^At hand/ });
     await hole(page, 3).getByRole('button', { name: '+ 1 bag' }).click();
