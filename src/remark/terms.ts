@@ -13,6 +13,8 @@ const termSchema = z.strictObject({
   term: words,
   /** Other ways the trade says or writes it, its plural among them. */
   also: z.array(words).optional(),
+  /** What crews call it, where this site has its own word. No page is linked by it; search looks for the term in its place. */
+  called: z.array(words).optional(),
   /** What it means here, in one or two plain sentences without numbers. */
   means: words,
 });
@@ -46,7 +48,9 @@ export function readTerms(file: string, text: string): Term[] {
         check: 'bare-quantity',
       });
     }
-    for (const form of [read.data.term, ...(read.data.also ?? [])].map((each) => each.toLowerCase())) {
+    for (const form of [read.data.term, ...(read.data.also ?? []), ...(read.data.called ?? [])].map((each) =>
+      each.toLowerCase(),
+    )) {
       const other = claimed.get(form);
       if (other !== undefined) {
         problems.push({

@@ -53,9 +53,24 @@ describe('a glossary with a mistake stops, at its line', () => {
       'a:\n  term: a\n  means: x\nb:\n  term: A\n  means: y\n',
       /found "a" a second time/,
     ],
+    [
+      'a word that is a term and what another term is called',
+      'a:\n  term: a\n  means: x\nb:\n  term: b\n  called: [A]\n  means: y\n',
+      /found "a" a second time/,
+    ],
   ])('%s', (_, text, words) => {
     expect(() => readTerms('terms.yaml', text)).toThrow(words);
   });
+});
+
+test('what crews call a term is no word of the site: a page is not linked by it', () => {
+  const [term] = readTerms('terms.yaml', 'mould:\n  term: mould\n  called: [mold]\n  means: Spots.\n');
+  expect(term?.called).toEqual(['mold']);
+  const text = unified()
+    .use(remarkParse)
+    .use(termLinks, { terms: term ? [term] : [] })
+    .use(remarkStringify);
+  expect(String(text.processSync('Mold and mould.')).trim()).toBe('Mold and [mould](/terms/#mould).');
 });
 
 test('the project’s own glossary reads', () => {

@@ -1,26 +1,6 @@
-import { expect, type Page, test } from '@playwright/test';
+import { expect, test } from '@playwright/test';
 import { ONCE } from './once.ts';
-
-const SLOW = { timeout: 15_000 };
-
-/** Looks for some words as a reader does, and gives the results. */
-async function look(page: Page, words: string) {
-  await page.goto('/search/');
-  return await lookOn(page, words);
-}
-
-/** The same where the page is open. */
-async function lookOn(page: Page, words: string) {
-  const box = page.getByLabel('Steps, terms, rules and calculators');
-  // What was found before is gone first, or it would be taken for what is found now.
-  await box.fill('');
-  await expect(page.locator('#count')).toHaveText('');
-  await box.fill(words);
-  await expect(page.locator('#count')).toContainText('found', SLOW);
-  // Each kind is shown as it comes.
-  await expect(page.locator('#results')).not.toHaveAttribute('aria-busy', 'true', SLOW);
-  return page.locator('#results li');
-}
+import { look, lookOn, SLOW } from './searching.ts';
 
 /** What is looked for, the result that has to be there with the word for its kind, and where it leads. */
 const finds: readonly [what: string, words: string, result: RegExp, leads: RegExp][] = [
@@ -142,5 +122,5 @@ test('no card and no list is found, since each says again what its page says', O
 
 test('where nothing is found, it says so', ONCE, async ({ page }) => {
   await page.goto('/search/?q=zzxxyyqq');
-  await expect(page.locator('#count')).toHaveText('Nothing found', SLOW);
+  await expect(page.locator('#count')).toHaveText('Nothing found. No page has the word “zzxxyyqq”.', SLOW);
 });
