@@ -41,7 +41,7 @@ export const formulaSchema: z.ZodType<Formula> = z.lazy(() =>
 );
 
 /** One column of a table rule. */
-export const columnSchema = z.strictObject({
+const columnSchema = z.strictObject({
   /** Short name by which code asks for the column. */
   name: z.string().regex(/^[a-z][a-z0-9-]*$/, 'lower-case name such as framing'),
   /** Heading shown to the reader. */
@@ -128,7 +128,7 @@ export const sourceSchema = z.discriminatedUnion('kind', [
     document: z.string(),
     /** Section, table, paragraph: enough to find the place. */
     clause: words,
-    /** `read` in the document's own text, `reprint` in a reprint or extract, `not-read` cited by others only. */
+    /** `read` in the publisher's own text, `reprint` in a copy or extract, named in the remark where known, `not-read` cited by others only; the weaker where mixed. */
     read: z.enum(['read', 'reprint', 'not-read']),
     /** The day it was read; absent where the reading was not dated, and then the audit lists it as due. */
     on: day.optional(),
@@ -180,7 +180,7 @@ export const ruleSchema = z.strictObject({
 });
 
 /** A published version whose figures are to be worked by no more. */
-export const recallSchema = z.strictObject({
+const recallSchema = z.strictObject({
   /** The version, as 2026.1. */
   version: z.string().regex(/^\d{4}\.\d+$/, 'year and number in quotes, such as "2026.1"'),
   /** What is wrong with it, to someone on a roof: one plain sentence. */

@@ -3,20 +3,28 @@ import type { RuleSource, SourceDocument } from './schema.ts';
 /** How much a value's source is worth, in a word that stands beside it everywhere. */
 export type Status = 'read' | 'reprint' | 'not read' | 'practice' | 'memory' | 'derived';
 
+/**
+ * The word for a source.
+ * @example statusOf({ kind: 'document', document: 'irc', clause: '1', read: 'not-read' }) // => 'not read'
+ */
 export const statusOf = (source: RuleSource): Status =>
   source.kind === 'document' ? (source.read === 'not-read' ? 'not read' : source.read) : source.kind;
 
 /** What each status word means, to a reader. */
 export const statusMeaning: Readonly<Record<Status, string>> = {
   read: 'The number was read in the text of the named document.',
-  reprint: 'The number was read in a reprint or an extract of the named document.',
+  reprint:
+    'The number was read in a reprint, a copy or an extract of the named document, not in its publisher’s own.',
   'not read': 'The number is cited by others; the document itself was not read.',
   practice: 'Common practice of the trade, with no published source.',
   memory: 'Recalled, and not checked against any text. Check it before you rely on it.',
   derived: 'Worked out by us from other values; the working is shown.',
 };
 
-/** The source in a line: document, edition, clause; or the status word where there is no document. */
+/**
+ * The source in a line: document, edition, clause; or the status word where there is no document.
+ * @example sourceLine({ kind: 'practice' }, {}) // => 'common practice, no source'
+ */
 export function sourceLine(source: RuleSource, documents: Readonly<Record<string, SourceDocument>>): string {
   if (source.kind !== 'document') {
     return {
@@ -29,7 +37,10 @@ export function sourceLine(source: RuleSource, documents: Readonly<Record<string
   return document ? `${document.document} (${document.edition}), ${source.clause}` : source.document;
 }
 
-/** The source in a few words: the document by its name, else what there is in place of one. */
+/**
+ * The source in a few words: the document by its name, else what there is in place of one.
+ * @example sourceInBrief({ kind: 'document', document: 'irc', clause: '1', read: 'read' }, { irc: { document: 'IRC' } }) // => 'IRC'
+ */
 export const sourceInBrief = (
   source: RuleSource,
   documents: Readonly<Record<string, SourceDocument>>,
@@ -42,7 +53,10 @@ export const sourceInBrief = (
 export const sourceKinds = ['regulation', 'standard', 'handbook', 'practice', 'memory', 'derived'] as const;
 export type SourceKind = (typeof sourceKinds)[number];
 
-/** Regulation, standard or handbook as the document says, else practice, memory or derived. */
+/**
+ * Regulation, standard or handbook as the document says, else practice, memory or derived.
+ * @example sourceKindOf({ kind: 'memory' }, {}) // => 'memory'
+ */
 export const sourceKindOf = (
   source: RuleSource,
   documents: Readonly<Record<string, SourceDocument>>,

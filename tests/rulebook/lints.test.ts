@@ -34,8 +34,8 @@ const mistakes: readonly Mistake[] = [
     check: 'duplicate-id',
     title: 'a key given twice in one file',
     files: { 'a/b.yaml': `${rule('width')}§${rule('width')}` },
-    found: 'a key given twice',
-    expected: 'each id once in its file',
+    found: 'the key "width" a second time, first on line 1 (the parser: Map keys must be unique)',
+    expected: 'each key once: take one away, or give it a name of its own',
   },
   {
     check: 'duplicate-id',
@@ -193,6 +193,18 @@ const mistakes: readonly Mistake[] = [
     },
     found: 'the caution "caution.nowhere.at-all"',
     expected: 'the id of a caution',
+  },
+  {
+    check: 'copy-told-as-read',
+    title: 'a text read in a law library’s copy and told as read',
+    files: {
+      'a/b.yaml': rule('width', {
+        source: cited('doc', ', remark: A law library has it.').replace('read: read', 'read: §read'),
+      }),
+      'sources.yaml': document('doc'),
+    },
+    found: '"read", with "law library" in its remark',
+    expected: '"reprint" for what was read in a copy, with the copy named in the remark',
   },
   {
     check: 'same-check',
@@ -438,16 +450,6 @@ const mistakes: readonly Mistake[] = [
     expected: 'a page, calculation, drawing or rule that uses it',
   },
   {
-    check: 'recalled-version',
-    title: 'a recall of a version that is still to come',
-    files: {
-      'rulebook.yaml': 'version: "2026.1"\nrecall: [{ version: §"2026.2", reason: A load is wrong. }]\n',
-      'a/b.yaml': rule('width'),
-    },
-    found: 'a recall of 2026.2',
-    expected: 'a version up to this one, 2026.1',
-  },
-  {
     check: 'shape',
     title: 'a recall without its reason',
     files: {
@@ -579,8 +581,99 @@ const mistakes: readonly Mistake[] = [
     check: 'yaml',
     title: 'a bracket that is not closed',
     files: { 'a/b.yaml': 'width: [1, 2\n§' },
-    found: 'flow sequence in block collection must be sufficiently indented and end with a ]',
-    expected: 'YAML',
+    found:
+      'a bracket that is opened before here and not closed (the parser: Flow sequence in block collection must be sufficiently indented and end with a ])',
+    expected: 'a ] where it ends, and lines farther in until then',
+  },
+  {
+    check: 'yaml',
+    title: 'a tab in the place of spaces',
+    files: { 'a/b.yaml': 'width:\n  title: Width\n§\tsays: It is this wide.\n' },
+    found: 'a tab at the head of a line (the parser: Tabs are not allowed as indentation)',
+    expected: 'spaces in its place, as many as before the lines it belongs with',
+  },
+  {
+    check: 'yaml',
+    title: 'a colon in words without quotes',
+    files: { 'a/b.yaml': 'width:\n  says: §Mind this: it is wide.\n' },
+    found:
+      'a colon in words that have no quotes (the parser: Nested mappings are not allowed in compact mappings)',
+    expected: 'quotes about all of the words: "Mind this: it falls."',
+  },
+  {
+    check: 'yaml',
+    title: 'a colon in words without quotes, between brackets',
+    files: { 'a/b.yaml': 'width: { says: §Mind this: it is wide }\n' },
+    found:
+      'a colon in words that have no quotes (the parser: Block collections are not allowed within flow collections)',
+    expected: 'quotes about all of the words: "Mind this: it falls."',
+  },
+  {
+    check: 'yaml',
+    title: 'a quote that is not closed, told where it opens',
+    files: { 'a/b.yaml': 'width:\n  says: §"It is this wide.\n  title: Width\n' },
+    found: 'a quote " that is opened and not closed (the parser: Missing closing "quote)',
+    expected: 'another " where the words end',
+  },
+  {
+    check: 'yaml',
+    title: 'a quote that is not closed before another opens',
+    files: { 'a/b.yaml': "width:\n  says: §'It is this wide.\n  title: 'Width'\n" },
+    found: "a quote ' that is opened and not closed (the parser: Missing closing 'quote)",
+    expected: "another ' where the words end",
+  },
+  {
+    check: 'yaml',
+    title: 'an apostrophe that closes the quotes too soon',
+    files: { 'a/b.yaml': "width:\n  says: 'It'§s wide.'\n" },
+    found: 'words after the quote that closes the value (the parser: Unexpected scalar at node end)',
+    expected: 'one pair of double quotes about all of it, with no double quote between them',
+  },
+  {
+    check: 'yaml',
+    title: 'a line too far in, told where it stands',
+    files: { 'a/b.yaml': 'width:\n  title: Width\n   §says: It is this wide.\n' },
+    found:
+      'a line farther in than the one above it, which has its value already (the parser: Nested mappings are not allowed in compact mappings)',
+    expected: 'as many spaces before it as before the lines it belongs with',
+  },
+  {
+    check: 'yaml',
+    title: 'a line too far out',
+    files: { 'a/b.yaml': 'width:\n    title: Width\n  §says: It is this wide.\n' },
+    found:
+      'a line that stands neither with the lines above it nor below one of them (the parser: All mapping items must start at the same column)',
+    expected: 'as many spaces before it as before the lines it belongs with',
+  },
+  {
+    check: 'yaml',
+    title: 'a first line that alone is too far in',
+    files: { 'a/b.yaml': ' width: 1\n§depth: 2\n' },
+    found:
+      'a line that stands neither with the lines above it nor below one of them (the parser: Unexpected scalar at node end)',
+    expected: 'as many spaces before it as before the lines it belongs with',
+  },
+  {
+    check: 'yaml',
+    title: 'a key without its colon',
+    files: { 'a/b.yaml': 'width:\n  §title Width\n  says: It is this wide.\n' },
+    found:
+      'a line that is neither a key with its value nor a part of one (the parser: Implicit keys need to be on a single line)',
+    expected: 'the key, a colon, a space, then the value',
+  },
+  {
+    check: 'yaml',
+    title: 'words that begin with a sign',
+    files: { 'a/b.yaml': 'width:\n  title: §@home\n' },
+    found: 'words that begin with @ (the parser: Plain value cannot start with reserved character @)',
+    expected: 'quotes about all of the words',
+  },
+  {
+    check: 'yaml',
+    title: 'what is rare',
+    files: { 'a/b.yaml': 'width:\n  title: "C:§\\Users"\n' },
+    found: 'something that is no YAML (the parser: Invalid escape sequence \\Users")',
+    expected: 'keys with values; quotes about words that hold signs',
   },
 ];
 
@@ -674,6 +767,69 @@ describe('all mistakes are told at once', () => {
       'c/d.yaml:4:32 range-upside-down',
       'c/d.yaml:4:50 unknown-unit',
       'sources.yaml:1:1 unused-source',
+    ]);
+  });
+
+  const citing: Files = {
+    'a/b.yaml': rule('width', { source: cited('handbook') }),
+    'cautions/heat.yaml': caution('hot', { source: cited('handbook'), says: 'Keep {a.b.width} away.' }),
+    'checks/b.yaml':
+      check('expect: { a: 1 ft }', cited('handbook')) +
+      check('expect: { b: 2 ft }', workedBy('handbook')).replace('A thing', 'Another'),
+  };
+  const sources = document('handbook');
+  test.each<[what: string, files: Files, place: string]>([
+    [
+      'a document',
+      { ...citing, 'sources.yaml': sources.replace('edition:', 'editoin:') },
+      'sources.yaml:5:3',
+    ],
+    [
+      'all documents',
+      { ...citing, 'sources.yaml': sources.replace('  edition', '\tedition') },
+      'sources.yaml:5:1',
+    ],
+    ['a file of documents without any', { ...citing, 'sources.yaml': '# None yet.\n' }, 'sources.yaml:1:1'],
+    [
+      'a rule, which alone cites a document and uses another rule',
+      {
+        'a/b.yaml':
+          rule('width', { source: cited('handbook') }).replace('says:', 'syas:') +
+          rule('depth', { source: derived('a.b.width') }),
+        'cautions/heat.yaml': caution('hot', { says: 'Keep {a.b.width} away.', more: 'rules: [a.b.width]' }),
+        'sources.yaml': sources,
+      },
+      'a/b.yaml:3:3',
+    ],
+    [
+      'all rules of a file',
+      {
+        'a/b.yaml': `${rule('width', { source: cited('handbook') })}\tx: 1\n`,
+        'cautions/heat.yaml': caution('hot', { says: 'Keep {a.b.width} away.' }),
+        'sources.yaml': sources,
+      },
+      'a/b.yaml:7:1',
+    ],
+    [
+      'a caution that a check names',
+      {
+        'cautions/heat.yaml': caution('hot').replace('level: warn', 'level: wran'),
+        'checks/b.yaml': check('cautions: [caution.heat.hot]'),
+      },
+      'cautions/heat.yaml:2:10',
+    ],
+  ])('what could not be read is told, and not again where it is named: %s', (_, files, place) => {
+    expect(problemsOf(files).map(({ file, line, column }) => `${file}:${line}:${column}`)).toEqual([place]);
+  });
+
+  test('beside a document that could not be read, one that is not there is told all the same', () => {
+    const files = {
+      'a/b.yaml': rule('width', { source: cited('handbook') }) + rule('depth', { source: cited('leaflet') }),
+      'sources.yaml': sources.replace('edition:', 'editoin:'),
+    };
+    expect(problemsOf(files).map(({ found }) => found)).toEqual([
+      'the document "leaflet"',
+      'the unknown key "editoin"',
     ]);
   });
 

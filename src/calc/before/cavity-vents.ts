@@ -4,7 +4,7 @@ import type { Rulebook } from '../../rulebook/rulebook.ts';
 export const known = ['yes', 'no', 'not known'] as const;
 export type Known = (typeof known)[number];
 
-export const ventVerdicts = ['asked for', 'not asked for', 'not known'] as const;
+const ventVerdicts = ['asked for', 'not asked for', 'not known'] as const;
 export type VentVerdict = (typeof ventVerdicts)[number];
 
 /** What decides whether the federal code asks for ventilation of the roof cavity. */

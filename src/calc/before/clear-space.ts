@@ -47,7 +47,9 @@ export interface ClearSpace {
  * that is not rated for contact, the larger of the two holds; cellulose keeps off every recessed light.
  * The volume is that of the column through the depth of the new fill, in ft3.
  * `place` is its place in the list, for the letters of the working. Method ours; the distances are those of the rules named.
+ * By hand: 6 in, and 3 in on both sides of it.
  * @throws EntriesClash where the fill is deeper than the cavity.
+ * @example clearSpace({ kind: 'listed double-wall vent or chimney', across: quantity(6, 'in'), depth: quantity(8, 'in'), listed: quantity(3, 'in') }, 'glass fibre', rules).across.amount // => 12
  */
 export function clearSpace(thing: HotThing, material: Material, rules: Rulebook, place?: number): ClearSpace {
   const { kind, across, depth, cavity } = thing;

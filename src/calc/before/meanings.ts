@@ -58,6 +58,11 @@ export const meanings: { readonly [N in LookedAt]: { readonly [A in Answers<N>]:
     'some end in the cavity': stop('caution.before.fan-inside', 'They are ducted outdoors before any fill.'),
     'missing where one is wanted': warn('caution.before.fan-missing', 'It goes in before the fill.'),
   },
+  ducts: {
+    'none overhead': clear('Nothing to keep clear of.'),
+    'all tight': clear('The hose is fed beside them.'),
+    'leaking, loose or bare': stop('caution.ducts.leaks', 'They are made tight and covered before any fill.'),
+  },
   flues: {
     none: clear('Nothing to keep clear of.'),
     'all shielded': clear('The fill stays outside the shields.'),

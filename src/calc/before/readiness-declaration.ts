@@ -27,6 +27,7 @@ export const readinessCheck = calculation({
     vermiculite: 'none',
     penetrations: 'not sealed',
     fans: 'all end outdoors',
+    ducts: 'none overhead',
     flues: 'all shielded',
     lights: 'none',
   },

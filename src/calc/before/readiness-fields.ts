@@ -42,6 +42,11 @@ export const readinessFields = {
     'some end in the cavity',
     'missing where one is wanted',
   ]),
+  ducts: condition('Air ducts', 'Grilles in the ceiling tell of ducts above it.', [
+    'none overhead',
+    'all tight',
+    'leaking, loose or bare',
+  ]),
   flues: condition('Flues and chimneys', 'Everything hot that passes through the cavity.', [
     'none',
     'all shielded',

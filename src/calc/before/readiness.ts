@@ -4,7 +4,7 @@ import { type Remark, said } from '../declare/remark.ts';
 import { type Meaning, meanings, restsOn } from './meanings.ts';
 import { type LookedAt, notLookedAt, readinessFields, type Survey } from './readiness-fields.ts';
 
-export const readinessVerdicts = ['ready', 'not ready', 'not looked at everywhere'] as const;
+const readinessVerdicts = ['ready', 'not ready', 'not looked at everywhere'] as const;
 export type ReadinessVerdict = (typeof readinessVerdicts)[number];
 
 export type ConditionState = 'clear' | 'stop' | 'warn' | 'not looked at';

@@ -38,7 +38,7 @@ export function ringOf({ kind, listed }: HotThing, material: Material, rules: Ru
 }
 
 /** What a flue is taken for until its label is read. */
-const USUAL_FLUE: FlueKind = 'listed double-wall vent or chimney';
+export const USUAL_FLUE: FlueKind = 'listed double-wall vent or chimney';
 
 /**
  * How far do fill and patch stay from a flue? Its listing governs; else the published least distance of its kind, and of the

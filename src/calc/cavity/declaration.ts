@@ -5,6 +5,7 @@ import { lengthField, listField, optional } from '../declare/field.ts';
 import { sectionFields } from './fields.ts';
 import { cavitySection, freeSection } from './section.ts';
 import { fillVolume, keptOpenVolume } from './volume.ts';
+import { wideSection } from './wide-section.ts';
 
 const tape = { tape: 8 } as const;
 
@@ -89,7 +90,7 @@ export const cavity = calculation({
       figures.volume = { label: 'Volume to fill', value: volume.net };
       if (volume.open) figures.kept_open = { label: 'Spaces kept open', value: volume.open };
     }
-    return { figures, cautions: [], remarks: [] };
+    return { figures, cautions: wideSection(values.width, rules), remarks: [] };
   },
 });
 

@@ -48,7 +48,11 @@ function straightLines(points: readonly (readonly [across: number, depth: number
   return { width, depthAt, areaUpTo, corners: points.map(([place]) => place) };
 }
 
-/** Two straight slopes that meet in the middle. */
+/**
+ * Two straight slopes that meet in the middle.
+ * By hand: half-way up from 3 in to 15 in.
+ * @example twoSlope(168, 3, 15).depthAt(42) // => 9
+ */
 export const twoSlope = (width: number, eave: number, ridge: number): Profile =>
   straightLines([
     [0, eave],
@@ -56,17 +60,29 @@ export const twoSlope = (width: number, eave: number, ridge: number): Profile =>
     [width, eave],
   ]);
 
-/** One straight slope from the eave to the ridge: half of a double section. */
+/**
+ * One straight slope from the eave to the ridge: half of a double section.
+ * By hand: a quarter of the way up from 3 in to 15 in.
+ * @example oneSlope(168, 3, 15).depthAt(42) // => 6
+ */
 export const oneSlope = (width: number, eave: number, ridge: number): Profile =>
   straightLines([
     [0, eave],
     [width, ridge],
   ]);
 
-/** The same height everywhere. */
+/**
+ * The same height everywhere.
+ * By hand: 168 in × 6 in.
+ * @example level(168, 6).areaUpTo(168) // => 1008
+ */
 export const level = (width: number, depth: number): Profile => oneSlope(width, depth, depth);
 
-/** Heights measured at places across, with straight lines between. */
+/**
+ * Heights measured at places across, with straight lines between.
+ * By hand: the mean of 4 in and 10 in, × 60 in.
+ * @example measured([[0, 4], [60, 10], [168, 4]]).areaUpTo(60) // => 420
+ */
 export const measured = (points: readonly (readonly [across: number, depth: number])[]): Profile =>
   straightLines(points);
 
@@ -75,6 +91,8 @@ export const measured = (points: readonly (readonly [across: number, depth: numb
  * With chord W and rise h the radius is (W²/4 + h²) / 2h; at u from the middle the arc has fallen by u² / (r + √(r² − u²)), which is
  * r − √(r² − u²) without its cancelling where the bow is flat.
  * A rise of 0 is a level cavity; a rise over half the width is more than a half circle, and no roof.
+ * By hand: r = 160²/(8 × 20) + 20/2 = 170; 72 in from the middle it has fallen by 170 − √(170² − 72²) = 170 − 154 = 16 of the 24.
+ * @example bowed(160, 4, 24).depthAt(80 - 72) // => 8
  */
 export function bowed(width: number, eave: number, ridge: number): Profile {
   // Two equal depths told in two units may leave a rise a hair below 0.
@@ -107,7 +125,10 @@ function areaFallen(t: number): number {
 /** The radius of a bow from its chord and its rise, in the unit of both. @example bowRadius(168, 12) // => 300 */
 export const bowRadius = (chord: number, rise: number): number => (chord * chord) / 4 / (2 * rise) + rise / 2;
 
-/** The deepest place: between corners every profile here rises or falls all the way, or is an arc with its top at a corner. */
+/**
+ * The deepest place: between corners every profile here rises or falls all the way, or is an arc with its top at a corner.
+ * @example deepest(oneSlope(168, 3, 15)) // => { across: 168, depth: 15 }
+ */
 export function deepest(profile: Profile): { readonly across: number; readonly depth: number } {
   let best = { across: 0, depth: profile.depthAt(0) };
   for (const across of profile.corners) {
@@ -120,6 +141,8 @@ export function deepest(profile: Profile): { readonly across: number; readonly d
 /**
  * Area of what lies on the ceiling to a given height, where the roof leaves room for it: the integral of the smaller of the two.
  * Old insulation of one thickness fills the shallow eave to the roof, and no more.
+ * By hand: a triangle of 50 by 5, then 50 × 5: 125 + 250.
+ * @example areaBelow(oneSlope(100, 0, 10), 5).toFixed(6) // => '375.000000'
  */
 export function areaBelow(profile: Profile, height: number): number {
   if (height <= 0) return 0;
@@ -142,7 +165,11 @@ export function areaBelow(profile: Profile, height: number): number {
 
 const HALVINGS = 60;
 
-/** Where between two corners does the profile pass a height? By halving, to the last bit that a number can hold. */
+/**
+ * Where between two corners does the profile pass a height? By halving, to the last bit that a number can hold.
+ * By hand: half of the height is half of the way.
+ * @example placeOfHeight(oneSlope(100, 0, 10), 5, 0, 100).toFixed(6) // => '50.000000'
+ */
 export function placeOfHeight(profile: Profile, height: number, left: number, right: number): number {
   const rising = profile.depthAt(right) > profile.depthAt(left);
   let [low, high] = [left, right];

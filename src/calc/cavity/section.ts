@@ -1,8 +1,8 @@
 import { format } from '../../quantity/format.ts';
 import {
-  amountIn,
   byMethod,
   compare,
+  inches,
   inUnit,
   minus,
   named,
@@ -34,8 +34,6 @@ export interface Section {
   readonly depthAt: (across: Quantity<'length'>) => Quantity<'length'>;
 }
 
-const inches = (q: Quantity<'length'>): number => amountIn(q, 'in');
-
 const clash = (field: string, label: string, found: string, expected: string): never => {
   throw new EntriesClash({ field, label, found, expected });
 };
@@ -51,7 +49,9 @@ function needed(
 
 /**
  * How deep is the cavity across the home, and how large is its section?
+ * By hand: 14 ft × (3 in + 15 in)/2, which is 14 ft × 0.75 ft.
  * @throws EntriesClash if a depth is missing, the eave is deeper than the ridge, a bow is more than a half circle, or measured points leave a part of the width out.
+ * @example cavitySection({ shape: 'two-slope', width: quantity(14, 'ft'), eave: quantity(3, 'in'), ridge: quantity(15, 'in') }).area.amount.toFixed(6) // => '10.500000'
  */
 export function cavitySection(values: SectionValues): Section {
   const { shape, width } = values;
@@ -184,7 +184,9 @@ export interface FreeSection {
  * Framing counts the two chords of each truss, averaged along the home; what of the lower chord lies in the old insulation is
  * taken off once, and where a shallow eave has less room than the chords they take no more than that. Webs are left out: they are few
  * and thin.
+ * By hand: 10 ft × (12 in − 3 in); no truss spacing given, no framing taken off.
  * @throws EntriesClash if nothing is left to fill.
+ * @example freeSection(cavitySection({ shape: 'level', width: quantity(10, 'ft'), eave: quantity(12, 'in') }), quantity(3, 'in'), undefined, rules).free.amount.toFixed(6) // => '7.500000'
  */
 export function freeSection(
   section: Section,

@@ -21,7 +21,11 @@ export interface KeptOpen {
   readonly at: Quantity<'length'>;
 }
 
-/** The volume of one space kept open, above the old insulation. */
+/**
+ * The volume of one space kept open, above the old insulation.
+ * By hand: π/4 × 2 ft × 2 ft × (12 in − 6 in), which is π/2 ft3.
+ * @example keptOpenVolume(cavitySection({ shape: 'level', width: quantity(10, 'ft'), eave: quantity(12, 'in') }), { across: quantity(2, 'ft'), at: quantity(5, 'ft') }, quantity(6, 'in')).amount.toFixed(4) // => '1.5708'
+ */
 export function keptOpenVolume(
   section: Section,
   { across, at }: KeptOpen,
@@ -43,7 +47,9 @@ export function keptOpenVolume(
 
 /**
  * How much new fill does a length of the cavity hold, less the spaces kept open in it?
+ * By hand: 10 ft2 × 66 ft − 4 ft3.
  * @throws EntriesClash if those spaces leave nothing to fill.
+ * @example fillVolume({ free: quantity(10, 'ft2') }, quantity(66, 'ft'), [quantity(4, 'ft3')]).net.amount // => 656
  */
 export function fillVolume(
   free: FreeSection,

@@ -1,11 +1,11 @@
 import { bareQuantity } from './bare-quantity.ts';
+import { copyToldAsRead } from './copy-told-as-read.ts';
 import { dateInFuture } from './date-in-future.ts';
 import { derivedValue } from './derived-value.ts';
 import { duplicateId } from './duplicate-id.ts';
 import type { Lint } from './lint.ts';
 import { placeholderPart } from './placeholder-part.ts';
 import { rangeUpsideDown } from './range-upside-down.ts';
-import { recalledVersion } from './recalled-version.ts';
 import { ruleNeverUsed } from './rule-never-used.ts';
 import { sameCheck } from './same-check.ts';
 import { tableGapOrOverlap } from './table-gap-or-overlap.ts';
@@ -22,6 +22,7 @@ export const lints: readonly Lint[] = [
   unknownUnit,
   unknownSource,
   unusedSource,
+  copyToldAsRead,
   unknownRule,
   unknownCaution,
   sameCheck,
@@ -32,6 +33,5 @@ export const lints: readonly Lint[] = [
   dateInFuture,
   derivedValue,
   bareQuantity,
-  recalledVersion,
   ruleNeverUsed,
 ];

@@ -31,6 +31,7 @@ const sound: Survey = {
   vermiculite: 'none',
   penetrations: 'sealed',
   fans: 'all end outdoors',
+  ducts: 'none overhead',
   flues: 'none',
   lights: 'none',
 };
@@ -90,6 +91,7 @@ const holding: readonly [LookedAt, string][] = [
   ['vermiculite', 'found, or in doubt'],
   ['penetrations', 'not sealed'],
   ['fans', 'some end in the cavity'],
+  ['ducts', 'leaking, loose or bare'],
   ['flues', 'some not shielded'],
   ['lights', 'not rated, not held clear'],
 ];

@@ -1,8 +1,13 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { filesIn } from '../../../src/built/files.ts';
+import { siteAddresses } from '../../../src/remark/site-addresses.ts';
+import { loadProject } from '../../../src/rulebook/project.ts';
 import { ASTRO, type Checkout, checkout, type Ended, WHILE_IT_BUILDS } from '../checkout.ts';
 import { EXAMPLE } from './folder.ts';
 
-const EDITION = '2026.2 + Harrow Valley 2026-10-01';
+const EDITION = '2026.3 + Harrow Valley 2026-10-01';
+
+const withExample = loadProject('let pass', [EXAMPLE]);
 
 describe('the site with an agency’s folder, whose notes hold a script', () => {
   let copy: Checkout;
@@ -33,13 +38,22 @@ describe('the site with an agency’s folder, whose notes hold a script', () => 
     };
   };
 
+  test('its addresses are those that an agency’s links are held against', () => {
+    const { known, open } = siteAddresses(withExample.data, withExample.local);
+    const built = filesIn(`${copy.folder}/dist`)
+      .filter((file) => !/^(_astro\/|404\.html$)/.test(file))
+      .map((file) => `/${file.replace(/(^|\/)index\.html$/, '$1')}`);
+    expect(built.filter((address) => !known.has(address) && !open(address))).toEqual([]);
+    expect([...known].filter((address) => !built.includes(address))).toEqual([]);
+  });
+
   test('it stands', () => expect(built.code, built.out + built.said).toBe(0));
 
   test.each([
     ['rules/clearance.flue.to-combustibles', 'Harrow Valley Home Repair at least 3 in, stricter.'],
-    ['rules/clearance.flue.to-combustibles', 'In the rulebook, 2026.2 at least 2 in.'],
+    ['rules/clearance.flue.to-combustibles', 'In the rulebook, 2026.3 at least 2 in.'],
     ['rules/clearance.flue.to-combustibles', 'Look at the collar before you measure.'],
-    ['rules/patch.layers.metal-side', 'In the rulebook, 2026.2 10 in.'],
+    ['rules/patch.layers.metal-side', 'In the rulebook, 2026.3 10 in.'],
     ['do/patching', 'Patch after the frost has gone.'],
     ['cards/patching', 'Patch after the frost has gone.'],
     ['plan/before', 'Ask for the permit first.'],
@@ -81,7 +95,7 @@ describe('the site with an agency’s folder, whose notes hold a script', () => 
       /<article class="rule-card".*?<\/article>/s,
     )?.[0];
     expect(words(card ?? '')).toContain('at least 3 in, stricter');
-    expect(words(card ?? '')).toContain('In the rulebook, 2026.2 at least 2 in');
+    expect(words(card ?? '')).toContain('In the rulebook, 2026.3 at least 2 in');
   });
 
   test.each(['plan', 'do/patching', 'rules', 'local', 'cards/patching'])(

@@ -1,0 +1,40 @@
+import { citedByCheck } from '../cited-by-check.ts';
+import { problemAt } from '../rule-files.ts';
+import type { Lint } from './lint.ts';
+
+/** Words by which a remark owns that somebody else's copy was read, and not the publisher's own text. */
+const OF_A_COPY = /republish|law library|as others (quote|cite|tell)|stored copy|archive|extract/i;
+
+/** Is a text that was read in a copy told as a reprint? Where only a part was, the weaker word stands for all of it. */
+export const copyToldAsRead: Lint = {
+  name: 'copy-told-as-read',
+  look: ({ rules, cautions, checks }) => {
+    const cited = [
+      ...[...rules, ...cautions].map((entry) => {
+        const { source } = entry.entry;
+        return { entry, way: ['source'], from: source.kind === 'document' ? source : undefined };
+      }),
+      ...checks.map((entry) => {
+        const { from } = entry.entry;
+        return {
+          entry,
+          way: from.kind === 'document' ? ['from'] : ['from', 'rests_on'],
+          from: citedByCheck(from),
+        };
+      }),
+    ];
+    return cited.flatMap(({ entry, way, from }) => {
+      const copy = from?.read === 'read' ? OF_A_COPY.exec(from.remark ?? '')?.[0] : undefined;
+      if (copy === undefined) return [];
+      return [
+        problemAt(
+          entry,
+          [...way, 'read'],
+          `"read", with "${copy}" in its remark`,
+          '"reprint" for what was read in a copy, with the copy named in the remark',
+          'copy-told-as-read',
+        ),
+      ];
+    });
+  },
+};
