@@ -1,14 +1,16 @@
 import { spawnSync } from 'node:child_process';
-import { BAD_INPUT, InputError, run } from '../src/cli/run.ts';
+import { BAD_INPUT, notAsked, run } from '../src/cli/run.ts';
 
-const HOW = 'npm run --silent fuzz -- NUMBER, such as 100000';
+const COMMAND = {
+  name: 'npm run --silent fuzz',
+  does: 'Types far more hostile entries into every field than the tests do by themselves; of one that fails, the number that repeats it is told.',
+  given: '[NUMBER, such as 100000]',
+};
 
-/** Types far more hostile entries into every field than the tests do by themselves; of one that fails, the number that repeats it is told. */
-await run(() => {
-  const [given, ...more] = process.argv.slice(2);
-  const cases = Number(given ?? 100_000);
-  if (more.length > 0 || !Number.isSafeInteger(cases) || cases < 1)
-    throw new InputError(`found "${process.argv.slice(2).join(' ')}", expected ${HOW}`);
+await run(COMMAND, (given) => {
+  const [number, ...more] = given.words;
+  const cases = Number(number ?? 100_000);
+  if (more.length > 0 || !Number.isSafeInteger(cases) || cases < 1) throw notAsked(COMMAND, given);
   const { status } = spawnSync(
     'npx',
     ['vitest', 'run', '--config', 'tests/vitest.config.ts', 'calc/every/hostile.test', 'hostile-fields.test'],

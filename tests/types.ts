@@ -20,4 +20,6 @@ const ended = (command: readonly string[]): Promise<number> =>
   });
 
 /** Checks the types of everything, both halves at once. */
-await run(async () => Math.max(...(await Promise.all(halves.map(ended)))));
+await run({ name: 'npm run types', does: 'Checks the types of everything.' }, async () =>
+  Math.max(...(await Promise.all(halves.map(ended)))),
+);

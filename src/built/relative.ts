@@ -2,7 +2,7 @@ import type { Problem } from '../rulebook/problem.ts';
 import { elementsIn, leading, placeOfAttribute } from './html.ts';
 
 /** The page that a host shows in the place of any other: no relative address holds on it. */
-export const ANYWHERE = '404.html';
+const ANYWHERE = '404.html';
 
 /** Attributes that hold an address: those that lead somewhere, and the one by which scripts find where the site begins. */
 const addressed: readonly string[] = [...leading, 'data-root'];

@@ -8,21 +8,22 @@ import { loadProject } from '../rulebook/project.ts';
 import { openRulebook } from '../rulebook/rulebook.ts';
 import { cautionsJson, figuresJson, tablesJson } from './figures-json.ts';
 import { stopIfRecalled } from './recalled.ts';
-import { BAD_INPUT, InputError, run } from './run.ts';
+import { InputError, notAsked, run } from './run.ts';
 
-const HOW =
-  'npm run --silent calc -- NAME field=value ...   (--list names the calculations, NAME alone works its example)';
+const COMMAND = {
+  name: 'npm run --silent calc',
+  does: 'Works one calculation, its example where no field is given, and prints figures and working as JSON.',
+  given: 'NAME field=value ...',
+  options: { list: { does: 'names the calculations, each with its fields' } },
+};
 
-await run(() => {
-  const [name, ...pairs] = process.argv.slice(2);
-  if (name === undefined || name === '--help') {
-    console.log(HOW);
-    return name === undefined ? BAD_INPUT : 0;
-  }
-  if (name === '--list') {
+await run(COMMAND, (given) => {
+  const [name, ...pairs] = given.words;
+  if (given.has('list') && name === undefined) {
     console.log(calculations.map(listed).join('\n\n'));
     return 0;
   }
+  if (name === undefined || given.has('list')) throw notAsked(COMMAND, given);
   const declared = calculationNamed(name);
   if (!declared) {
     const guess = nearest(
@@ -33,11 +34,11 @@ await run(() => {
       `found no calculation "${name}", expected ${guess ? `"${guess}"` : 'one that --list names'}`,
     );
   }
-  const given = pairs.length === 0 ? declared.example : entriesFrom(pairs, declared.fields);
+  const entered = pairs.length === 0 ? declared.example : entriesFrom(pairs, declared.fields);
   const { data, files } = loadProject();
   stopIfRecalled(files.recalls, data.version);
   const rules = openRulebook(data);
-  const read = answer(declared, given, rules);
+  const read = answer(declared, entered, rules);
   if (!read.ok) throw new InputError(read.problems.map(sentence).join('\n'));
   const { figures, tables, cautions, remarks } = read.value;
   console.log(
@@ -45,7 +46,7 @@ await run(() => {
       {
         calculation: name,
         rulebook: data.version,
-        given,
+        given: entered,
         figures: figuresJson(figures),
         ...(tables ? { tables: tablesJson(tables) } : {}),
         cautions: cautionsJson(cautions, data.cautions, rules),

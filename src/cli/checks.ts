@@ -6,13 +6,14 @@ import { readCheckFiles } from '../rulebook/rule-files.ts';
 import { openRulebook } from '../rulebook/rulebook.ts';
 import { InputError, run } from './run.ts';
 
-await run(() => {
-  const args = process.argv.slice(2);
-  const at = args.indexOf('--dir');
-  const folder = at >= 0 ? args[at + 1] : undefined;
-  if (args.length > 0 && (at !== 0 || args.length !== 2 || folder === undefined)) {
-    throw new InputError(`found "${args.join(' ')}", expected nothing, or --dir FOLDER`);
-  }
+const COMMAND = {
+  name: 'npm run --silent checks',
+  does: 'Holds the published and hand-worked examples against the program.',
+  options: { dir: { takes: 'FOLDER', does: 'takes a folder of your own such examples instead' } },
+};
+
+await run(COMMAND, (given) => {
+  const folder = given.valueOf('dir');
   if (folder !== undefined && !existsSync(folder))
     throw new InputError(`found no folder "${folder}", expected one of check files`);
   // The checks hold the rulebook as it was published, whatever an agency sets.

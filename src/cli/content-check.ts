@@ -26,25 +26,31 @@ function row(name: string, sentences: readonly Sentence[], most?: number): strin
   return line(name, [words, count, each, grade?.toFixed(1) ?? '-', most ?? '-']);
 }
 
-await run(() => {
-  const read: readonly { kind: string; file: string; sentences: readonly Sentence[] }[] = [
-    ...writtenPages().map(({ kind, file, source }) => ({ kind, file, sentences: sentencesIn(source) })),
-    ...readdirSync(CAUTIONS)
-      .sort()
-      .map((name) => join(CAUTIONS, name))
-      .map((file) => ({
-        kind: 'cautions',
-        file,
-        sentences: sentencesInCautions(file, readFileSync(file, 'utf8')),
-      })),
-  ];
-  console.log(line('page', ['words', 'sentences', 'words each', 'grade', 'at most']));
-  for (const { kind, file, sentences } of read) console.log(row(file, sentences, HIGHEST_GRADE[kind]));
-  const problems = [
-    ...read.flatMap(({ kind, file, sentences }) => tooHard(kind, file, sentences)),
-    ...wordListProblems(WORD_LIST, readFileSync(WORD_LIST, 'utf8'), speller()),
-    ...misspelt(projectProse(), speller(projectWords())),
-  ];
-  if (problems.length > 0) throw new DataError(problems);
-  return 0;
-});
+await run(
+  {
+    name: 'npm run --silent content:check',
+    does: 'Says what is spelt wrong or too hard to read, with a table of how hard each page is.',
+  },
+  () => {
+    const read: readonly { kind: string; file: string; sentences: readonly Sentence[] }[] = [
+      ...writtenPages().map(({ kind, file, source }) => ({ kind, file, sentences: sentencesIn(source) })),
+      ...readdirSync(CAUTIONS)
+        .sort()
+        .map((name) => join(CAUTIONS, name))
+        .map((file) => ({
+          kind: 'cautions',
+          file,
+          sentences: sentencesInCautions(file, readFileSync(file, 'utf8')),
+        })),
+    ];
+    console.log(line('page', ['words', 'sentences', 'words each', 'grade', 'at most']));
+    for (const { kind, file, sentences } of read) console.log(row(file, sentences, HIGHEST_GRADE[kind]));
+    const problems = [
+      ...read.flatMap(({ kind, file, sentences }) => tooHard(kind, file, sentences)),
+      ...wordListProblems(WORD_LIST, readFileSync(WORD_LIST, 'utf8'), speller()),
+      ...misspelt(projectProse(), speller(projectWords())),
+    ];
+    if (problems.length > 0) throw new DataError(problems);
+    return 0;
+  },
+);

@@ -6,13 +6,17 @@ import { copyWeight, MOST_PACKED } from '../built/copy-weight.ts';
 import { filesIn } from '../built/files.ts';
 import { firstOf, parcelsOf } from '../built/parcels.ts';
 import type { CopyInParcels } from '../offline/worker/scope.ts';
-import { builtFolder } from './built-folder.ts';
+import { A_FOLDER, builtFolder } from './built-folder.ts';
 import { run } from './run.ts';
 
-const HOW = 'npm run --silent copy:worker [-- FOLDER], such as dist';
+const COMMAND = {
+  name: 'npm run --silent copy:worker',
+  does: 'Writes into the built site the worker that keeps it on a phone, and the parcels that it fetches.',
+  given: A_FOLDER,
+};
 
-await run(async () => {
-  const folder = builtFolder(process.argv.slice(2), HOW);
+await run(COMMAND, async (given) => {
+  const folder = builtFolder(COMMAND, given);
   rmSync(join(folder, PARCELS), { recursive: true, force: true });
   const site = new Map(filesIn(folder).map((file) => [file, readFileSync(join(folder, file))]));
   const list = copyList(site);

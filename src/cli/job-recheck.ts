@@ -4,31 +4,29 @@ import { cautionSentence } from '../job/caution-words.ts';
 import { readRecord, recheck } from '../job/record.ts';
 import { loadProject } from '../rulebook/project.ts';
 import { openRulebook } from '../rulebook/rulebook.ts';
-import type { RuleValue } from '../rulebook/schema.ts';
-import { valueHeadline } from '../rulebook/value-text.ts';
+import { valuesApart } from '../rulebook/values-apart.ts';
 import { recallOf, stopIfRecalled } from './recalled.ts';
-import { InputError, run } from './run.ts';
+import { howTo, InputError, notAsked, run } from './run.ts';
 
-const told = (value: RuleValue | undefined): string =>
-  value === undefined
-    ? 'not there'
-    : value.kind === 'table'
-      ? JSON.stringify(value.rows)
-      : valueHeadline(value);
+const COMMAND = {
+  name: 'npm run --silent job:recheck',
+  does: 'Works a saved record again under the rulebook of today, and names the rule behind each figure that differs.',
+  given: 'RECORD.json',
+};
 
 /** The text of a file that a command names. */
-function textOf(file: string | undefined): string {
+function textOf(file: string): string {
   try {
-    return readFileSync(file ?? '', 'utf8');
+    return readFileSync(file, 'utf8');
   } catch {
-    throw new InputError(
-      `found no file "${file ?? ''}" that can be read, expected npm run --silent job:recheck -- RECORD.json`,
-    );
+    throw new InputError(`found no file "${file}" that can be read, expected ${howTo(COMMAND)}`);
   }
 }
 
-await run(() => {
-  const record = readRecord(textOf(process.argv[2]));
+await run(COMMAND, (given) => {
+  const [file, ...rest] = given.words;
+  if (file === undefined || rest.length > 0) throw notAsked(COMMAND, given);
+  const record = readRecord(textOf(file));
   if (!record.ok) throw new InputError(record.problems.map(sentence).join('\n'));
   const { data, files } = loadProject();
   stopIfRecalled(files.recalls, data.version);
@@ -43,7 +41,8 @@ await run(() => {
   );
   for (const { label, before, after, because } of differing) {
     console.log(`\n${onOneLine(`${label}: ${before ?? 'not there'} -> ${after ?? 'not there'}`)}`);
-    for (const each of because) console.log(`  ${each.rule}: ${told(each.before)} -> ${told(each.after)}`);
+    for (const each of because)
+      console.log(`  ${each.rule}: ${valuesApart(each.before, each.after).join(' -> ')}`);
     if (because.length === 0) console.log('  no rule behind it changed');
   }
   if (cautions.length > 0) console.log('\nCautions that stand with these figures:');

@@ -9,18 +9,25 @@ import { loadProject } from '../rulebook/project.ts';
 import { openRulebook } from '../rulebook/rulebook.ts';
 import { plannedJson } from './planned-json.ts';
 import { stopIfRecalled } from './recalled.ts';
-import { InputError, run } from './run.ts';
+import { InputError, notAsked, run } from './run.ts';
 
-const HOW = 'npm run --silent job -- FILE.json [[--text] [--behind-stops] | --record]';
+const COMMAND = {
+  name: 'npm run --silent job',
+  does: 'Works a job file into its plan, as JSON.',
+  given: 'FILE.json',
+  options: {
+    text: { does: 'prints the plan as a sheet of text' },
+    'behind-stops': { does: 'prints the figures behind an open stop too' },
+    record: { does: 'prints a record instead: the job, every figure, the rules behind them' },
+  },
+};
 
-await run(() => {
-  const args = process.argv.slice(2);
-  const text = args.includes('--text');
-  const behindStops = args.includes('--behind-stops');
-  const record = args.includes('--record');
-  const [file, ...rest] = args.filter((arg) => !['--text', '--behind-stops', '--record'].includes(arg));
-  if (file === undefined || rest.length > 0 || (record && (text || behindStops)))
-    throw new InputError(`found ${args.join(' ') || 'nothing'}, expected ${HOW}`);
+await run(COMMAND, (given) => {
+  const [text, behindStops, record] = [given.has('text'), given.has('behind-stops'), given.has('record')];
+  const [file, ...rest] = given.words;
+  if (file === undefined || rest.length > 0) throw notAsked(COMMAND, given);
+  if (record && (text || behindStops))
+    throw new InputError('found --record with another option, expected it alone');
   const written = textOf(file);
   // Before it is opened, which would stop at an unknown key: all that is wrong is told together.
   const job = readJobFile(written);

@@ -1,12 +1,16 @@
 import { brokenLinks } from '../built/links.ts';
 import { DataError } from '../rulebook/problem.ts';
-import { builtFolder } from './built-folder.ts';
+import { A_FOLDER, builtFolder } from './built-folder.ts';
 import { run } from './run.ts';
 
-const HOW = 'npm run --silent links:check [-- FOLDER], such as dist';
+const COMMAND = {
+  name: 'npm run --silent links:check',
+  does: 'Stops at every link of the built site that leads nowhere.',
+  given: A_FOLDER,
+};
 
-await run(() => {
-  const problems = brokenLinks(builtFolder(process.argv.slice(2), HOW));
+await run(COMMAND, (given) => {
+  const problems = brokenLinks(builtFolder(COMMAND, given));
   if (problems.length > 0) throw new DataError(problems);
   return 0;
 });

@@ -3,13 +3,17 @@ import { join } from 'node:path';
 import { filesIn } from '../built/files.ts';
 import { type Imported, importsOf } from '../built/imports.ts';
 import { withModuleLinks } from '../built/module-links.ts';
-import { builtFolder } from './built-folder.ts';
+import { A_FOLDER, builtFolder } from './built-folder.ts';
 import { run } from './run.ts';
 
-const HOW = 'npm run --silent links:modules [-- FOLDER], such as dist';
+const COMMAND = {
+  name: 'npm run --silent links:modules',
+  does: 'Links in each page of the built site every script that the page needs.',
+  given: A_FOLDER,
+};
 
-await run(() => {
-  const folder = builtFolder(process.argv.slice(2), HOW);
+await run(COMMAND, (given) => {
+  const folder = builtFolder(COMMAND, given);
   // A script that a thousand pages share is read once.
   const known = new Map<string, readonly Imported[]>();
   const importsIn = (file: string): readonly Imported[] => {

@@ -3,13 +3,17 @@ import { join } from 'node:path';
 import { filesIn } from '../built/files.ts';
 import { relativePage, rootedIn } from '../built/relative.ts';
 import { DataError, type Problem } from '../rulebook/problem.ts';
-import { builtFolder } from './built-folder.ts';
+import { A_FOLDER, builtFolder } from './built-folder.ts';
 import { run } from './run.ts';
 
-const HOW = 'npm run --silent links:relative [-- FOLDER], such as dist';
+const COMMAND = {
+  name: 'npm run --silent links:relative',
+  does: 'Makes every address of the built site relative to its page.',
+  given: A_FOLDER,
+};
 
-await run(() => {
-  const folder = builtFolder(process.argv.slice(2), HOW);
+await run(COMMAND, (given) => {
+  const folder = builtFolder(COMMAND, given);
   const names = readdirSync(folder);
   const problems = filesIn(folder).flatMap((file): readonly Problem[] => {
     const [read, at] = [() => readFileSync(join(folder, file), 'utf8'), join(folder, file)];

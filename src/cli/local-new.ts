@@ -1,12 +1,11 @@
 import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { createInterface } from 'node:readline';
-import { parseArgs } from 'node:util';
 import { readLayer } from '../rulebook/local/read.ts';
 import { agencySchema } from '../rulebook/local/schema.ts';
 import { newFolder } from '../rulebook/local/template.ts';
 import { loadProject, today, withLocal } from '../rulebook/project.ts';
-import { InputError, run } from './run.ts';
+import { type Given, InputError, run } from './run.ts';
 
 const questions = {
   name: 'The full name of your agency?',
@@ -19,21 +18,21 @@ const questions = {
 } as const;
 type Asked = keyof typeof questions;
 
-/** What the flags give; the rest is asked for, one question a line. */
-async function answered(): Promise<Record<Asked, string>> {
-  const options = Object.fromEntries(
-    Object.keys(questions).map((name) => [name, { type: 'string' as const }]),
-  );
-  let given: Partial<Record<string, unknown>>;
-  try {
-    given = parseArgs({ options }).values;
-  } catch (error) {
-    throw new InputError(`${(error as Error).message}; expected --${Object.keys(questions).join(', --')}`);
-  }
+const COMMAND = {
+  name: 'npm run local:new',
+  does: 'Writes a folder for an agency’s own notes, and asks for each answer that no option gives.',
+  options: Object.fromEntries(
+    Object.entries(questions).map(([name, question]) => [name, { takes: 'WORDS', does: question }]),
+  ),
+};
+
+/** What the options give; the rest is asked for, one question a line. */
+async function answered(given: Given): Promise<Record<Asked, string>> {
   const answers: Partial<Record<Asked, string>> = {};
   const missing = (Object.keys(questions) as Asked[]).filter((name) => {
-    if (typeof given[name] === 'string') answers[name] = given[name];
-    return given[name] === undefined;
+    const answer = given.valueOf(name);
+    if (answer !== undefined) answers[name] = answer;
+    return answer === undefined;
   });
   if (missing.length > 0) {
     const asking = createInterface({ input: process.stdin });
@@ -48,8 +47,8 @@ async function answered(): Promise<Record<Asked, string>> {
   return answers as Record<Asked, string>;
 }
 
-await run(async () => {
-  const { folder, ...answers } = await answered();
+await run(COMMAND, async (given) => {
+  const { folder, ...answers } = await answered(given);
   if (!folder) throw new InputError('found no folder, expected one, such as ../our-notes');
   if (existsSync(folder))
     throw new InputError(`found "${folder}" there already, expected a folder that is new`);

@@ -1,4 +1,4 @@
-import { mostThatPasses } from '../calc/ceiling/load.ts';
+import { besideLimit, mostThatPasses } from '../calc/ceiling/load.ts';
 import { remarkText } from '../calc/declare/remark.ts';
 import type { CautionId } from '../generated/rule-types.ts';
 import { heldBy } from '../job/cautions.ts';
@@ -103,7 +103,7 @@ export function plannedJson(
     held: said(held),
     ceiling: {
       verdict: plan.load.verdict,
-      total: quantityJson(plan.load.total, { figures: 3 }),
+      total: quantityJson(plan.load.total, besideLimit(plan.load.total, plan.load.limit)),
       limit: plan.load.limit && quantityJson(plan.load.limit),
       highest_density: plan.load.highestDensity && quantityJson(plan.load.highestDensity, mostThatPasses),
       greatest_depth: plan.load.greatestDepth && quantityJson(plan.load.greatestDepth, mostThatPasses),

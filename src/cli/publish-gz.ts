@@ -2,13 +2,17 @@ import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { filesIn } from '../built/files.ts';
 import { gzipOf } from '../built/gzip.ts';
-import { builtFolder } from './built-folder.ts';
+import { A_FOLDER, builtFolder } from './built-folder.ts';
 import { run } from './run.ts';
 
-const HOW = 'npm run --silent publish:gz [-- FOLDER], such as dist';
+const COMMAND = {
+  name: 'npm run --silent publish:gz',
+  does: 'Puts a packed copy beside each file of the built site, for a server that sends them as they are.',
+  given: A_FOLDER,
+};
 
-await run(() => {
-  const folder = builtFolder(process.argv.slice(2), HOW);
+await run(COMMAND, (given) => {
+  const folder = builtFolder(COMMAND, given);
   const made = filesIn(folder).flatMap((file) => {
     const bytes = gzipOf(file, readFileSync(join(folder, file)));
     if (bytes) writeFileSync(join(folder, `${file}.gz`), bytes);

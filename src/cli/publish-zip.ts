@@ -3,10 +3,14 @@ import { join } from 'node:path';
 import { dateTold } from '../built/build-date.ts';
 import { filesIn } from '../built/files.ts';
 import { zipName, zipOf } from '../built/zip.ts';
-import { builtFolder } from './built-folder.ts';
+import { A_FOLDER, builtFolder } from './built-folder.ts';
 import { InputError, run } from './run.ts';
 
-const HOW = 'npm run --silent publish:zip [-- FOLDER], such as dist';
+const COMMAND = {
+  name: 'npm run --silent publish:zip',
+  does: 'Packs the built site into one zip, named after the edition of its rulebook.',
+  given: A_FOLDER,
+};
 
 /** When the site was built: what SOURCE_DATE_EPOCH says; else the date of its front page. */
 function builtOn(folder: string): Date {
@@ -17,8 +21,8 @@ function builtOn(folder: string): Date {
   }
 }
 
-await run(() => {
-  const folder = builtFolder(process.argv.slice(2), HOW);
+await run(COMMAND, (given) => {
+  const folder = builtFolder(COMMAND, given);
   const { version } = JSON.parse(readFileSync(join(folder, 'data/rulebook.json'), 'utf8'));
   const files = new Map(filesIn(folder).map((file) => [file, readFileSync(join(folder, file))]));
   const bytes = zipOf(files, builtOn(folder));

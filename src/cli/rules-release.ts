@@ -6,25 +6,28 @@ import { loadProject, rulesFolder } from '../rulebook/project.ts';
 import { openRulebook } from '../rulebook/rulebook.ts';
 import { InputError, run } from './run.ts';
 
-await run(() => {
-  const [given] = process.argv.slice(2);
-  if (given !== undefined)
-    throw new InputError(`found "${given}", expected nothing: what is published can never be changed again`);
-  const { base: data, files } = loadProject('refused', []);
-  const rules = openRulebook(data);
-  const failing = files.checks.filter(({ entry }) => !runCheck(entry, rules).holds);
-  if (failing.length > 0)
-    throw new InputError(
-      `found ${failing.length} checks that don't hold, expected none; npm run checks names them. Nothing is published.`,
-    );
-  const file = join(rulesFolder, 'releases', `${data.version}.json`);
-  const text = rulebookJson(data);
-  if (existsSync(file) && readFileSync(file, 'utf8') !== text)
-    throw new InputError(
-      `found rulebook ${data.version} published with other words, expected a new version in rules/rulebook.yaml`,
-    );
-  mkdirSync(join(rulesFolder, 'releases'), { recursive: true });
-  writeFileSync(file, text);
-  console.log(`rulebook ${data.version} is kept as published, in rules/releases`);
-  return 0;
-});
+await run(
+  {
+    name: 'npm run --silent rules:release',
+    does: 'Keeps the rulebook as published, if every check holds; from then on a change needs a new version.',
+  },
+  () => {
+    const { base: data, files } = loadProject('refused', []);
+    const rules = openRulebook(data);
+    const failing = files.checks.filter(({ entry }) => !runCheck(entry, rules).holds);
+    if (failing.length > 0)
+      throw new InputError(
+        `found ${failing.length} checks that don't hold, expected none; npm run checks names them. Nothing is published.`,
+      );
+    const file = join(rulesFolder, 'releases', `${data.version}.json`);
+    const text = rulebookJson(data);
+    if (existsSync(file) && readFileSync(file, 'utf8') !== text)
+      throw new InputError(
+        `found rulebook ${data.version} published with other words, expected a new version in rules/rulebook.yaml`,
+      );
+    mkdirSync(join(rulesFolder, 'releases'), { recursive: true });
+    writeFileSync(file, text);
+    console.log(`rulebook ${data.version} is kept as published, in rules/releases`);
+    return 0;
+  },
+);

@@ -1,4 +1,6 @@
+import { parseArgs } from 'node:util';
 import { QuantityError } from '../quantity/quantity.ts';
+import { nearest } from '../rulebook/nearest.ts';
 import { DataError } from '../rulebook/problem.ts';
 
 /** Bad input ends a command with this exit code; a check that fails ends it with 1. */
@@ -9,13 +11,112 @@ export class InputError extends Error {
   override name = 'InputError';
 }
 
+/** What a command says of itself, and what it may be given. */
+export interface Command {
+  /** How it is called: "npm run --silent calc". */
+  readonly name: string;
+  /** What it does, in one sentence. */
+  readonly does: string;
+  /** What it may be given besides options, as "NAME [field=value ...]"; nothing where this is left out. */
+  readonly given?: string;
+  /** Its options without their hyphens: the word for what one takes, if it takes anything, and what it does. */
+  readonly options?: Readonly<Record<string, { readonly takes?: string; readonly does: string }>>;
+}
+
+/** What a command was given, its options read. */
+export interface Given {
+  /** All but the options, in order. */
+  readonly words: readonly string[];
+  readonly has: (option: string) => boolean;
+  readonly valueOf: (option: string) => string | undefined;
+}
+
+const written = ([name, { takes }]: [string, { readonly takes?: string }]): string =>
+  `--${name}${takes === undefined ? '' : ` ${takes}`}`;
+
 /**
- * Runs a command: its result is its exit code. A mistake in data or input is told plainly; anything else is a fault of ours
- * and keeps its stack.
+ * A command as it is written.
+ * @example howTo({ name: 'npm start', does: 'Serves the site.', options: { port: { takes: 'NUMBER', does: 'where' } } }) // => 'npm start [-- [--port NUMBER]]'
  */
-export async function run(command: () => number | undefined | Promise<number | undefined>): Promise<void> {
+export function howTo({ name, given, options = {} }: Command): string {
+  const parts = [given, ...Object.entries(options).map((each) => `[${written(each)}]`)].filter(Boolean);
+  if (parts.length === 0) return name;
+  const needed = given !== undefined && !given.startsWith('[');
+  return needed ? `${name} -- ${parts.join(' ')}` : `${name} [-- ${parts.join(' ')}]`;
+}
+
+function helpOf(command: Command): string {
+  const options: [string, { readonly takes?: string; readonly does: string }][] = [
+    ...Object.entries(command.options ?? {}),
+    ['help', { does: 'says this' }],
+  ];
+  const wide = Math.max(...options.map((each) => written(each).length));
+  return [
+    command.does,
+    '',
+    `  ${howTo(command)}`,
+    '',
+    ...options.map((each) => `  ${written(each).padEnd(wide)}   ${each[1].does}`),
+  ].join('\n');
+}
+
+/** Reads what a command is given. @throws InputError for an option that it does not know, or words where it takes none. */
+function read(command: Command, args: readonly string[]): Given & { readonly help: boolean } {
+  const { options = {}, given } = command;
+  const { tokens, positionals } = parseArgs({
+    args: [...args],
+    options: Object.fromEntries(
+      Object.entries(options).map(([name, { takes }]) => [
+        name,
+        { type: takes ? 'string' : 'boolean' } as const,
+      ]),
+    ),
+    allowPositionals: true,
+    strict: false,
+    tokens: true,
+  });
+  const known = [...Object.keys(options), 'help'];
+  const values = new Map<string, string | undefined>();
+  for (const token of tokens) {
+    if (token.kind !== 'option') continue;
+    const { name, rawName, value } = token;
+    if (!known.includes(name) || !rawName.startsWith('--')) {
+      const guess = nearest(name, known);
+      throw new InputError(
+        `found the option ${rawName}, expected ${known.map((each) => `--${each}`).join(', ')}${guess ? `; did you mean --${guess}?` : ''}`,
+      );
+    }
+    const takes = options[name]?.takes;
+    if ((takes === undefined) !== (value === undefined))
+      throw new InputError(
+        takes === undefined
+          ? `found ${rawName} with "${value}", expected ${rawName} alone`
+          : `found ${rawName} alone, expected ${rawName} ${takes}`,
+      );
+    values.set(name, value);
+  }
+  if (given === undefined && positionals.length > 0 && !values.has('help'))
+    throw new InputError(`found "${positionals.join(' ')}", expected ${howTo(command)}`);
+  return {
+    words: positionals,
+    has: (option) => values.has(option),
+    valueOf: (option) => values.get(option),
+    help: values.has('help'),
+  };
+}
+
+/**
+ * Runs a command: its result is its exit code. Asked with --help it says what it does and takes. A mistake in data or input is told plainly;
+ * anything else is a fault of ours and keeps its stack.
+ */
+export async function run(
+  command: Command,
+  work: (given: Given) => number | undefined | Promise<number | undefined>,
+): Promise<void> {
   try {
-    process.exitCode = (await command()) ?? 0;
+    const given = read(command, process.argv.slice(2));
+    if (given.help) console.log(helpOf(command));
+    else process.exitCode = (await work(given)) ?? 0;
   } catch (error) {
     if (!(error instanceof DataError || error instanceof InputError || error instanceof QuantityError))
       throw error;
@@ -23,3 +124,9 @@ export async function run(command: () => number | undefined | Promise<number | u
     process.exitCode = error instanceof DataError ? 1 : BAD_INPUT;
   }
 }
+
+/** The mistake of being given what a command does not take. */
+export const notAsked = (command: Command, { words }: Given): InputError =>
+  new InputError(
+    `found ${words.length > 0 ? `"${words.join(' ')}"` : 'nothing'}, expected ${howTo(command)}`,
+  );

@@ -2,13 +2,19 @@ import { readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { close, createIndex } from 'pagefind';
 import { filesIn } from '../built/files.ts';
+import { withLongNames } from '../built/long-names.ts';
 import { recordsIn } from '../built/records.ts';
 import { SEARCH_PAGE, withSearchLinks } from '../built/search-links.ts';
 import { wordsApart } from '../built/words-apart.ts';
-import { builtFolder } from './built-folder.ts';
+import { projectTerms } from '../remark/terms.ts';
+import { A_FOLDER, builtFolder } from './built-folder.ts';
 import { run } from './run.ts';
 
-const HOW = 'npm run --silent search:index [-- FOLDER], such as dist';
+const COMMAND = {
+  name: 'npm run --silent search:index',
+  does: 'Writes the index of the search into the built site.',
+  given: A_FOLDER,
+};
 
 /**
  * What nobody looks for by its words: the arithmetic of an example, the way back, heads of tables, what a button does. Pages say of more,
@@ -19,23 +25,28 @@ const LEFT_OUT = ['.working', '.common-cases', '.check table', '.over', 'thead',
 /** Its steps are found in the procedure that it is made from. */
 const CARDS = 'cards/';
 
-await run(async () => {
-  const folder = builtFolder(process.argv.slice(2), HOW);
+await run(COMMAND, async (given) => {
+  const folder = builtFolder(COMMAND, given);
   const { index, errors } = await createIndex({ excludeSelectors: LEFT_OUT });
   if (!index) throw new Error(errors.join('\n'));
+  const terms = projectTerms();
   const told: string[] = [];
   for (const file of filesIn(folder).filter((name) => name.endsWith('.html') && !name.startsWith(CARDS))) {
     const html = readFileSync(join(folder, file), 'utf8');
     // Pages that are not to be found may hold parts that are.
     if (html.includes(' data-pagefind-body'))
-      told.push(...(await index.addHTMLFile({ sourcePath: file, content: wordsApart(html) })).errors);
+      told.push(
+        ...(await index.addHTMLFile({ sourcePath: file, content: withLongNames(wordsApart(html), terms) }))
+          .errors,
+      );
     for (const record of recordsIn(`/${file.replace(/index\.html$/, '')}`, html)) {
       const { url, kind, title, page, content } = record;
       const added = await index.addCustomRecord({
         url,
         content,
         language: 'en',
-        meta: { title, kind, page },
+        // A step is named by its whole first sentence. Weighed as a title, it would stand before the page whose title has the word.
+        meta: { [kind === 'term' ? 'title' : 'first']: title, kind, page },
         filters: { kind: [kind] },
       });
       told.push(...added.errors);

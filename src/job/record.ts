@@ -1,3 +1,4 @@
+import { besideLimit } from '../calc/ceiling/load.ts';
 import type { Figure } from '../calc/declare/calculation.ts';
 import type { FieldProblem, Read } from '../calc/declare/read-fields.ts';
 import { readFields } from '../calc/declare/read-fields.ts';
@@ -14,11 +15,12 @@ import type { JobEntries } from './job-file.ts';
 import { workParts } from './parts/parts.ts';
 import type { WorkedJob } from './planned.ts';
 import { isSet } from './shape.ts';
+import { amountAs, toldApart } from './told-apart.ts';
 import { workJob } from './work.ts';
 
 /** What every record says it is. */
-export const RECORD_FORMAT = 'heel-to-ridge record';
-export const RECORD_VERSION = 1;
+const RECORD_FORMAT = 'heel-to-ridge record';
+const RECORD_VERSION = 1;
 
 /** The largest record that is read, in characters; far above the largest real one. */
 const LARGEST = 4_000_000;
@@ -68,7 +70,7 @@ const recorded = ({ label, value, format: options }: Figure): RecordedFigure =>
  * Every figure of a worked job under a name that stays the same from one working to the next. While a stop holds the plan, the figures behind
  * it are none of a record.
  */
-export function figuresOfJob(plan: WorkedJob, rules: Rulebook): Readonly<Record<string, RecordedFigure>> {
+function figuresOfJob(plan: WorkedJob, rules: Rulebook): Readonly<Record<string, RecordedFigure>> {
   const figure = (label: string, value: Quantity | string | undefined, options?: Figure['format']) =>
     value === undefined ? undefined : recorded({ label, value, ...(options ? { format: options } : {}) });
   const holes = plan.rows.flatMap(({ side, holes }) =>
@@ -92,7 +94,14 @@ export function figuresOfJob(plan: WorkedJob, rules: Rulebook): Readonly<Record<
   const all: [string, RecordedFigure | undefined][] = [
     ['plan.held', figure('Stops that hold the plan', held.map(({ id }) => id).join(', ') || 'none')],
     ['plan.ceiling', figure('The ceiling', plan.load.verdict)],
-    ['plan.load', figure('Weight on the ceiling at the deepest place', plan.load.total, three)],
+    [
+      'plan.load',
+      figure(
+        'Weight on the ceiling at the deepest place',
+        plan.load.total,
+        besideLimit(plan.load.total, plan.load.limit),
+      ),
+    ],
     ['plan.limit', figure('What the ceiling may carry', plan.load.limit)],
     ...parts,
   ];
@@ -196,7 +205,7 @@ export function readRecord(text: string): Read<JobRecord> {
 export interface DifferingFigure {
   readonly name: string;
   readonly label: string;
-  /** Undefined where there was, or is, no such figure. */
+  /** Undefined where there was, or is, no such figure. The two are never the same text: where they would be, each has more digits. */
   readonly before: string | undefined;
   readonly after: string | undefined;
   readonly because: readonly {
@@ -218,7 +227,7 @@ export interface Rechecked {
   readonly cautions: readonly CautionId[];
 }
 
-/** Amounts this near are the same: floating arithmetic may be ordered otherwise from one version to the next. */
+/** Amounts this near are the same: floating arithmetic may be ordered otherwise from one version to the next. All else is a difference, and is told with the digits that show it. */
 const SAME = 1e-9;
 
 /**
@@ -238,12 +247,13 @@ export function recheck(record: JobRecord, rules: Rulebook, known: Rules): Read<
     const [before, after] = [record.figures[name], now[name]];
     if (before && after && alike(before, after)) return [];
     const behind = new Set([...(before?.rules ?? []), ...(after?.rules ?? [])]);
+    const told = before && after ? toldApart(before, after) : [before?.text, after?.text];
     return [
       {
         name,
         label: (after ?? before)?.label ?? name,
-        before: before?.text,
-        after: after?.text,
+        before: told[0],
+        after: told[1],
         because: changed
           .filter((id) => behind.has(id))
           .map((rule) => ({ rule, before: record.rules[rule], after: known[rule]?.value })),
@@ -269,5 +279,6 @@ export function recheck(record: JobRecord, rules: Rulebook, known: Rules): Read<
 
 function alike(a: RecordedFigure, b: RecordedFigure): boolean {
   if (a.amount === undefined || b.amount === undefined) return a.text === b.text;
-  return a.unit === b.unit && Math.abs(a.amount - b.amount) <= SAME * Math.max(1, Math.abs(b.amount));
+  const before = amountAs(a, b.unit ?? '');
+  return before !== undefined && Math.abs(before - b.amount) <= SAME * Math.max(1, Math.abs(b.amount));
 }

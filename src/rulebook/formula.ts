@@ -17,7 +17,9 @@ export class FormulaError extends Error {
 
 /**
  * The number a derived rule comes to, in its own unit.
+ * By hand: 2 + 3.
  * @throws FormulaError if the formula turns in a circle, or takes a value from a rule that has none such.
+ * @example workOut('a.b', new Map([['a.b', { value: { kind: 'exact', unit: 'in', formula: { add: [{ rule: 'a.c' }, { rule: 'a.d' }] } } }], ['a.c', { id: 'a.c', value: { kind: 'exact', number: 2, unit: 'in' } }], ['a.d', { id: 'a.d', value: { kind: 'exact', number: 3, unit: 'in' } }]])) // => 5
  */
 export function workOut(
   id: string,

@@ -1,4 +1,4 @@
-import { readReleases, releaseProblems } from './changes/releases.ts';
+import { readReleases, recallProblems, releaseProblems } from './changes/releases.ts';
 import { workOut } from './formula.ts';
 import { lints as everyLint } from './lints/index.ts';
 import type { Lint, LintContext } from './lints/lint.ts';
@@ -35,7 +35,7 @@ export function loadRulebook(
   if (problems.length > 0) throw new DataError(problems);
   const data = resolve(files);
   const releases = readReleases(folder);
-  const published = releaseProblems(data, files, releases);
+  const published = [...releaseProblems(data, files, releases), ...recallProblems(files, releases)];
   if (published.length > 0) throw new DataError(published);
   return { data, files, releases };
 }

@@ -15,7 +15,10 @@ export const placeholdersIn = (sentence: string): Placeholder[] =>
     written,
   }));
 
-/** The pieces of a sentence in order: words, and the rules between them. */
+/**
+ * The pieces of a sentence in order: words, and the rules between them.
+ * @example splitAtPlaceholders('Keep {a.b} off.').length // => 3
+ */
 export function splitAtPlaceholders(sentence: string): (string | Placeholder)[] {
   const pieces: (string | Placeholder)[] = [];
   let rest = sentence;

@@ -30,6 +30,24 @@ export interface Entry<T> {
   readonly path: readonly PropertyKey[];
 }
 
+/**
+ * What stands in a file but could not be read: an entry, or a file whole. What names it names something all the same, and what it names is
+ * used: its own mistake is told, and nothing that only follows from it.
+ */
+export interface Unread {
+  /** Is the id one of it? */
+  readonly holds: (id: string) => boolean;
+  readonly text: string;
+}
+
+/** Does an id belong to what could not be read? */
+export const isUnread = (unread: readonly Unread[], id: string): boolean =>
+  unread.some(({ holds }) => holds(id));
+
+/** Is an id named in what could not be read? */
+export const namedUnread = (unread: readonly Unread[], id: string): boolean =>
+  unread.some(({ text }) => text.includes(id));
+
 /** All files of a rulebook folder, each entry checked against its schema; what failed stands in `problems`. */
 export interface RuleFiles {
   readonly version: string;
@@ -46,6 +64,7 @@ export interface RuleFiles {
   /** Where the version stands. */
   readonly versionFile: Pick<Problem, 'file' | 'line' | 'column'>;
   readonly problems: readonly Problem[];
+  readonly unread: readonly Unread[];
 }
 
 const VERSION = /^\d{4}\.\d+$/;
@@ -86,19 +105,27 @@ export function readRuleFiles(folder: string): RuleFiles {
   const reasons: Entry<Reason>[] = [];
   const recalls: Entry<Recall>[] = [];
   const unguarded: Entry<Unguarded>[] = [];
+  const unread: Unread[] = [];
   let version = '';
   let versionFile = { file: relative(process.cwd(), join(folder, 'rulebook.yaml')), line: 1, column: 1 };
   const names = yamlFilesIn(folder);
 
   for (const name of names) {
     const shown = relative(process.cwd(), join(folder, name)) || name;
-    const file = readYaml(shown, readFileSync(join(folder, name), 'utf8'));
-    problems.push(...file.problems);
-    if (file.problems.length > 0) continue;
+    const text = readFileSync(join(folder, name), 'utf8');
+    const file = readYaml(shown, text);
     const parts = name.replace(/\.yaml$/, '').split(sep);
     const [topic = ''] = parts;
+    problems.push(...file.problems);
+    if (file.value === null || typeof file.value !== 'object') {
+      const begins = `${topic === 'cautions' ? ['caution', ...parts.slice(1)].join('.') : parts.join('.')}.`;
+      // The id of a document has no file before it, and no dot.
+      const holds = (id: string) => (name === 'sources.yaml' ? !id.includes('.') : id.startsWith(begins));
+      unread.push({ holds, text });
+    }
+    if (file.problems.length > 0) continue;
     const collect = <T>(schema: z.ZodType<T>, into: Entry<T>[], idOf: (key: PropertyKey) => string) =>
-      problems.push(...entriesOf(file, schema, into, idOf));
+      problems.push(...entriesOf(file, schema, into, idOf, unread));
     if (name === 'rulebook.yaml') {
       versionFile = { file: shown, ...file.placeOf(['version']) };
       const given = (file.value as { version?: unknown } | null)?.version;
@@ -135,7 +162,19 @@ export function readRuleFiles(folder: string): RuleFiles {
       check: 'version',
     });
   }
-  return { version, rules, documents, cautions, checks, reasons, recalls, unguarded, versionFile, problems };
+  return {
+    version,
+    rules,
+    documents,
+    cautions,
+    checks,
+    reasons,
+    recalls,
+    unguarded,
+    versionFile,
+    problems,
+    unread,
+  };
 }
 
 /** Reads a folder of check files alone: a reviewer's own, say. */
@@ -159,12 +198,13 @@ export function readCheckFiles(folder: string): {
   return { checks, problems };
 }
 
-/** Every entry of one file held against its schema: what passed goes into `into`, what did not comes back. */
+/** Every entry of one file held against its schema: what passed goes into `into`, what did not into `unread`, and its problems come back. */
 export function entriesOf<T>(
   file: YamlFile,
   schema: z.ZodType<T>,
   into: Entry<T>[],
   idOf: (key: PropertyKey) => string,
+  unread: Unread[] = [],
 ): Problem[] {
   const { value } = file;
   if (value === null || typeof value !== 'object') {
@@ -180,6 +220,7 @@ export function entriesOf<T>(
       into.push({ id: idOf(key), entry: parsed.data, file, path: [key] });
       return [];
     }
+    unread.push({ holds: (id) => id === idOf(key), text: JSON.stringify(raw) ?? '' });
     return explainIssues(parsed.error.issues, raw, file, [key]);
   });
 }

@@ -4,7 +4,10 @@ import { isUnitName, type UnitName } from '../quantity/units.ts';
 import type { RuleValue, TableValue } from './schema.ts';
 import type { CellValue } from './table.ts';
 
-/** A number of a rule as printed: number and unit, in the unit of its source. */
+/**
+ * A number of a rule as printed: number and unit, in the unit of its source.
+ * @example amountText(6, 'ft') // => '6 ft'
+ */
 export const amountText = (amount: number, unit: string): string =>
   isUnitName(unit) ? format(quantity(amount, unit), { figures: 6 }) : `${formatNumber(amount, 6)} ${unit}`;
 
@@ -33,7 +36,10 @@ export function valueText(value: RuleValue, part?: string): string | undefined {
 
 const bounds = { exact: '', 'at-least': 'at least ', 'at-most': 'at most ' } as const;
 
-/** The value of a rule as it stands on its own, its kind said: "at least 2 in". Tables say how many rows they have. */
+/**
+ * The value of a rule as it stands on its own, its kind said: "at least 2 in". Tables say how many rows they have.
+ * @example valueHeadline({ kind: 'at-least', number: 2, unit: 'in' }) // => 'at least 2 in'
+ */
 export function valueHeadline(value: RuleValue): string {
   if (value.kind === 'table') return `a table of ${value.rows.length} rows`;
   const text = valueText(value) ?? '';

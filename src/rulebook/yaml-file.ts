@@ -1,5 +1,6 @@
-import { isMap, isPair, isScalar, LineCounter, type Node, parseDocument, type YAMLError } from 'yaml';
+import { isMap, isPair, isScalar, LineCounter, type Node, parseDocument } from 'yaml';
 import type { Problem } from './problem.ts';
+import { yamlFaults } from './yaml-fault.ts';
 
 /** A YAML file that remembers on which line each of its values stands. */
 export interface YamlFile {
@@ -47,7 +48,9 @@ export function readYaml(name: string, text: string): YamlFile {
     }
     return placeOf(path);
   };
-  const problems = document.errors.map((error) => syntaxProblem(name, error, place));
+  const problems = yamlFaults(text, document, (offset) => place(offset).line).map(
+    ({ at, found, expected, check }): Problem => ({ file: name, ...place(at), found, expected, check }),
+  );
   return { name, value: plainValue(document, problems, name), problems, placeOf, placeOfKey };
 }
 
@@ -82,22 +85,4 @@ function plainValue(document: ReturnType<typeof parseDocument>, problems: Proble
     });
     return undefined;
   }
-}
-
-function syntaxProblem(
-  file: string,
-  error: YAMLError,
-  place: (offset: number) => { line: number; column: number },
-): Problem {
-  const at = { file, ...place(error.pos[0]) };
-  if (error.code === 'DUPLICATE_KEY') {
-    return { ...at, found: 'a key given twice', expected: 'each id once in its file', check: 'duplicate-id' };
-  }
-  const [message = 'a mistake'] = error.message.split('\n');
-  return {
-    ...at,
-    found: message.replace(/^./, (letter) => letter.toLowerCase()),
-    expected: 'YAML',
-    check: 'yaml',
-  };
 }

@@ -14,30 +14,32 @@ import { peers } from './peers.ts';
 import { timeOfRulebook } from './rulebook-time.ts';
 import { timeOfWork } from './work-time.ts';
 
-const HOW =
-  'npm run bench, or npm run bench -- --check, or npm run bench -- with --slow, --peers or --growth';
-const known = ['--check', '--slow', '--peers', '--growth'];
+const COMMAND = {
+  name: 'npm run bench',
+  does: 'Measures the built site and the calculations against their budgets, and prints one table.',
+  options: {
+    check: { does: 'only what comes out the same on every machine; an overrun is then a failure' },
+    slow: { does: 'the types and unit tests too' },
+    peers: { does: 'the same page built by others too' },
+    growth: { does: 'how the site grows with its pages too' },
+  },
+};
 
-/**
- * Measures the site against its budgets and prints one table. With --check it measures only what comes out the same on every machine,
- * and an overrun is a failure; times are told, and never fail, since machines differ.
- */
-await run(async () => {
-  const flags = process.argv.slice(2);
-  const unknown = flags.filter((flag) => !known.includes(flag));
-  const check = flags.includes('--check');
-  if (unknown.length > 0 || (check && flags.length > 1))
-    throw new InputError(`found ${flags.join(' ')}, expected ${HOW}`);
-  const folder = builtFolder([], HOW);
+/** Times are told, and never fail, since machines differ. */
+await run(COMMAND, async (given) => {
+  const check = given.has('check');
+  if (check && ['slow', 'peers', 'growth'].some(given.has))
+    throw new InputError('found --check with another option, expected it alone');
+  const folder = builtFolder(COMMAND, given);
   const site = new Map(filesIn(folder).map((file) => [file, readFileSync(join(folder, file))]));
   const figures: Figure[] = builtSite(site);
   if (!check) {
     // What else runs takes its share: times of a busy machine are too long.
     console.log(`load before: ${(loadavg()[0] ?? 0).toFixed(1)} on ${availableParallelism()} cores`);
     figures.push(...timeOfWork(), ...timeOfLayout(), ...timeOfRulebook(), ...(await timesInBrowser(folder)));
-    if (flags.includes('--slow')) figures.push(...timeOfChecks());
-    if (flags.includes('--peers')) figures.push(...(await peers(folder, site)));
-    if (flags.includes('--growth')) figures.push(...(await growth(site)));
+    if (given.has('slow')) figures.push(...timeOfChecks());
+    if (given.has('peers')) figures.push(...(await peers(folder, site)));
+    if (given.has('growth')) figures.push(...(await growth(site)));
   }
   console.log(tableOf(figures));
   const over = figures.filter(isOver);

@@ -85,6 +85,10 @@ describe('a file beside itself as .gz', () => {
     expect(made && gunzipSync(made).equals(page)).toBe(true);
     expect(made?.length).toBeLessThan(page.length);
   });
+  test.each(['html', 'css', 'js', 'json', 'svg', 'csv', 'txt', 'webmanifest', 'yaml', 'conf', 'sh'])(
+    'is made of words that end in .%s',
+    (ending) => expect(gzipOf(`some.${ending}`, page)).toBeDefined(),
+  );
   test.each([
     ['a small file', 'index.html', Buffer.from('<p>Short</p>')],
     ['a file that is packed already', 'pagefind/index/en_1.pf_index', page],

@@ -1,5 +1,5 @@
 import { execFile } from 'node:child_process';
-import { cpSync, mkdtempSync, readFileSync, writeFileSync } from 'node:fs';
+import { cpSync, mkdtempSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
@@ -139,5 +139,92 @@ describe('the checks command', () => {
     const { code, out } = await command('checks', '--dir', own);
     expect(code).toBe(1);
     expect(out).toContain('total: found 3.25 lb/ft², expected 3.3 lb/ft2');
+  });
+});
+
+/** The commands of the project, by their scripts in package.json. */
+const { scripts } = JSON.parse(readFileSync('package.json', 'utf8')) as { scripts: Record<string, string> };
+const commands = Object.entries(scripts).flatMap(([script, line]) => {
+  const [, name] = /^node src\/cli\/([a-z-]+)\.ts$/.exec(line) ?? [];
+  return name === undefined ? [] : [{ script, name }];
+});
+
+describe('every command', () => {
+  test('is found in package.json', () => {
+    const running = readdirSync('src/cli').filter((file) =>
+      readFileSync(join('src/cli', file), 'utf8').includes('await run('),
+    );
+    expect(commands.map(({ name }) => `${name}.ts`).sort()).toEqual(running.sort());
+  });
+
+  test.concurrent.each(commands)(
+    '$script asked with --help says what it does in a sentence, and its options',
+    async ({ script, name }) => {
+      const { code, out, said } = await command(name, '--help');
+      expect([code, said]).toEqual([0, '']);
+      const [does = '', , how = ''] = out.split('\n');
+      expect(does).toMatch(/^[A-Z].*\w\.$/);
+      expect(how).toMatch(new RegExp(`^ {2}npm (run (--silent )?)?${script}\\b`));
+      // Every option of the line above is told below it.
+      for (const [option] of how.matchAll(/--[a-z][a-z-]*(?=[ \]])(?! npm)/g))
+        if (option !== '--silent') expect(out).toMatch(new RegExp(`^ {2}${option}\\b.{3,}$`, 'm'));
+      expect(out).toMatch(/^ {2}--help /m);
+    },
+  );
+
+  test.concurrent.each<[what: string, name: string, args: string[], said: string]>([
+    ['an option that it has not', 'rules-check', ['--all'], 'found the option --all, expected --help'],
+    [
+      'an option a letter wrong',
+      'start',
+      ['--prot', '4000'],
+      'found the option --prot, expected --port, --built, --help; did you mean --port?',
+    ],
+    ['an option in short', 'start', ['-p', '4000'], 'found the option -p, expected --port, --built, --help'],
+    ['an option without what it takes', 'start', ['--port'], 'found --port alone, expected --port NUMBER'],
+    [
+      'a port that is none',
+      'start',
+      ['--port', 'x'],
+      'found --port x, expected a whole number from 1 to 65535',
+    ],
+    [
+      'an option with more than it takes',
+      'start',
+      ['--built=no'],
+      'found --built with "no", expected --built alone',
+    ],
+    [
+      'words where it takes none',
+      'start',
+      ['now'],
+      'found "now", expected npm start [-- [--port NUMBER] [--built]]',
+    ],
+    ['nothing where it needs a file', 'job', [], 'found nothing, expected npm run --silent job -- FILE.json'],
+  ])('given %s, %s ends at once with a sentence', async (_, name, args, expected) => {
+    const { code, out, said } = await command(name, ...args);
+    expect([code, out]).toEqual([2, '']);
+    expect(said).toContain(expected);
+    expect(said.split('\n')).toHaveLength(1);
+  });
+});
+
+describe('the local:check command', () => {
+  test('tells dead links and pages that lie in the wrong place, with file and line', async () => {
+    const own = mkdtempSync(join(tmpdir(), 'notes-'));
+    cpSync('rules/local/harrow-valley', own, { recursive: true });
+    const head = '---\ntitle: Ours\nsummary: What is ours.\n---\n\n';
+    writeFileSync(join(own, 'pages/ours.mdx'), `${head}See [how to patch](/do/patchin/).\n`);
+    const dead = await command('local-check', own);
+    expect(dead).toMatchObject({ code: 1, out: '' });
+    expect(dead.said).toMatch(
+      /pages\/ours\.mdx:6:5 {2}found the link "\/do\/patchin\/" {2}expected .*did you mean "\/do\/patching\/"\? {2}\(broken-link\)$/,
+    );
+    writeFileSync(join(own, 'ours.mdx'), head);
+    const stray = await command('local-check', own);
+    expect(stray).toMatchObject({ code: 1, out: '' });
+    expect(stray.said).toMatch(
+      /ours\.mdx:1:1 {2}found a page that is not read {2}expected it in the folder pages/,
+    );
   });
 });

@@ -36,6 +36,42 @@ describe('a record worked again', () => {
     expect(found.value.differing.map(({ name }) => name)).not.toContain('ladder.Ladder.foot');
   });
 
+  test('prints two amounts that rounding would print alike with the digits that tell them apart', () => {
+    const chord = data.rules['framing.truss.chord-depth']?.value;
+    if (chord?.kind !== 'exact' || chord.number === undefined) throw new Error('expected one number');
+    const book = changedRulebook(data, {
+      'framing.truss.chord-depth': { ...chord, number: chord.number * 1.00001 },
+    });
+    const found = recheck(record, openRulebook(book), book.rules);
+    if (!found.ok) throw new Error('expected the record to be worked');
+    const names = found.value.differing.map(({ name }) => name);
+    expect(names).toContain('plan.bags');
+    for (const { name, before, after } of found.value.differing) expect(before, name).not.toBe(after);
+    // A deeper chord leaves less room for fill, by less than a thousandth of a bag.
+    const bags = found.value.differing.find(({ name }) => name === 'plan.bags');
+    const [old, now] = [bags?.before, bags?.after].map((text) => Number.parseFloat(text ?? ''));
+    expect(Math.abs((old ?? 0) - 33.9)).toBeLessThan(0.05);
+    expect(now).toBeLessThan(old ?? 0);
+    expect((old ?? 0) - (now ?? 0)).toBeLessThan(0.002);
+  });
+
+  test.each<[what: string, recorded: number, unit: string, listed: boolean]>([
+    ['the last digit that a number holds', 1 + 2 ** -52, '', false],
+    ['a part in a thousand million', 1 + 1e-10, '', false],
+    ['a part in ten million', 1 + 1e-7, '', true],
+    // 12 in to the foot: the same length told in another unit is no difference.
+    ['its unit alone', 1 / 12, 'ft', false],
+    ['its unit and a part in ten million', (1 + 1e-7) / 12, 'ft', true],
+    ['a unit of something else', 1, 'lb', true],
+  ])('of a figure that differs by %s', (_, by, unit, listed) => {
+    const name = 'holes.back.1.along';
+    const hole = record.figures[name];
+    if (hole?.amount === undefined || hole.unit !== 'in') throw new Error('expected inches');
+    const odd = { ...hole, amount: hole.amount * by, unit: unit || hole.unit };
+    const found = recheck({ ...record, figures: { ...record.figures, [name]: odd } }, rules, data.rules);
+    expect(found.ok && found.value.differing.map((each) => each.name)).toEqual(listed ? [name] : []);
+  });
+
   test('tells a figure that differs with no changed rule behind it', () => {
     const odd: JobRecord = {
       ...record,

@@ -1,7 +1,3 @@
-/**
- * How many faults, put into the code on purpose, do the tests notice? `npm run code:mutate`, or with the names of folders:
- * `npm run code:mutate -- quantity fill`. It takes long, so it is no part of `npm test`.
- */
 import { spawnSync } from 'node:child_process';
 import {
   cpSync,
@@ -15,6 +11,7 @@ import {
 } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join, resolve } from 'node:path';
+import { InputError, run } from '../../src/cli/run.ts';
 
 /** The share of mutants that has to be noticed. */
 const LEAST_NOTICED = 0.85;
@@ -131,19 +128,26 @@ function mutantsOf(name: string): Counted {
 const told = (name: string, { noticed, endless, all }: Counted): string =>
   `${name}: ${noticed} of ${all} noticed, ${all === 0 ? 100 : ((100 * noticed) / all).toFixed(1)} %; ${endless} of them never ended`;
 
-const asked = process.argv.slice(2);
-const unknown = asked.find((name) => !(name in folders));
-if (unknown !== undefined)
-  throw new Error(`found ${unknown}, expected one of ${Object.keys(folders).join(', ')}`);
-install();
-const sum = { noticed: 0, endless: 0, all: 0 };
-for (const name of asked.length > 0 ? asked : Object.keys(folders)) {
-  const began = performance.now();
-  const found = mutantsOf(name);
-  sum.noticed += found.noticed;
-  sum.endless += found.endless;
-  sum.all += found.all;
-  console.log(`${told(name, found)}; in ${Math.round((performance.now() - began) / 1000)} s`);
-}
-console.log(`${told('in all', sum)} (${100 * LEAST_NOTICED} % asked)`);
-process.exitCode = sum.noticed >= LEAST_NOTICED * sum.all ? 0 : 1;
+const COMMAND = {
+  name: 'npm run code:mutate',
+  does: 'Puts faults into the code on purpose, which takes hours, and lists those that no test notices.',
+  given: '[FOLDER ..., such as quantity fill]',
+};
+
+await run(COMMAND, ({ words: asked }) => {
+  const unknown = asked.find((name) => !Object.hasOwn(folders, name));
+  if (unknown !== undefined)
+    throw new InputError(`found ${unknown}, expected one of ${Object.keys(folders).join(', ')}`);
+  install();
+  const sum = { noticed: 0, endless: 0, all: 0 };
+  for (const name of asked.length > 0 ? asked : Object.keys(folders)) {
+    const began = performance.now();
+    const found = mutantsOf(name);
+    sum.noticed += found.noticed;
+    sum.endless += found.endless;
+    sum.all += found.all;
+    console.log(`${told(name, found)}; in ${Math.round((performance.now() - began) / 1000)} s`);
+  }
+  console.log(`${told('in all', sum)} (${100 * LEAST_NOTICED} % asked)`);
+  return sum.noticed >= LEAST_NOTICED * sum.all ? 0 : 1;
+});

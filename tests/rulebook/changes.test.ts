@@ -1,9 +1,12 @@
 import { describe, expect, test } from 'vitest';
 import { type ChangeKind, diffRulebooks } from '../../src/rulebook/changes/diff.ts';
 import { changesByVersion, compareVersions, releaseProblems } from '../../src/rulebook/changes/releases.ts';
+import { rulebookJson } from '../../src/rulebook/export/json.ts';
+import { formatProblem } from '../../src/rulebook/problem.ts';
 import type { Rule, RulebookData } from '../../src/rulebook/rulebook.ts';
 import type { Reason, RuleValue } from '../../src/rulebook/schema.ts';
 import { theProject } from '../the-project.ts';
+import { problemsOf, rule as ruleText } from './folder.ts';
 
 const { data, files } = theProject();
 const [some] = Object.values(data.rules) as [Rule];
@@ -207,4 +210,30 @@ describe('beside what was published', () => {
     const { [id]: _, ...rest } = data.rules;
     expect(told({ ...data, version: '2099.1', rules: rest })[0]?.check).toBe('permanent-id');
   });
+});
+
+describe('a recall names a version that somebody can have', () => {
+  /** A folder at 2026.3, with 2026.1 and 2026.2 published, that recalls a version. */
+  const told = (recalled: string) =>
+    problemsOf({
+      'rulebook.yaml': `version: "2026.3"\nrecall: [{ version: "${recalled}", reason: A load is wrong. }]\n`,
+      'a/b.yaml': ruleText('width'),
+      'releases/2026.1.json': rulebookJson(book('2026.1')),
+      'releases/2026.2.json': rulebookJson(book('2026.2')),
+    }).map(formatProblem);
+
+  test.each(['2026.1', '2026.2', '2026.3'])('%s was published, or is the one at hand', (version) =>
+    expect(told(version)).toEqual([]),
+  );
+
+  test.each([
+    ['one before the first', '2025.7'],
+    ['one between, which was left out', '2026.0'],
+    ['one whose name begins alike', '2026.10'],
+    ['one that is still to come', '2026.4'],
+  ])('%s stops at its line', (_, version) =>
+    expect(told(version)).toEqual([
+      `rulebook.yaml:2:21  found a recall of ${version}, which was never published  expected one that was (2026.1, 2026.2, 2026.3), or no recall  (recalled-version)`,
+    ]),
+  );
 });

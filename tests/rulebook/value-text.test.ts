@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import type { RuleValue } from '../../src/rulebook/schema.ts';
 import { amountText, rangeText, valueHeadline, valueText } from '../../src/rulebook/value-text.ts';
+import { valuesApart } from '../../src/rulebook/values-apart.ts';
 
 const gap: RuleValue = { kind: 'between', low: 12, high: 16, unit: 'ft' };
 const perInch: RuleValue = { kind: 'between', low: 3, high: 3.14, unit: 'h ft2 F/(Btu in)' };
@@ -61,4 +62,37 @@ describe('numbers keep what the source gives', () => {
   test('a range whose ends are one is one value', () => {
     expect(rangeText(2.2, 2.2, 'lb/ft2')).toBe('2.2 lb/ft²');
   });
+});
+
+describe('two values that differ, as texts that differ', () => {
+  const exact = (number: number): RuleValue => ({ kind: 'exact', number, unit: 'in' });
+  const table = (...rows: [string, number][]): RuleValue => ({
+    kind: 'table',
+    columns: [
+      { name: 'board', title: 'Board' },
+      { name: 'load', title: 'Load', unit: 'lb/ft2' },
+    ],
+    rows,
+  });
+  test.each<[what: string, before: RuleValue, after: RuleValue, told: readonly [string, string]]>([
+    ['two numbers', exact(2), exact(3), ['2 in', '3 in']],
+    [
+      'two numbers that six figures print alike',
+      exact(2),
+      exact(2.00000001),
+      ['{"kind":"exact","number":2,"unit":"in"}', '{"kind":"exact","number":2.00000001,"unit":"in"}'],
+    ],
+    [
+      'two tables of as many rows, by the row that differs',
+      table(['thin', 1.3], ['thick', 2.2]),
+      table(['thin', 1.3], ['thick', 2.1]),
+      ['thick, 2.2 lb/ft²', 'thick, 2.1 lb/ft²'],
+    ],
+    [
+      'a table with a row more',
+      table(['thin', 1.3]),
+      table(['thin', 1.3], ['thick', 2.2]),
+      ['no such row', 'thick, 2.2 lb/ft²'],
+    ],
+  ])('%s', (_, before, after, told) => expect(valuesApart(before, after)).toEqual(told));
 });

@@ -1,6 +1,7 @@
-import { readFileSync, statSync, utimesSync, writeFileSync } from 'node:fs';
+import { execFileSync } from 'node:child_process';
+import { readFileSync, rmSync, statSync, utimesSync, writeFileSync } from 'node:fs';
 import { request } from 'node:http';
-import { join } from 'node:path';
+import { extname, join } from 'node:path';
 import { gunzipSync, gzipSync } from 'node:zlib';
 import { expect, test } from '@playwright/test';
 import { filesIn } from '../../src/built/files.ts';
@@ -56,7 +57,8 @@ test.describe('the recipe for nginx', () => {
     ['a picture', 'mark.svg', /^image\/svg\+xml/, ASKED_ANEW],
     ['a script', script, /javascript/, KEPT_FOR_GOOD],
     ['the worker that keeps a copy', 'worker.js', /javascript/, ASKED_ANEW],
-    ['the manifest', 'site.webmanifest', /./, ASKED_ANEW],
+    ['the manifest', 'site.webmanifest', /^application\/manifest\+json$/, ASKED_ANEW],
+    ['a spreadsheet', 'data/rulebook.csv', /^text\/csv; charset=utf-8$/, ASKED_ANEW],
     ['the list of recalled versions', 'data/recall.json', /^application\/json/, ASKED_ANEW],
     ['a style sheet', style, /^text\/css/, KEPT_FOR_GOOD],
     ['the program of search', 'pagefind/pagefind.js', /javascript/, ASKED_ANEW],
@@ -73,9 +75,58 @@ test.describe('the recipe for nginx', () => {
       expect(answer.headers.server).toBe('nginx');
     });
 
+  /**
+   * The kind that each ending has by the register of media types (IANA; text/csv by RFC 7111, application/yaml by RFC 9512, application/manifest+json by
+   * the W3C's "Web Application Manifest"); scripts are either of the two that RFC 9239 names. Recipes are plain text, to be read; what only the search's own program
+   * reads is no kind in particular.
+   */
+  const kinds: Readonly<Record<string, RegExp>> = {
+    html: /^text\/html; charset=utf-8$/,
+    css: /^text\/css; charset=utf-8$/,
+    js: /^(application|text)\/javascript; charset=utf-8$/,
+    json: /^application\/json$/,
+    svg: /^image\/svg\+xml$/,
+    png: /^image\/png$/,
+    csv: /^text\/csv; charset=utf-8$/,
+    txt: /^text\/plain; charset=utf-8$/,
+    conf: /^text\/plain; charset=utf-8$/,
+    sh: /^text\/plain; charset=utf-8$/,
+    yaml: /^application\/yaml$/,
+    webmanifest: /^application\/manifest\+json$/,
+    ...Object.fromEntries(
+      ['pagefind', 'pf_meta', 'pf_index', 'pf_fragment', 'pf_filter'].map((ending) => [
+        ending,
+        /^application\/octet-stream$/,
+      ]),
+    ),
+  };
+
+  test('every ending that the site has comes as what it is', async () => {
+    const byEnding = new Map(files.map((file) => [extname(file).slice(1), file]));
+    expect([...byEnding.keys()].filter((ending) => !Object.hasOwn(kinds, ending))).toEqual([]);
+    for (const [ending, file] of byEnding)
+      expect((await ask(server.at + file)).headers['content-type'], file).toMatch(kinds[ending] ?? /^$/);
+  });
+
+  test('what was packed beforehand is sent as it is, under its own kind', async () => {
+    execFileSync(process.execPath, ['src/cli/publish-gz.ts', server.root], { stdio: 'pipe' });
+    const beside = filesIn(server.root).filter((file) => file.endsWith('.gz'));
+    const byEnding = new Map(beside.map((file) => [extname(file.replace(/\.gz$/, '')).slice(1), file]));
+    for (const ending of ['html', 'css', 'js', 'json', 'csv', 'conf', 'sh'])
+      expect([...byEnding.keys()], ending).toContain(ending);
+    for (const [ending, file] of byEnding) {
+      const answer = await ask(server.at + file.replace(/\.gz$/, ''), PACKED);
+      expect(answer.headers['content-encoding'], file).toBe('gzip');
+      expect(answer.headers['content-type'], file).toMatch(kinds[ending] ?? /^$/);
+      expect(answer.bytes.equals(readFileSync(join(server.root, file))), file).toBe(true);
+    }
+    for (const file of beside) rmSync(join(server.root, file));
+  });
+
   for (const [what, path] of [
     ['a page', 'do/patching/'],
     ['a file of data', 'data/rulebook.json'],
+    ['a spreadsheet', 'data/rulebook.csv'],
     ['a script', script],
     ['a style sheet', style],
   ] as const)

@@ -51,6 +51,10 @@ export async function startNginx(nginx: string, { workers = 1 } = {}): Promise<N
   writeFileSync(join(folder, 'heel-to-ridge.conf'), recipe);
   const paths = ['client_body', 'proxy', 'fastcgi', 'uwsgi', 'scgi'];
   const types = ['/etc/nginx/mime.types', '/usr/local/etc/nginx/mime.types'].find((path) => existsSync(path));
+  if (types === undefined)
+    throw new Error('found no mime.types of nginx, expected it where nginx keeps its settings');
+  // The recipe asks for it beside the settings, where it is on every host.
+  cpSync(types, join(folder, 'mime.types'));
   writeFileSync(
     join(folder, 'nginx.conf'),
     `daemon off;
@@ -59,7 +63,7 @@ pid ${folder}/pid;
 error_log ${folder}/logs/error.log;
 events { worker_connections 1024; }
 http {
-  include ${types ?? 'mime.types'};
+  include mime.types;
   default_type application/octet-stream;
   sendfile on;
   tcp_nopush on;

@@ -13,7 +13,7 @@ test('the server of "npm start" tells where the site is, and gives every file th
 }) => {
   // One above the port of the tests, so that two runs on one machine can stand side by side.
   const port = Number(new URL(baseURL ?? '').port) + 1;
-  const server = spawn(process.execPath, ['src/cli/start.ts', '--port', `${port}`]);
+  const server = spawn(process.execPath, ['src/cli/start.ts', '--built', '--port', `${port}`]);
   try {
     const told = await new Promise<string>((told, failed) => {
       let said = '';

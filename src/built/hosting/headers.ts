@@ -16,6 +16,18 @@ export const headersFor = (styleSum: string): readonly (readonly [name: string, 
 /** Files whose names hold a sum of what they hold, so that they never change: as a pattern, under whatever path the site stands. */
 export const NEVER_CHANGES = String.raw`/_astro/|/pagefind/(fragment|index|filter)/|\.pf_meta$`;
 
+/**
+ * The kinds of files that the site has and that the list which comes with nginx, "mime.types", does not know: each kind with its endings. Search's own are
+ * packed already and read by its program alone.
+ */
+export const MORE_KINDS: readonly (readonly [kind: string, endings: readonly string[]])[] = [
+  ['text/csv', ['csv']],
+  ['text/plain', ['conf', 'sh']],
+  ['application/manifest+json', ['webmanifest']],
+  ['application/yaml', ['yaml']],
+  ['application/octet-stream', ['pagefind', 'pf_meta', 'pf_index', 'pf_fragment', 'pf_filter']],
+];
+
 /** How long a browser keeps them; and all else, which is asked for anew each time and not sent again while it is the same. */
 export const KEPT_FOR_GOOD = 'public, max-age=31536000, immutable';
 export const ASKED_ANEW = 'no-cache';

@@ -1,8 +1,9 @@
-import { ASKED_ANEW, headersFor, KEPT_FOR_GOOD, NEVER_CHANGES } from './headers.ts';
+import { ASKED_ANEW, headersFor, KEPT_FOR_GOOD, MORE_KINDS, NEVER_CHANGES } from './headers.ts';
 
 /** What stands for each name in double braces, line by line. */
 const fillings = (styleSum: string): Readonly<Record<string, readonly string[]>> => ({
   headers: headersFor(styleSum).map(([name, value]) => `add_header ${name} "${value}" always;`),
+  'more-kinds': MORE_KINDS.map(([kind, endings]) => `${kind.padEnd(25)} ${endings.join(' ')};`),
   'never-changes': [NEVER_CHANGES],
   'kept-for-good': [KEPT_FOR_GOOD],
   'asked-anew': [ASKED_ANEW],

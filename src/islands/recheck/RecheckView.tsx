@@ -4,8 +4,7 @@ import { type Read, sentence } from '../../calc/declare/read-fields.ts';
 import { rulePage } from '../../components/links.ts';
 import { calculationRules } from '../../generated/calculation-rules.ts';
 import { type Rechecked, readRecord, recheck } from '../../job/record.ts';
-import type { RuleValue } from '../../rulebook/schema.ts';
-import { valueHeadline } from '../../rulebook/value-text.ts';
+import { valuesApart } from '../../rulebook/values-apart.ts';
 import { WithBook } from '../book.ts';
 import { Cautions } from '../results/Caution.tsx';
 import { book, rules } from '../rules.ts';
@@ -14,8 +13,6 @@ function checked(text: string): Read<Rechecked> {
   const record = readRecord(text);
   return record.ok ? recheck(record.value, rules, calculationRules.rules) : record;
 }
-
-const told = (value: RuleValue | undefined): string => (value ? valueHeadline(value) : 'not there');
 
 /** Works a saved record again: drop its file, or choose it. Nothing leaves the phone. */
 export function RecheckView(): JSX.Element {
@@ -107,8 +104,8 @@ function Outcome({ found }: { readonly found: Read<Rechecked> }): JSX.Element {
                     ? 'no rule behind it changed'
                     : because.map((each) => (
                         <span class="each" key={each.rule}>
-                          <a href={rulePage(each.rule)}>{each.rule}</a>: {told(each.before)}, now{' '}
-                          {told(each.after)}
+                          <a href={rulePage(each.rule)}>{each.rule}</a>:{' '}
+                          {valuesApart(each.before, each.after).join(', now ')}
                         </span>
                       ))}
                 </td>

@@ -6,7 +6,10 @@ import type { RuleValue, TableValue } from '../schema.ts';
 /** Which way a value went: a safety value allows more or less than it did; any other only changed, or can be compared with nothing. */
 export type ValueChange = 'looser' | 'stricter' | 'value' | 'meaning';
 
-/** Everything of a value but its numbers; a unit counts as its dimension, since amounts are held against each other in one unit. */
+/**
+ * Everything of a value but its numbers; a unit counts as its dimension, since amounts are held against each other in one unit.
+ * @example shapeOf({ kind: 'at-most', number: 2, unit: 'ft' }) // => { kind: 'at-most', unit: 'length' }
+ */
 export function shapeOf(value: RuleValue): unknown {
   const dimension = (unit: string | undefined) =>
     unit === undefined ? undefined : isUnitName(unit) ? units[unit].dimension : unit;
@@ -18,7 +21,11 @@ export function shapeOf(value: RuleValue): unknown {
   return value.kind === 'one-of' ? { kind: value.kind } : { kind: value.kind, unit: dimension(value.unit) };
 }
 
-/** Which way did the numbers of a value go? Undefined where they did not. */
+/**
+ * Which way did the numbers of a value go? Undefined where they did not.
+ * By hand: 1 ft is less than 13 in.
+ * @example valueChange({ kind: 'at-most', number: 13, unit: 'in' }, { kind: 'at-most', number: 1, unit: 'ft' }, 'lower is stricter') // => 'stricter'
+ */
 export function valueChange(
   before: RuleValue,
   after: RuleValue,
@@ -117,5 +124,8 @@ function tableChange(
   return judged(moved, way, false);
 }
 
-/** Are two plain values alike, written out? */
+/**
+ * Are two plain values alike, written out?
+ * @example same([1, 2], [2, 1]) // => false
+ */
 export const same = (a: unknown, b: unknown): boolean => JSON.stringify(a) === JSON.stringify(b);

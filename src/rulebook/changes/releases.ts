@@ -61,6 +61,28 @@ export const reasonFor = (reasons: readonly Reason[], version: string, rule: str
   reasons.find((each) => each.rule === rule && each.version === version)?.reason;
 
 /**
+ * Is every recalled version one that somebody can have: published, or the one at hand? A recall of any other stops nothing, and its writer would
+ * believe that it does.
+ */
+export function recallProblems(
+  { recalls, version }: Pick<RuleFiles, 'recalls' | 'version'>,
+  releases: readonly Pick<RulebookData, 'version'>[],
+): Problem[] {
+  const known = [...new Set([...releases.map((each) => each.version), version])].sort(compareVersions);
+  return recalls
+    .filter(({ id }) => !known.includes(id))
+    .map((entry) =>
+      problemAt(
+        entry,
+        ['version'],
+        `a recall of ${entry.id}, which was never published`,
+        `one that was (${known.join(', ')}), or no recall`,
+        'recalled-version',
+      ),
+    );
+}
+
+/**
  * What is wrong with a rulebook beside those that were published? A published version must stay as it is; an id is for ever; and a safety
  * value that got looser needs its reason.
  */

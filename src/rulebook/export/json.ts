@@ -3,7 +3,7 @@ import type { LoadedCaution, Rule, RulebookData } from '../rulebook.ts';
 import { cautionSchema, documentSchema, ruleSchema } from '../schema.ts';
 
 /** What every exported rulebook says it is. */
-export const RULEBOOK_FORMAT = 'heel-to-ridge rulebook';
+const RULEBOOK_FORMAT = 'heel-to-ridge rulebook';
 
 /** A rulebook as one file, for other programs and for later comparison. */
 const exportSchema = z.strictObject({

@@ -1,7 +1,7 @@
 import type { Recall } from '../schema.ts';
 
 /** What the file of recalled versions says it is. */
-export const RECALL_FORMAT = 'heel-to-ridge recall';
+const RECALL_FORMAT = 'heel-to-ridge recall';
 
 /** The versions that are recalled, as the text of a JSON file: copies of the site on phones ask for it. `version` is the rulebook that says so. */
 export const recallJson = (version: string, recalled: readonly Recall[]): string =>

@@ -1,13 +1,13 @@
 import { rulesIn } from '../formula.ts';
 import { nearest } from '../nearest.ts';
 import { placeholdersIn } from '../placeholders.ts';
-import { problemAt } from '../rule-files.ts';
+import { isUnread, problemAt } from '../rule-files.ts';
 import type { Lint } from './lint.ts';
 
 /** Does every id that a rule or a caution refers to, or that a reason is given for, belong to a rule? */
 export const unknownRule: Lint = {
   name: 'unknown-rule',
-  look: ({ rules, cautions, unguarded }) => {
+  look: ({ rules, cautions, unguarded, unread }) => {
     const known = rules.map(({ id }) => id);
     const fromRules = rules.flatMap((entry) => {
       const { source, value } = entry.entry;
@@ -28,7 +28,7 @@ export const unknownRule: Lint = {
     ]);
     const fromUnguarded = unguarded.map((entry) => ({ entry, path: ['rule'], id: entry.entry.rule }));
     return [...fromRules, ...fromCautions, ...fromUnguarded].flatMap(({ entry, path, id }) => {
-      if (known.includes(id)) return [];
+      if (known.includes(id) || isUnread(unread, id)) return [];
       const guess = nearest(id, known);
       return [
         problemAt(

@@ -1,12 +1,12 @@
 import { citedByCheck } from '../cited-by-check.ts';
 import { nearest } from '../nearest.ts';
-import { problemAt } from '../rule-files.ts';
+import { isUnread, problemAt } from '../rule-files.ts';
 import type { Lint } from './lint.ts';
 
 /** Does every document that is cited stand in sources.yaml? */
 export const unknownSource: Lint = {
   name: 'unknown-source',
-  look: ({ rules, cautions, checks, documents }) => {
+  look: ({ rules, cautions, checks, documents, unread }) => {
     const known = documents.map(({ id }) => id);
     const cited = [
       ...[...rules, ...cautions].map((entry) => {
@@ -27,7 +27,7 @@ export const unknownSource: Lint = {
       }),
     ];
     return cited.flatMap(({ entry, way, document }) => {
-      if (document === undefined || known.includes(document)) return [];
+      if (document === undefined || known.includes(document) || isUnread(unread, document)) return [];
       const guess = nearest(document, known);
       return [
         problemAt(

@@ -1,17 +1,17 @@
 import { citedByCheck } from '../cited-by-check.ts';
-import { problemAtKey } from '../rule-files.ts';
+import { namedUnread, problemAtKey } from '../rule-files.ts';
 import type { Lint } from './lint.ts';
 
 /** Is every document in sources.yaml cited by something? */
 export const unusedSource: Lint = {
   name: 'unused-source',
-  look: ({ rules, cautions, checks, documents }) => {
+  look: ({ rules, cautions, checks, documents, unread }) => {
     const sources = [...rules, ...cautions].map(({ entry: { source } }) =>
       source.kind === 'document' ? source.document : undefined,
     );
     const cited = new Set([...sources, ...checks.map(({ entry }) => citedByCheck(entry.from)?.document)]);
     return documents
-      .filter(({ id }) => !cited.has(id))
+      .filter(({ id }) => !cited.has(id) && !namedUnread(unread, id))
       .map((document) =>
         problemAtKey(
           document,

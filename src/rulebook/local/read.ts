@@ -3,7 +3,7 @@ import { join, relative } from 'node:path';
 import type { z } from 'zod';
 import { nearest } from '../nearest.ts';
 import type { Problem } from '../problem.ts';
-import { type Entry, entriesOf } from '../rule-files.ts';
+import { type Entry, entriesOf, type Unread } from '../rule-files.ts';
 import type { SourceDocument } from '../schema.ts';
 import { readYaml, type YamlFile } from '../yaml-file.ts';
 import { explainIssues, namingKnownKeys } from '../zod-issue.ts';
@@ -41,6 +41,8 @@ export interface Layer {
   readonly notes: readonly Entry<Note>[];
   readonly cautions: readonly Entry<LocalCaution>[];
   readonly documents: readonly Entry<SourceDocument>[];
+  /** What of sources.yaml could not be read. */
+  readonly unreadDocuments: readonly Unread[];
   readonly pages: readonly LocalPageText[];
   readonly logo: Logo | undefined;
   readonly problems: readonly Problem[];
@@ -95,6 +97,7 @@ export function readLayer(folder: string): Layer {
     notes: [],
     cautions: [],
     documents: [],
+    unreadDocuments: [],
     pages: [],
     logo: undefined,
     problems,
@@ -113,16 +116,22 @@ export function readLayer(folder: string): Layer {
     problems.push(...(file.problems.length > 0 ? file.problems : unseenIn(file)));
     return file.problems.length > 0 ? undefined : file;
   };
-  const entries = <T>(name: string, schema: z.ZodType<T>): Entry<T>[] => {
+  const entries = <T>(name: string, schema: z.ZodType<T>, unread: Unread[] = []): Entry<T>[] => {
     const file = yaml(name);
     const into: Entry<T>[] = [];
-    // A file in which every entry is still a comment holds none, and that is no mistake.
-    if (!file || file.value === null || file.value === undefined) return into;
-    if (Array.isArray(file.value)) {
-      complain(name, 'a list', 'entries, each under a name of its own');
+    const whole: Unread = { holds: () => true, text: '' };
+    if (!file) {
+      if (names.includes(name)) unread.push(whole);
       return into;
     }
-    problems.push(...entriesOf(file, schema, into, String));
+    // A file in which every entry is still a comment holds none, and that is no mistake.
+    if (file.value === null || file.value === undefined) return into;
+    if (Array.isArray(file.value)) {
+      complain(name, 'a list', 'entries, each under a name of its own');
+      unread.push(whole);
+      return into;
+    }
+    problems.push(...entriesOf(file, schema, into, String, unread));
     for (const { id, file: at, path } of into)
       if (!/^[a-z0-9-]+(\.[a-z0-9-]+)*$/.test(id))
         problems.push({
@@ -145,6 +154,9 @@ export function readLayer(folder: string): Layer {
     );
   }
 
+  for (const name of strayPages(folder))
+    complain(name, 'a page that is not read', 'it in the folder pages, under a name such as who-to-call.mdx');
+
   if (!names.includes('agency.yaml'))
     complain('agency.yaml', 'no such file', 'one that says whose folder this is');
   const agencyFile = yaml('agency.yaml');
@@ -161,12 +173,14 @@ export function readLayer(folder: string): Layer {
       : complain(logoName, 'no picture', 'a png, jpg or webp');
   })();
 
+  const unreadDocuments: Unread[] = [];
   return {
     agency,
     values: entries('values.yaml', localValueSchema),
     notes: entries('notes.yaml', noteSchema),
     cautions: entries('cautions.yaml', localCautionSchema),
-    documents: entries('sources.yaml', localDocumentSchema),
+    documents: entries('sources.yaml', localDocumentSchema, unreadDocuments),
+    unreadDocuments,
     pages: names.includes('pages') ? pagesIn(folder, complain, textOf, shown) : [],
     logo,
     problems,
@@ -179,6 +193,16 @@ function namesIn(folder: string): string[] | undefined {
   } catch {
     return undefined;
   }
+}
+
+/** The pages of a folder that lie elsewhere than in its folder pages, where they would be left out of the site unsaid. Links are not followed. */
+function strayPages(folder: string, below = ''): string[] {
+  return (namesIn(join(folder, below)) ?? []).flatMap((each) => {
+    const name = below === '' ? each : `${below}/${each}`;
+    if (name === 'pages' || /^(\.|node_modules$)/.test(each)) return [];
+    if (lstatSync(join(folder, name)).isDirectory()) return strayPages(folder, name);
+    return /\.mdx$/i.test(name) ? [name] : [];
+  });
 }
 
 /** Every text of a file, a key too, that holds what a reader can't see. */

@@ -4,7 +4,7 @@ import { same, valueChange } from '../changes/judge.ts';
 import { compareVersions } from '../changes/releases.ts';
 import { nearest } from '../nearest.ts';
 import type { Problem } from '../problem.ts';
-import { type Entry, problemAt, problemAtKey } from '../rule-files.ts';
+import { type Entry, isUnread, problemAt, problemAtKey } from '../rule-files.ts';
 import type { Rule, RulebookData } from '../rulebook.ts';
 import type { RuleSource, RuleValue, SourceDocument } from '../schema.ts';
 import { valueHeadline } from '../value-text.ts';
@@ -381,7 +381,7 @@ function settledRulebook(
 /** Does every document that is cited exist, and was none read tomorrow? */
 function sourceProblems(
   base: RulebookData,
-  { values, notes, cautions, documents }: Layer,
+  { values, notes, cautions, documents, unreadDocuments }: Layer,
   today: string,
 ): Problem[] {
   const known = [...documents.map(({ id }) => id), ...Object.keys(base.documents)];
@@ -400,7 +400,7 @@ function sourceProblems(
     if (source?.kind !== 'document') return [];
     const guess = nearest(source.document.slice(0, 100), known);
     return [
-      ...(known.includes(source.document)
+      ...(known.includes(source.document) || isUnread(unreadDocuments, source.document)
         ? []
         : [
             problemAt(

@@ -3,6 +3,7 @@ import { join } from 'node:path';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { localPageProblems } from '../../../src/remark/local-page.ts';
+import { siteAddresses } from '../../../src/remark/site-addresses.ts';
 import { valueChange } from '../../../src/rulebook/changes/judge.ts';
 import { readLayer } from '../../../src/rulebook/local/read.ts';
 import { resolveLocal } from '../../../src/rulebook/local/resolve.ts';
@@ -22,7 +23,9 @@ function judge(folder: string): readonly Problem[] {
   const { data, local, problems } = resolveLocal(base, [readLayer(folder)], context);
   const all = [
     ...problems,
-    ...(problems.length > 0 ? [] : local.pages.flatMap((page) => localPageProblems(page, data))),
+    ...(problems.length > 0
+      ? []
+      : local.pages.flatMap((page) => localPageProblems(page, data, siteAddresses(data, local)))),
   ];
   expect(performance.now() - started).toBeLessThan(MOST_TIME);
   for (const problem of all) {

@@ -40,6 +40,23 @@ describe('the example', () => {
   });
 });
 
+describe('a document that could not be read is told once', () => {
+  const values = setting(
+    FLUE,
+    '{ kind: at-least, number: 3, unit: in }',
+    '{ kind: document, document: notice, clause: x, read: read }',
+  );
+  const notice = 'notice:\n  kind: regulation\n  document: A notice\n  title: Flues\n';
+  test.each([
+    ['by its entry', notice, /^sources.yaml:2:3 {2}found no "edition"/],
+    ['by its file', `${notice}\tedition: "2026"\n`, /^sources.yaml:5:1 {2}found a tab/],
+  ])('%s, and not where a value names it', (_, sources, expected) => {
+    const problems = resolved({ 'values.yaml': values, 'sources.yaml': sources }).problems.map(formatProblem);
+    for (const each of problems) expect(each).toMatch(/^sources\.yaml/);
+    expect(problems[0]).toMatch(expected);
+  });
+});
+
 describe('what can not stand is refused at its place', () => {
   const told = (files: Record<string, string>, more = context) =>
     resolved(files, more).problems.map(formatProblem);
