@@ -21,7 +21,7 @@ const groups = [
   },
   {
     name: 'shared',
-    test: /node_modules.preact|src.(?:quantity.|calc.declare.|rulebook.(?:rulebook|table|placeholders)\.ts|islands.(?:form.(?!GroupForms)|results.(?!Sheet|Later|queue|redraw))|islands.(?:book|entries|use-entries|as-typed)\.tsx?)/,
+    test: /node_modules.preact|src.(?:quantity.|calc.declare.|rulebook.(?:rulebook|table|placeholders)\.ts|islands.(?:form.(?!GroupForms)|results.(?!Sheet|Later|queue|redraw))|islands.(?:book|use-entries|as-typed)\.tsx?)/,
   },
   { name: 'sheet', test: /src.(?:islands.(?:results.Sheet|calculator.drawn)|drawings.(?:lines|svg))\b/ },
 ];

@@ -74,6 +74,9 @@ export const calculations: readonly AnyCalculation[] = [
   dewPoint,
 ];
 
-/** The calculation by a name; undefined if there is none. */
+/**
+ * The calculation by a name; undefined if there is none.
+ * @example calculationNamed('attic') // => undefined
+ */
 export const calculationNamed = (name: string): AnyCalculation | undefined =>
   calculations.find((each) => each.name === name);

@@ -2,8 +2,10 @@ import { rulesIn } from '../rulebook/formula.ts';
 import { placeholdersIn } from '../rulebook/placeholders.ts';
 import type { References } from '../rulebook/references.ts';
 import { openRulebook, type RulebookData } from '../rulebook/rulebook.ts';
+import type { Check } from '../rulebook/schema.ts';
 import { calculations } from './calculations.ts';
-import { answer } from './declare/calculation.ts';
+import { type AnyCalculation, answer } from './declare/calculation.ts';
+import { filledIn, otherwise } from './variations.ts';
 
 /** One place where a rule is used. */
 export type Use =
@@ -13,7 +15,10 @@ export type Use =
   | { readonly kind: 'rule'; readonly id: string; readonly title: string }
   | { readonly kind: 'caution'; readonly id: string; readonly says: string };
 
-/** A place where a rule is used, in words. */
+/**
+ * A place where a rule is used, in words.
+ * @example useName({ kind: 'page', path: 'do/patching' }) // => 'page: do/patching'
+ */
 export function useName(use: Use): string {
   switch (use.kind) {
     case 'calculator':
@@ -30,19 +35,45 @@ export function useName(use: Use): string {
   }
 }
 
-/** Which rules does each calculation ask for? Watched while each works its own example. */
-export function askedByCalculations(data: RulebookData): ReadonlyMap<string, ReadonlySet<string>> {
-  return new Map(
-    calculations.map((declared) => {
-      const asked = new Set<string>();
-      answer(
+/** Which rules does each calculation ask for? Watched while each works its own example, the entries of its checks, and variations of them. */
+export const askedByCalculations = (
+  data: RulebookData,
+  checks: readonly Pick<Check, 'calculation' | 'given'>[],
+): ReadonlyMap<string, ReadonlySet<string>> =>
+  new Map(
+    calculations.map((declared) => [
+      declared.name,
+      askedBy(
         declared,
-        declared.example,
-        openRulebook(data, (id) => asked.add(id)),
-      );
-      return [declared.name, asked];
-    }),
+        data,
+        checks.filter(({ calculation }) => calculation === declared.name).map(({ given }) => given),
+      ),
+    ]),
   );
+
+/**
+ * Varied are the example, the example with one more entry, since many an entry counts only beside one choice, and whatever asks for a rule
+ * that nothing before it asked for: one choice may open the next.
+ */
+function askedBy(
+  declared: AnyCalculation,
+  data: RulebookData,
+  checked: readonly Readonly<Record<string, unknown>>[],
+): ReadonlySet<string> {
+  const asked = new Set<string>();
+  const rules = openRulebook(data, (id) => asked.add(id));
+  const asksForMore = (entries: unknown): boolean => {
+    const before = asked.size;
+    answer(declared, entries, rules);
+    return asked.size > before;
+  };
+  const { fields, example } = declared;
+  const toVary = [example, ...filledIn(fields, example)];
+  toVary.forEach(asksForMore);
+  toVary.push(...checked.filter(asksForMore));
+  // What is found on the way is varied in its turn: the list grows while it is gone through.
+  for (const entries of toVary) toVary.push(...otherwise(fields, entries).filter(asksForMore));
+  return asked;
 }
 
 /**

@@ -10,7 +10,10 @@ export const page = (path: string): string => (path === '' ? root : `${root}${pa
 /** The address of a file. */
 export const file = (path: string): string => `${root}${path}`;
 
-/** The page of a rule. */
+/**
+ * The page of a rule.
+ * @example rulePage('access.hose.reach').endsWith('/rules/access.hose.reach/') // => true
+ */
 export const rulePage = (id: string): string => page(`rules/${id}`);
 
 /** The page of a document that values are drawn from. */

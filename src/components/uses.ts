@@ -1,7 +1,7 @@
 import { askedByCalculations, type Use, useName, usesOf } from '../calc/uses.ts';
 import { calculationPage, page, rulePage } from './links.ts';
 import { questions } from './questions.ts';
-import { references, rulebook } from './rulebook.ts';
+import { references, rulebook, ruleFiles } from './rulebook.ts';
 
 /** A place where a rule is used, as a page shows it. */
 export interface ShownUse {
@@ -9,7 +9,10 @@ export interface ShownUse {
   readonly href?: string;
 }
 
-const asked = askedByCalculations(rulebook);
+const asked = askedByCalculations(
+  rulebook,
+  ruleFiles.checks.map(({ entry }) => entry),
+);
 
 /** Where a rule of this rulebook is used, each with its page if it has one. */
 export const shownUses = (id: string): ShownUse[] => [

@@ -1,5 +1,6 @@
 import { ridgeAcross } from '../calc/marks/opening.ts';
 import type { WorkedJob } from '../job/planned.ts';
+import { inches } from '../quantity/quantity.ts';
 import type { Rulebook } from '../rulebook/rulebook.ts';
 import { breakLine } from './break-line.ts';
 import { dimension } from './dimension.ts';
@@ -7,7 +8,7 @@ import { hatches, hatchId } from './hatch.ts';
 import { illustration, webPlaces } from './illustration.ts';
 import { leader } from './leader.ts';
 import { hatched, line, type Point, path, text } from './lines.ts';
-import { depth, inches, type PageSize, pageSheets, tapeInches } from './page-sheet.ts';
+import { depth, type PageSize, pageSheets, tapeInches } from './page-sheet.ts';
 import { MOST_BAR, scaleBar } from './scale-bar.ts';
 import { placesAcross } from './section-sheet.ts';
 import type { Drawing } from './svg.ts';

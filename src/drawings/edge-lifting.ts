@@ -1,7 +1,7 @@
 import type { Section } from '../calc/cavity/section.ts';
 import type { Bays } from '../calc/ways/bays.ts';
 import { format } from '../quantity/format.ts';
-import type { Quantity } from '../quantity/quantity.ts';
+import { inches, type Quantity } from '../quantity/quantity.ts';
 import type { Rulebook } from '../rulebook/rulebook.ts';
 import { breakLine } from './break-line.ts';
 import { dimension } from './dimension.ts';
@@ -10,7 +10,7 @@ import { hoseAlong } from './hose.ts';
 import { illustration } from './illustration.ts';
 import { leader } from './leader.ts';
 import { hatched, line, type Point, path } from './lines.ts';
-import { depth, inches, type PageSize, pageSheets, tape, tapeInches } from './page-sheet.ts';
+import { depth, type PageSize, pageSheets, tape, tapeInches } from './page-sheet.ts';
 import { MOST_BAR, scaleBar } from './scale-bar.ts';
 import { placesAcross } from './section-sheet.ts';
 import type { Drawing } from './svg.ts';

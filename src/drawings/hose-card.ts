@@ -1,7 +1,7 @@
 import { toEdge } from '../calc/marks/directions.ts';
 import type { HoseMark, HoseMarks } from '../calc/marks/marks.ts';
 import { format } from '../quantity/format.ts';
-import { amountIn, type Quantity, quantity } from '../quantity/quantity.ts';
+import { inches, type Quantity, quantity } from '../quantity/quantity.ts';
 import type { Rulebook } from '../rulebook/rulebook.ts';
 import { dimension } from './dimension.ts';
 import { circle, line, type Point, path, text, widthOf } from './lines.ts';
@@ -19,7 +19,6 @@ export interface CardWords {
   readonly ridge?: Quantity<'length'>;
 }
 
-const inches = (q: Quantity<'length'>): number => amountIn(q, 'in');
 const tape = (amount: number): string => format(quantity(amount, 'in'), { tape: 8 });
 const markText = ({ mark }: HoseMark): string => format(mark, { tape: 8, round: 'down' });
 /** A push with something to say of it has a sign at its number, told under the list. */
@@ -124,7 +123,8 @@ export function ringShapes(
 }
 
 const LABEL_OUT = 12;
-const LABEL_ROOM = 15;
+/** Two numbers of two digits side by side, and a gap to tell them apart by. */
+const LABEL_ROOM = 19;
 
 /** Which way is out of the zone at a place of its edge? */
 function outward({ left, right, up, down }: HoseMarks['zone'], x: number, y: number): Point {

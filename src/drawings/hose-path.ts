@@ -1,13 +1,14 @@
 import type { HoseMarks } from '../calc/marks/marks.ts';
 import { ridgeAcross } from '../calc/marks/opening.ts';
 import { format } from '../quantity/format.ts';
+import { inches } from '../quantity/quantity.ts';
 import type { Rulebook } from '../rulebook/rulebook.ts';
 import { dimension } from './dimension.ts';
 import { hatches } from './hatch.ts';
 import { rayShapes, ringShapes, zoneShapes } from './hose-card.ts';
 import { type HoseCavity, hoseSection, pushAtTwelve, shortOf } from './hose-section.ts';
 import { circle, line, text } from './lines.ts';
-import { inches, type PageSize, pageSheets, tape, tapeInches } from './page-sheet.ts';
+import { type PageSize, pageSheets, tape, tapeInches } from './page-sheet.ts';
 import { scaleBar } from './scale-bar.ts';
 import type { Drawing } from './svg.ts';
 import type { At } from './truss-members.ts';

@@ -48,7 +48,11 @@ export const pathText = (points: readonly Point[], closed: boolean): string =>
 
 const round = (value: number): number => Math.round(value * 100) / 100;
 
-/** Digits, spaces and short units: half their height wide, on the average of the usual faces. */
+/**
+ * Digits, spaces and short units: half their height wide, on the average of the usual faces.
+ * By hand: four letters of half of 12.
+ * @example widthOf('4 ft', 12) // => 24
+ */
 export const widthOf = (words: string, size: number): number => words.length * size * 0.5;
 
 export interface TextOptions {

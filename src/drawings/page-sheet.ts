@@ -1,5 +1,5 @@
 import { format } from '../quantity/format.ts';
-import { amountIn, type Quantity, quantity } from '../quantity/quantity.ts';
+import { type Quantity, quantity } from '../quantity/quantity.ts';
 
 /** `wide` for wide screens, as wide as a page's words; `narrow` for a phone held upright and for a card's column. */
 export type PageSize = 'wide' | 'narrow';
@@ -10,14 +10,21 @@ export const pageSheets = {
   narrow: { width: 340, text: 13 },
 } as const;
 
-/** Inches of a length, for the plain arithmetic of a drawing. */
-export const inches = (q: Quantity<'length'>): number => amountIn(q, 'in');
-
-/** A length as read on the tape. */
+/**
+ * A length as read on the tape.
+ * @example tape(quantity(1.75, 'ft')) // => '1 ft 9 in'
+ */
 export const tape = (q: Quantity<'length'>): string => format(q, { tape: 8 });
 
-/** Inches as read on the tape. */
+/**
+ * Inches as read on the tape.
+ * @example tapeInches(21.25) // => '1 ft 9 1/4 in'
+ */
 export const tapeInches = (amount: number): string => tape(quantity(amount, 'in'));
 
-/** A depth, all in inches and to an eighth: a cavity is told so. */
+/**
+ * A depth, all in inches and to an eighth: a cavity is told so.
+ * By hand: 14.3 in are 114.4 eighths, so 114.
+ * @example depth(14.3) // => '14.25 in'
+ */
 export const depth = (amount: number): string => format(quantity(Math.round(amount * 8) / 8, 'in'));

@@ -1,8 +1,9 @@
 import type { PatchLayers } from '../calc/patch/layers.ts';
+import { inches } from '../quantity/quantity.ts';
 import { dimension } from './dimension.ts';
 import { hatches, hatchId } from './hatch.ts';
 import { circle, hatched, line, type Point, path, square, text } from './lines.ts';
-import { cutSize, inches } from './patch-words.ts';
+import { cutSize } from './patch-words.ts';
 import { scaleBar } from './scale-bar.ts';
 import type { Drawing, Shape } from './svg.ts';
 

@@ -1,7 +1,8 @@
 import type { PatchLayers } from '../calc/patch/layers.ts';
 import type { Screw } from '../calc/patch/screw-map.ts';
+import { inches } from '../quantity/quantity.ts';
 import { line, type Point, path, text } from './lines.ts';
-import { cutSize, inches } from './patch-words.ts';
+import { cutSize } from './patch-words.ts';
 import { type Drawing, type Shape, shape } from './svg.ts';
 
 /** A CSS inch, which a printer at 100 % makes a true one. */

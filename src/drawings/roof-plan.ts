@@ -1,6 +1,6 @@
 import type { PlannedRow, WorkedJob } from '../job/planned.ts';
 import { format } from '../quantity/format.ts';
-import { amountIn, type Quantity } from '../quantity/quantity.ts';
+import { inches, type Quantity } from '../quantity/quantity.ts';
 import type { Rulebook } from '../rulebook/rulebook.ts';
 import { dimension } from './dimension.ts';
 import { circle, line, type Point, path, square, text, widthOf } from './lines.ts';
@@ -10,7 +10,6 @@ import type { Drawing, Shape } from './svg.ts';
 /** `across the sheet` for wide screens and paper, `down the sheet` for a phone held upright. */
 export type Orientation = 'across the sheet' | 'down the sheet';
 
-const inches = (q: Quantity<'length'>): number => amountIn(q, 'in');
 const tape = (q: Quantity<'length'>): string => format(q, { tape: 8 });
 
 /** How long the roof is drawn, and the room left for dimensions, in drawing units. */

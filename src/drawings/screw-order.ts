@@ -1,8 +1,9 @@
 import type { PatchLayers } from '../calc/patch/layers.ts';
 import type { CornerRun, Screw } from '../calc/patch/screw-map.ts';
+import { inches } from '../quantity/quantity.ts';
 import { dimension } from './dimension.ts';
 import { circle, line, type Point, path, square, text } from './lines.ts';
-import { cutSize, inches, onTape } from './patch-words.ts';
+import { cutSize, onTape } from './patch-words.ts';
 import { type Drawing, type Shape, shape } from './svg.ts';
 
 /** How wide the square is drawn, and the room about it for numbers and dimensions. */

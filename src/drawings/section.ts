@@ -1,6 +1,6 @@
 import type { WorkedJob } from '../job/planned.ts';
 import { format } from '../quantity/format.ts';
-import { amountIn, type Quantity } from '../quantity/quantity.ts';
+import { inches, type Quantity } from '../quantity/quantity.ts';
 import { dimension, reachBeyond } from './dimension.ts';
 import { hatches, hatchId } from './hatch.ts';
 import { hatched, line, type Point, path, text } from './lines.ts';
@@ -8,7 +8,6 @@ import { MOST_BAR, scaleBar } from './scale-bar.ts';
 import { placesAcross, type SectionSheet } from './section-sheet.ts';
 import type { Drawing } from './svg.ts';
 
-const inches = (q: Quantity<'length'>): number => amountIn(q, 'in');
 const tape = (q: Quantity<'length'>): string => format(q, { tape: 8 });
 
 /** Room above the roof where its dimensions need none. */

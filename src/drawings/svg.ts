@@ -38,10 +38,16 @@ const leads = (shapes: readonly (Shape | string)[]): boolean =>
 const rounded = (value: string | number): string =>
   typeof value === 'number' ? String(Math.round(value * 100) / 100) : value;
 
-/** An attribute as it is set on an element, where nothing is to be escaped. */
+/**
+ * An attribute as it is set on an element, where nothing is to be escaped.
+ * @example attributeText(1.2345) // => '1.23'
+ */
 export const attributeText = (value: string | number): string => held(rounded(value));
 
-/** Words as they stand in an element, where nothing is to be escaped. */
+/**
+ * Words as they stand in an element, where nothing is to be escaped.
+ * @example held('6 in < 7 in') // => '6 in < 7 in'
+ */
 export const held = (words: string): string =>
   TO_ESCAPE.test(words) ? words.replace(UNHELD, '\uFFFD') : words;
 

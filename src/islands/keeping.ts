@@ -1,5 +1,5 @@
 import { addressOf, entriesIn } from '../calc/declare/address.ts';
-import type { Entries } from './entries.ts';
+import type { Entries } from '../calc/declare/entries.ts';
 
 /**
  * Where entries are kept between visits: in the address, so that it can be sent, and in the browser's own store, so that a closed tab

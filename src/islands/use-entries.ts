@@ -1,7 +1,7 @@
 import { useCallback, useEffect, useMemo, useRef, useState } from 'preact/hooks';
+import type { Entries } from '../calc/declare/entries.ts';
+import { withEntry } from '../calc/declare/entries.ts';
 import type { FieldProblem, Read } from '../calc/declare/read-fields.ts';
-import type { Entries } from './entries.ts';
-import { withEntry } from './entries.ts';
 import { forget, keep, kept } from './keeping.ts';
 
 /** What entries work out to, and what is wrong with them. */

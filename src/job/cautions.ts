@@ -1,3 +1,4 @@
+import { wideSection } from '../calc/cavity/wide-section.ts';
 import { lacksTrusses } from '../calc/holes/lacks-trusses.ts';
 import type { CautionId } from '../generated/rule-types.ts';
 import type { Rulebook } from '../rulebook/rulebook.ts';
@@ -31,7 +32,7 @@ export function cautionsFor(
         : []),
     ]),
     ...at('layout', [...layout, ...hot.flatMap(({ space }) => space.cautions)]),
-    ...at('fill', ['caution.fill.too-full', ...fill]),
+    ...at('fill', [...wideSection(job.cavity.width, rules), 'caution.fill.too-full', ...fill]),
   ];
 }
 

@@ -1,6 +1,6 @@
 import { bagsFor } from '../calc/fill/bags.ts';
 import { type OpeningSoFar, openingSoFar } from '../calc/log/opening.ts';
-import { minus, named, plus, type Quantity, quantity } from '../quantity/quantity.ts';
+import { amountIn, minus, named, plus, type Quantity, quantity } from '../quantity/quantity.ts';
 import type { Rulebook } from '../rulebook/rulebook.ts';
 import { type LogEntry, wayOf } from './log-entries.ts';
 import { type Opening, openingsOf } from './openings.ts';
@@ -18,18 +18,27 @@ export interface FillLog {
   /** Why the openings are not known, in a sentence; undefined where they are. */
   readonly unknown: string | undefined;
   readonly used: Quantity<'pieces'>;
-  /** Bags the plan still asks for in openings that are not full. */
-  readonly stillToGo: Quantity<'pieces'>;
+  /** Bags the plan still asks for in openings that are not full; undefined while the openings are not known. */
+  readonly stillToGo: Quantity<'pieces'> | undefined;
   /** On the truck at the start: as typed, else as many as the plan loads. */
   readonly loaded: Quantity<'pieces'>;
   /** Below 0 where more was used than was loaded: one of the two counts is wrong. */
   readonly left: Quantity<'pieces'>;
+  /** Does what is left on the truck fill the plan? True too while it is not known what is still to go. */
   readonly enough: boolean;
   /** Bags of the plan for what lies beyond the reach of hose or tube, to be reached another way; undefined where nothing does. */
   readonly beyondReach: Quantity<'pieces'> | undefined;
+  /** Openings that neither hose nor tube goes into. */
+  readonly shut: number;
   /** Entries that belong to no opening of the plan, since the plan changed after them. */
   readonly strays: readonly LogEntry[];
 }
+
+/** Does the hose or tube not go into this opening at all? */
+const shut = ({ reached }: Opening): boolean => amountIn(reached, 'in3') < 1e-6;
+
+/** What is blown through an opening: what the hose reaches. Into one that it does not go into, the whole goes in some other way. */
+const toBlow = (opening: Opening): Quantity<'volume'> => (shut(opening) ? opening.volume : opening.reached);
 
 /** Less than a hundredth of a bag is not told. */
 const NEXT_TO_NOTHING = 0.01;
@@ -50,7 +59,7 @@ export function fillLog(plan: WorkedJob, rules: Rulebook): FillLog {
     const state = entry?.state ?? 'filling';
     const { density, bag_weight } = fill;
     const soFar = openingSoFar(
-      { volume: opening.volume, density, bagWeight: bag_weight, highestDensity: plan.load.highestDensity },
+      { volume: toBlow(opening), density, bagWeight: bag_weight, highestDensity: plan.load.highestDensity },
       entry?.bags ?? quantity(0, 'bag'),
       state,
       rules,
@@ -63,13 +72,15 @@ export function fillLog(plan: WorkedJob, rules: Rulebook): FillLog {
     : [];
   const sum = (all: readonly Quantity<'pieces'>[]) => all.reduce(plus, quantity(0, 'bag'));
   const used = named(sum(entries.map(({ bags }) => bags)), 'n used', 'Bags used');
-  const stillToGo = named(
-    sum(openings.filter(({ state }) => state === 'filling').map(({ left }) => left)),
-    'n go',
-    'Bags still to go in',
-  );
+  const stillToGo = found.known
+    ? named(
+        sum(openings.filter(({ state }) => state === 'filling').map(({ left }) => left)),
+        'n go',
+        'Bags still to go in',
+      )
+    : undefined;
   const leftOver = planned.reduce(
-    (all, { volume, reached }) => (reached ? plus(all, minus(volume, reached)) : all),
+    (all, opening) => plus(all, minus(opening.volume, toBlow(opening))),
     quantity(0, 'ft3'),
   );
   const { bags: beyondReach } = bagsFor(leftOver, fill.density, fill.bag_weight);
@@ -86,7 +97,8 @@ export function fillLog(plan: WorkedJob, rules: Rulebook): FillLog {
       beyondReach.amount > NEXT_TO_NOTHING
         ? named(beyondReach, 'n beyond', 'Bags for what lies beyond the reach')
         : undefined,
-    enough: left.amount >= stillToGo.amount - 1e-9,
+    enough: !stillToGo || left.amount >= stillToGo.amount - 1e-9,
+    shut: planned.filter(shut).length,
     strays,
   };
 }

@@ -6,7 +6,7 @@ import { jobFile, LARGEST_JOB, type OpenedJob, openJobFile } from './job-file.ts
  * A whole job in the fragment of a link: `carried=1.d.<bytes>.<checksum>`. The version of the link, then how its bytes are packed (d: by
  * DEFLATE; p: plain), the bytes of a job file in base64url, and the CRC-32 of the job file. A fragment never reaches a host.
  */
-export const CARRIED = 'carried=';
+const CARRIED = 'carried=';
 const LINK_VERSION = 1;
 
 /** The longest fragment that is read; a job of the largest size is shorter. */

@@ -1,5 +1,6 @@
 import { type ClearSpace, clearSpace } from '../calc/before/clear-space.ts';
 import type { HotThing } from '../calc/before/hot-things.ts';
+import { USUAL_FLUE } from '../calc/before/rings.ts';
 import type { Section } from '../calc/cavity/section.ts';
 import type { KeptOpen } from '../calc/cavity/volume.ts';
 import { hotKinds } from '../calc/holes/fields.ts';
@@ -7,6 +8,7 @@ import { ridgeAcross } from '../calc/marks/opening.ts';
 import { amountIn, byMethod, type Quantity, smaller } from '../quantity/quantity.ts';
 import type { Rulebook } from '../rulebook/rulebook.ts';
 import type { JobValues } from './job-fields.ts';
+import { rises } from './off-the-roof.ts';
 
 type Obstacle = NonNullable<JobValues['roof']['obstacles']>[number];
 type Light = NonNullable<JobValues['ceiling']['lights']>[number];
@@ -36,7 +38,7 @@ export function hotPlaces(job: JobValues, section: Section, rules: Rulebook): Ho
     ...flues.map((flue) => ({
       ...flue,
       at: flueFromEave(flue, job, section),
-      kind: flue.kind ?? 'listed double-wall vent or chimney',
+      kind: flue.kind ?? USUAL_FLUE,
     })),
     ...lights.map((light) => ({ ...light, what: light.kind, at: lightFromEave(light, job) })),
   ].map(({ what, side, along, at, kind, across, listed }, place) => {
@@ -62,9 +64,6 @@ export function hotPlaces(job: JobValues, section: Section, rules: Rulebook): Ho
 /** Those that keep a space open; a light that the fill may touch is buried. */
 export const keptOpen = (places: readonly HotPlace[]): KeptSpace[] =>
   places.flatMap((place) => (place.space.across ? [{ ...place, across: place.space.across }] : []));
-
-/** Half of a double home, and a single slope, rise from the eave to the far end. */
-const rises = (job: JobValues): boolean => job.home.sections === 'double' || job.cavity.shape === 'one-slope';
 
 /**
  * A place down the slope, as a place across the cavity from its eave; the slope of these roofs is slight enough to count as level. The peak

@@ -26,8 +26,8 @@ export interface Opening {
   readonly volume: Quantity<'volume'>;
   /** The hose or tube that is pushed in, all together; undefined for a hole, whose marks tell it. */
   readonly pushed?: Quantity<'length'>;
-  /** What of the volume lies along that hose or tube: what lies beyond its reach is left over. Undefined for a hole. */
-  readonly reached?: Quantity<'volume'>;
+  /** What of the volume lies along that hose or tube, the rest being left over: nothing where it does not go in, all of it at a hole. */
+  readonly reached: Quantity<'volume'>;
 }
 
 /** Every opening of the way that is taken; or, in a sentence, why they are not known. */
@@ -79,7 +79,14 @@ export function openingsOf(plan: WorkedJob, rules: Rulebook): Openings {
     return known(
       chosen,
       plan.rows.flatMap(({ side, holes }) =>
-        holes.map(({ number, along, volume }) => ({ what: 'Hole', side, number, at: along, volume })),
+        holes.map(({ number, along, volume }) => ({
+          what: 'Hole',
+          side,
+          number,
+          at: along,
+          volume,
+          reached: volume,
+        })),
       ),
     );
   const outcomes = workPart(chosen === 'gable end' ? gableLanesPart : liftedEdgePart, plan, rules);

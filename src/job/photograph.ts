@@ -24,7 +24,7 @@ export const ANYTHING_ELSE = 'anything-else';
 /** As long as a line of words may be. */
 export const MOST_WORDS = 200;
 /** Longest side of a picture that is kept, in pixels: a label can still be read, and a job's pictures go into one message. */
-export const LONGEST_SIDE = 1600;
+const LONGEST_SIDE = 1600;
 /** Far above what a picture of that size takes. */
 export const MOST_BYTES = 5_000_000;
 

@@ -8,8 +8,8 @@ import { isJpeg, MOST_BYTES, type Photograph, photographIn } from './photograph.
  * A job with its photographs in one file: a zip with the job file as it is saved alone, the pictures, so that any program can show them,
  * and what is known of each.
  */
-export const PHOTOGRAPHS_FORMAT = 'heel-to-ridge photographs';
-export const PHOTOGRAPHS_VERSION = 1;
+const PHOTOGRAPHS_FORMAT = 'heel-to-ridge photographs';
+const PHOTOGRAPHS_VERSION = 1;
 
 const JOB = 'job.json';
 const LIST = 'photographs.json';

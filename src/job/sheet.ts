@@ -1,4 +1,4 @@
-import { mostThatPasses } from '../calc/ceiling/load.ts';
+import { besideLimit, mostThatPasses } from '../calc/ceiling/load.ts';
 import { remarkText } from '../calc/declare/remark.ts';
 import { clashSentence, departureSentence } from '../calc/holes/words.ts';
 import { format } from '../quantity/format.ts';
@@ -77,7 +77,7 @@ function planLines(
 /** What the ceiling carries, and what would pass. */
 const ceilingLines = ({ load }: WorkedJob): string[] => [
   `CEILING: ${load.verdict}`,
-  `  on it at the deepest place ${format(load.total, { figures: 3 })}${load.limit ? `, it may carry ${format(load.limit)}` : ''}`,
+  `  on it at the deepest place ${format(load.total, besideLimit(load.total, load.limit))}${load.limit ? `, it may carry ${format(load.limit)}` : ''}`,
   ...(load.highestDensity && load.greatestDepth
     ? [
         `  passes up to ${format(load.highestDensity, mostThatPasses)}, or to ${format(load.greatestDepth, { ...tape, ...mostThatPasses })} of new fill`,
@@ -97,10 +97,12 @@ function logLines(
   return [
     '',
     'FILL LOG',
-    `  ${format(log.used)} in, ${format(log.left)} left on the truck, ${format(log.stillToGo, count)} to go`,
+    `  ${format(log.used)} in, ${format(log.left)} left on the truck, ${log.stillToGo ? `${format(log.stillToGo, count)} to go` : 'what is to go is not known'}`,
     ...(log.unknown ? [`  ${log.unknown}`] : []),
     ...(log.beyondReach
-      ? [`  ${format(log.beyondReach, count)} of the plan are for what lies beyond the reach of the hose`]
+      ? [
+          `  ${format(log.beyondReach, count)} more of the plan are for what lies beyond the reach of the hose`,
+        ]
       : []),
     ...log.openings.map(
       ({ opening, bags, planned, density, verdict }) =>

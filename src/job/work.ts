@@ -16,6 +16,7 @@ import { cautionsFor } from './cautions.ts';
 import type { JobValues } from './job-fields.ts';
 import { hotPlaces, keptOpen } from './kept-open.ts';
 import { checkLog } from './log-entries.ts';
+import { checkOnTheRoof } from './off-the-roof.ts';
 import type { WorkedJob } from './planned.ts';
 import { type FindLayout, planRow } from './rows.ts';
 import { USUAL_WAY, wayTaken } from './way-taken.ts';
@@ -66,6 +67,7 @@ function worked(job: JobValues, rules: Rulebook, findLayout: FindLayout): Worked
   checkLog(job.log);
   const section = cavitySection(job.cavity);
   const free = freeSection(section, job.old.depth, spacingOf(job.roof), rules);
+  checkOnTheRoof(job, section);
   const hot = hotPlaces(job, section, rules);
   const kept = keptOpen(hot);
   const sides = double ? (['back', 'front'] as const) : (['back'] as const);

@@ -10,7 +10,10 @@ export interface Passage {
   readonly text: string;
 }
 
-/** The part of a file from here to there. */
+/**
+ * The part of a file from here to there.
+ * @example passage('a.md', 'One two.', 4, 7).text // => 'two'
+ */
 export const passage = (file: string, source: string, from: number, to: number): Passage => ({
   file,
   source,
@@ -18,13 +21,19 @@ export const passage = (file: string, source: string, from: number, to: number):
   text: source.slice(from, to),
 });
 
-/** A passage with everything that a pattern finds blanked out, so that every other word keeps its place. */
+/**
+ * A passage with everything that a pattern finds blanked out, so that every other word keeps its place.
+ * @example without(/`[^`]*`/g, { text: 'Run `npm ci` now.' }).text // => 'Run          now.'
+ */
 export const without = (pattern: RegExp, each: Passage): Passage => ({
   ...each,
   text: each.text.replace(pattern, (found) => ' '.repeat(found.length)),
 });
 
-/** Where the letter at this place of a passage stands in its file. */
+/**
+ * Where the letter at this place of a passage stands in its file.
+ * @example placeIn({ file: 'a.md', source: 'One\ntwo three', from: 4 }, 4) // => { file: 'a.md', line: 2, column: 5 }
+ */
 export function placeIn(
   { file, source, from }: Passage,
   at: number,

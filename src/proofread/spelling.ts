@@ -22,7 +22,7 @@ const WORD = /(?<![\p{L}\p{N}_.])\p{L}+(?:['’]\p{L}+)*(?![\p{L}\p{N}_])/gu;
 const SIGN = /^\p{Lu}+s?$|\p{Ll}\p{Lu}/u;
 
 /** The words of a text that are spelled out, with their places: no initials, no signs of units. */
-export const spelledOut = (text: string): { readonly word: string; readonly at: number }[] =>
+const spelledOut = (text: string): { readonly word: string; readonly at: number }[] =>
   [...text.matchAll(WORD)]
     .filter(([word]) => word.length > 1 && !SIGN.test(word))
     .map(({ 0: word, index }) => ({ word, at: index }));

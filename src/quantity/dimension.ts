@@ -183,12 +183,21 @@ function combine(a: Dimension, b: Dimension, sign: 1 | -1): Dimension | undefine
   return combined.get(pair);
 }
 
-/** What is only read off a scale: a thermometer, a sound meter. Two readings are compared, never added or multiplied. */
+/**
+ * What is only read off a scale: a thermometer, a sound meter. Two readings are compared, never added or multiplied.
+ * @example isReading('temperature') // => false
+ */
 export const isReading = (dimension: Dimension): boolean =>
   dimension === 'temperature reading' || dimension === 'sound level';
 
-/** What a times b measures; undefined if nothing here is measured that way. */
+/**
+ * What a times b measures; undefined if nothing here is measured that way.
+ * @example productOf('length', 'area') // => 'volume'
+ */
 export const productOf = (a: Dimension, b: Dimension): Dimension | undefined => combine(a, b, 1);
 
-/** What a divided by b measures; undefined if nothing here is measured that way. */
+/**
+ * What a divided by b measures; undefined if nothing here is measured that way.
+ * @example quotientOf('volume', 'area') // => 'length'
+ */
 export const quotientOf = (a: Dimension, b: Dimension): Dimension | undefined => combine(a, b, -1);

@@ -113,7 +113,10 @@ const CENTS_BELOW = 100;
 const isMoney = ({ dimension }: Quantity): boolean => dimension === 'money' || dimension === 'money rate';
 const money = (amount: number): string => `${amount < 0 ? MINUS : ''}${Math.abs(amount).toFixed(2)}`;
 
-/** A printed number with its unit's sign; one bag is not "1 bags". */
+/**
+ * A printed number with its unit's sign; one bag is not "1 bags".
+ * @example withSign('1', 'bag') // => '1 bag'
+ */
 export function withSign(digits: string, unit: UnitName): string {
   const { sign } = units[unit];
   if (sign === '') return digits;

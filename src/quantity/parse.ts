@@ -1,6 +1,6 @@
 import type { Dimension } from './dimension.ts';
 import { type Quantity, QuantityError, quantity } from './quantity.ts';
-import { type UnitName, type UnitOf, units, unitWritten } from './units.ts';
+import { type UnitName, type UnitOf, units, unitWritten, usualUnit } from './units.ts';
 
 /** What was written can't be read as the quantity asked for; says what was found and what is expected. */
 export class ParseError extends QuantityError {
@@ -40,6 +40,8 @@ const INCHES = String.raw`(?:inches|inch|ins|in\.?|"|″|”|'')`;
 const feetAndInches = new RegExp(`^(${NUMBER})\\s*${FEET}\\s*[-,]?\\s*(${NUMBER})\\s*${INCHES}?$`, 'i');
 const numberAndUnit = new RegExp(`^(${NUMBER})\\s*(.*)$`);
 const groupedByComma = /\d,\d/;
+/** An R as it stands on a bag: R-19, R 3.7. */
+const LEADING_R = /^R[- ]?(?=[\d.])/i;
 
 /** The value of an unsigned number as matched by NUMBER; not finite where a fraction has no size (1/0, 0/0). */
 function amountOf(text: string): number {
@@ -56,7 +58,8 @@ const MOST_CHARACTERS = 60;
 
 /**
  * What quantity did somebody write?
- * Understands `13 ft 10 in`, `13' 10 1/2"`, `3 1/2 in`, `10½ in`, `1.5 lb/ft3`, `-2 in`, and `2.5` where a unit is assumed.
+ * Understands `13 ft 10 in`, `13' 10 1/2"`, `3 1/2 in`, `10½ in`, `1.5 lb/ft3`, `-2 in`, `R-19`, and `2.5` where a unit is assumed; the
+ * weight of a piece may be written as a weight alone, `28 lb`.
  * Odd cases: nothing written, a comma between digits (1,500 may mean 1500 or 1.5), a fraction over 0, a unit of another
  * kind, a missing unit and more than 60 characters are each refused; inches in a feet-and-inches reading stay below 12.
  * @throws ParseError with what was found and what is expected.
@@ -77,8 +80,10 @@ export function parseQuantity<D extends Dimension>(written: string, asked: Asked
       `${expected}, with no comma in the number: 1500 or 1.5`,
     );
   }
-  const negative = /^[-−]/.test(text);
-  const unsigned = text.replace(/^[-−+]\s*/, '');
+  const asR = /resistance/.test(asked.dimension) && LEADING_R.test(text);
+  const plain = asR ? text.replace(LEADING_R, '') : text;
+  const negative = /^[-−]/.test(plain);
+  const unsigned = plain.replace(/^[-−+]\s*/, '');
   const sign = negative ? -1 : 1;
   const refuse = (): never => {
     throw new ParseError(`"${written.trim()}"`, expected);
@@ -98,12 +103,15 @@ export function parseQuantity<D extends Dimension>(written: string, asked: Asked
   if (!Number.isFinite(amount)) return refuse();
   const unitText = after ?? '';
   if (unitText === '') {
-    const unit = asked.assume ?? (asked.dimension === 'number' ? '1' : undefined);
+    const unit =
+      asked.assume ?? (asR || asked.dimension === 'number' ? usualUnit[asked.dimension] : undefined);
     if (!unit) throw new ParseError(`"${written.trim()}", a number with no unit`, expected);
     return made(sign * amount, unit as UnitName, asked);
   }
   const unit = unitWritten(unitText);
   if (!unit) throw new ParseError(`"${written.trim()}" with the unknown unit "${unitText}"`, expected);
+  if (asked.dimension === 'weight of a piece' && units[unit].dimension === 'weight')
+    return made((sign * amount * units[unit].size) / units['lb/bag'].size, 'lb/bag', asked);
   if (units[unit].dimension !== asked.dimension) {
     throw new ParseError(`"${written.trim()}" (${units[unit].dimension})`, expected);
   }

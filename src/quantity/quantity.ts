@@ -91,6 +91,9 @@ export function amountIn<D extends Dimension>(q: Quantity<D>, unit: UnitOf<D>): 
   return from >= facts.size ? q.amount * (from / facts.size) : q.amount / (facts.size / from);
 }
 
+/** A length as a plain number of inches, for arithmetic with places of the tape. @example inches(quantity(2, 'ft')) // => 24 */
+export const inches = (length: Quantity<'length'>): number => amountIn(length, 'in');
+
 /** The same quantity counted in another unit; its name and origin stay. @example inUnit(quantity(24, 'in'), 'ft').amount // => 2 */
 export const inUnit = <D extends Dimension>(q: Quantity<D>, unit: UnitOf<D>): Quantity<D> => ({
   ...q,
@@ -98,7 +101,10 @@ export const inUnit = <D extends Dimension>(q: Quantity<D>, unit: UnitOf<D>): Qu
   unit,
 });
 
-/** Gives a quantity its letter and its name, so that a working shows it on a line of its own. */
+/**
+ * Gives a quantity its letter and its name, so that a working shows it on a line of its own.
+ * @example named(quantity(66, 'ft'), 'L', 'Length').symbol // => 'L'
+ */
 export const named = <D extends Dimension>(q: Quantity<D>, symbol: string, label: string): Quantity<D> => ({
   ...q,
   symbol,
@@ -168,7 +174,11 @@ export function excess<D extends Dimension>(a: Quantity<D>, b: Quantity<NoInfer<
   return compare(a, b) > 0 ? more : { ...more, amount: 0 };
 }
 
-/** All of them added up, in the unit of the first. @throws QuantityError for an empty list. */
+/**
+ * All of them added up, in the unit of the first.
+ * @throws QuantityError for an empty list.
+ * @example total([quantity(1, 'ft'), quantity(6, 'in')]).amount // => 1.5
+ */
 export function total<D extends Dimension>(all: readonly Quantity<D>[]): Quantity<D> {
   const [first, ...rest] = all;
   if (!first) throw new QuantityError('found nothing to add up, expected one quantity or more');

@@ -49,313 +49,179 @@ interface UnitFacts {
   /** As printed after a number; after 1 the name itself, where the sign is its plural. */
   readonly sign: string;
   /** Other ways people write it; the name and the sign are understood as well. */
-  readonly written?: readonly string[];
+  readonly written: readonly string[];
 }
 
+/** A unit of a dimension: its size in base units, its sign, and other ways people write it. */
+const unit = <const D extends Dimension>(
+  dimension: D,
+  size: number,
+  sign: string,
+  ...written: readonly string[]
+) => ({ dimension, size, sign, written });
+
 export const units = {
-  '1': { dimension: 'number', size: 1, sign: '' },
-  percent: { dimension: 'number', size: 0.01, sign: '%', written: ['per cent', 'pct'] },
+  '1': unit('number', 1, ''),
+  percent: unit('number', 0.01, '%', 'per cent', 'pct'),
 
-  in: {
-    dimension: 'length',
-    size: 1,
-    sign: 'in',
-    written: ['inch', 'inches', 'ins', 'in.', '"', '″', '”', "''"],
-  },
-  ft: {
-    dimension: 'length',
-    size: INCHES_PER_FOOT,
-    sign: 'ft',
-    written: ['foot', 'feet', 'ft.', "'", '′', '’'],
-  },
-  mm: {
-    dimension: 'length',
-    size: 0.001 / METRES_PER_INCH,
-    sign: 'mm',
-    written: ['millimetre', 'millimeter'],
-  },
-  cm: {
-    dimension: 'length',
-    size: 0.01 / METRES_PER_INCH,
-    sign: 'cm',
-    written: ['centimetre', 'centimeter'],
-  },
-  m: {
-    dimension: 'length',
-    size: 1 / METRES_PER_INCH,
-    sign: 'm',
-    written: ['metre', 'meter', 'metres', 'meters'],
-  },
+  in: unit('length', 1, 'in', 'inch', 'inches', 'ins', 'in.', '"', '″', '”', "''"),
+  ft: unit('length', INCHES_PER_FOOT, 'ft', 'foot', 'feet', 'ft.', "'", '′', '’'),
+  mm: unit('length', 0.001 / METRES_PER_INCH, 'mm', 'millimetre', 'millimeter'),
+  cm: unit('length', 0.01 / METRES_PER_INCH, 'cm', 'centimetre', 'centimeter'),
+  m: unit('length', 1 / METRES_PER_INCH, 'm', 'metre', 'meter', 'metres', 'meters'),
 
-  in2: { dimension: 'area', size: 1, sign: 'in²', written: ['sq in', 'square inch', 'square inches'] },
-  ft2: { dimension: 'area', size: squareFoot, sign: 'ft²', written: ['sq ft', 'square foot', 'square feet'] },
-  m2: { dimension: 'area', size: METRES_PER_INCH ** -2, sign: 'm²', written: ['sq m'] },
+  in2: unit('area', 1, 'in²', 'sq in', 'square inch', 'square inches'),
+  ft2: unit('area', squareFoot, 'ft²', 'sq ft', 'square foot', 'square feet'),
+  m2: unit('area', METRES_PER_INCH ** -2, 'm²', 'sq m'),
 
-  in3: { dimension: 'volume', size: 1, sign: 'in³', written: ['cu in'] },
-  ft3: { dimension: 'volume', size: cubicFoot, sign: 'ft³', written: ['cu ft', 'cubic foot', 'cubic feet'] },
-  m3: { dimension: 'volume', size: METRES_PER_INCH ** -3, sign: 'm³' },
+  in3: unit('volume', 1, 'in³', 'cu in'),
+  ft3: unit('volume', cubicFoot, 'ft³', 'cu ft', 'cubic foot', 'cubic feet'),
+  m3: unit('volume', METRES_PER_INCH ** -3, 'm³'),
 
-  lb: { dimension: 'weight', size: 1, sign: 'lb', written: ['lbs', 'lb.', 'pound', 'pounds'] },
-  kg: { dimension: 'weight', size: 1 / KILOGRAMS_PER_POUND, sign: 'kg', written: ['kilogram', 'kilograms'] },
+  lb: unit('weight', 1, 'lb', 'lbs', 'lb.', 'pound', 'pounds'),
+  kg: unit('weight', 1 / KILOGRAMS_PER_POUND, 'kg', 'kilogram', 'kilograms'),
 
-  'lb/ft3': {
-    dimension: 'density',
-    size: 1 / cubicFoot,
-    sign: 'lb/ft³',
-    written: ['lb/cu ft', 'pcf', 'lbs/ft3'],
-  },
-  'kg/m3': {
-    dimension: 'density',
-    size: METRES_PER_INCH ** 3 / KILOGRAMS_PER_POUND,
-    sign: 'kg/m³',
-  },
+  'lb/ft3': unit('density', 1 / cubicFoot, 'lb/ft³', 'lb/cu ft', 'pcf', 'lbs/ft3'),
+  'kg/m3': unit('density', METRES_PER_INCH ** 3 / KILOGRAMS_PER_POUND, 'kg/m³'),
 
-  'lb/ft2': {
-    dimension: 'load',
-    size: 1 / squareFoot,
-    sign: 'lb/ft²',
-    written: ['psf', 'lb/sq ft', 'lbs/ft2'],
-  },
-  'kg/m2': { dimension: 'load', size: METRES_PER_INCH ** 2 / KILOGRAMS_PER_POUND, sign: 'kg/m²' },
-  Pa: {
-    dimension: 'load',
-    size: pascal,
-    sign: 'Pa',
-  },
-  psi: { dimension: 'load', size: 1, sign: 'psi' },
-  'in w.c.': {
-    dimension: 'load',
-    size: 1 / INCHES_OF_WATER_PER_PSI,
-    sign: 'in w.c.',
-    written: ['inwc', 'in wc'],
-  },
+  'lb/ft2': unit('load', 1 / squareFoot, 'lb/ft²', 'psf', 'lb/sq ft', 'lbs/ft2'),
+  'kg/m2': unit('load', METRES_PER_INCH ** 2 / KILOGRAMS_PER_POUND, 'kg/m²'),
+  Pa: unit('load', pascal, 'Pa'),
+  psi: unit('load', 1, 'psi'),
+  'in w.c.': unit('load', 1 / INCHES_OF_WATER_PER_PSI, 'in w.c.', 'inwc', 'in wc'),
 
-  psia: { dimension: 'load', size: 1, sign: 'psia' },
-  inHg: { dimension: 'load', size: PASCALS_PER_INCH_OF_MERCURY * pascal, sign: 'inHg', written: ['in Hg'] },
-  atm: { dimension: 'load', size: PASCALS_PER_ATMOSPHERE * pascal, sign: 'atm' },
+  psia: unit('load', 1, 'psia'),
+  inHg: unit('load', PASCALS_PER_INCH_OF_MERCURY * pascal, 'inHg', 'in Hg'),
+  atm: unit('load', PASCALS_PER_ATMOSPHERE * pascal, 'atm'),
 
-  bag: { dimension: 'pieces', size: 1, sign: 'bags' },
-  hole: { dimension: 'pieces', size: 1, sign: 'holes' },
-  piece: { dimension: 'pieces', size: 1, sign: 'pieces' },
-  push: { dimension: 'pieces', size: 1, sign: 'pushes' },
-  screw: { dimension: 'pieces', size: 1, sign: 'screws' },
-  cartridge: { dimension: 'pieces', size: 1, sign: 'cartridges' },
-  roll: { dimension: 'pieces', size: 1, sign: 'rolls' },
-  fibre: {
-    dimension: 'pieces',
-    size: 1,
-    sign: 'fibres',
-    written: ['fiber', 'fibers'],
-  },
-  'lb/bag': { dimension: 'weight of a piece', size: 1, sign: 'lb a bag', written: ['lb per bag'] },
+  bag: unit('pieces', 1, 'bags'),
+  hole: unit('pieces', 1, 'holes'),
+  piece: unit('pieces', 1, 'pieces'),
+  push: unit('pieces', 1, 'pushes'),
+  screw: unit('pieces', 1, 'screws'),
+  cartridge: unit('pieces', 1, 'cartridges'),
+  roll: unit('pieces', 1, 'rolls'),
+  fibre: unit('pieces', 1, 'fibres', 'fiber', 'fibers'),
+  'lb/bag': unit('weight of a piece', 1, 'lb a bag', 'lb per bag'),
 
-  'h ft2 F/Btu': {
-    dimension: 'thermal resistance',
-    size: squareFoot,
-    sign: 'h·ft²·°F/Btu',
-    written: ['R'],
-  },
-  'm2 K/W': { dimension: 'thermal resistance', size: squareMetreKelvinPerWatt, sign: 'm²·K/W' },
-  'h ft2 F/(Btu in)': {
-    dimension: 'resistance per length',
-    size: squareFoot,
-    sign: 'h·ft²·°F/Btu per in',
-    written: ['R per in', 'R/in', 'per in'],
-  },
-  'Btu/(h ft2 F)': { dimension: 'thermal transmittance', size: 1 / squareFoot, sign: 'Btu/(h·ft²·°F)' },
-  'W/(m2 K)': { dimension: 'thermal transmittance', size: 1 / squareMetreKelvinPerWatt, sign: 'W/(m²·K)' },
-  'Btu in/(h ft2 F)': { dimension: 'thermal conductivity', size: 1 / squareFoot, sign: 'Btu·in/(h·ft²·°F)' },
-  'W/(m K)': {
-    dimension: 'thermal conductivity',
-    size: 1 / (squareMetreKelvinPerWatt * METRES_PER_INCH),
-    sign: 'W/(m·K)',
-  },
+  'h ft2 F/Btu': unit('thermal resistance', squareFoot, 'h·ft²·°F/Btu', 'R'),
+  'm2 K/W': unit('thermal resistance', squareMetreKelvinPerWatt, 'm²·K/W'),
+  'h ft2 F/(Btu in)': unit(
+    'resistance per length',
+    squareFoot,
+    'h·ft²·°F/Btu per in',
+    'R per in',
+    'R/in',
+    'per in',
+  ),
+  'Btu/(h ft2 F)': unit('thermal transmittance', 1 / squareFoot, 'Btu/(h·ft²·°F)'),
+  'W/(m2 K)': unit('thermal transmittance', 1 / squareMetreKelvinPerWatt, 'W/(m²·K)'),
+  'Btu in/(h ft2 F)': unit('thermal conductivity', 1 / squareFoot, 'Btu·in/(h·ft²·°F)'),
+  'W/(m K)': unit('thermal conductivity', 1 / (squareMetreKelvinPerWatt * METRES_PER_INCH), 'W/(m·K)'),
 
-  h: { dimension: 'time', size: 1, sign: 'h', written: ['hour', 'hours', 'hr'] },
-  min: { dimension: 'time', size: 1 / MINUTES_PER_HOUR, sign: 'min', written: ['minute', 'minutes'] },
-  s: { dimension: 'time', size: 1 / SECONDS_PER_HOUR, sign: 's', written: ['second', 'seconds'] },
-  day: { dimension: 'time', size: HOURS_PER_DAY, sign: 'days' },
-  year: {
-    dimension: 'time',
-    size: HOURS_PER_DAY * DAYS_PER_YEAR,
-    sign: 'years',
-    written: ['yr'],
-  },
+  h: unit('time', 1, 'h', 'hour', 'hours', 'hr'),
+  min: unit('time', 1 / MINUTES_PER_HOUR, 'min', 'minute', 'minutes'),
+  s: unit('time', 1 / SECONDS_PER_HOUR, 's', 'second', 'seconds'),
+  day: unit('time', HOURS_PER_DAY, 'days'),
+  year: unit('time', HOURS_PER_DAY * DAYS_PER_YEAR, 'years', 'yr'),
 
-  F: { dimension: 'temperature reading', size: 1, sign: '°F', written: ['deg F'] },
-  C: {
-    dimension: 'temperature reading',
-    size: 1 / KELVINS_PER_FAHRENHEIT,
-    zero: CELSIUS_ZERO,
-    sign: '°C',
-    written: ['deg C'],
-  },
-  'F difference': { dimension: 'temperature', size: 1, sign: '°F' },
-  K: { dimension: 'temperature', size: 1 / KELVINS_PER_FAHRENHEIT, sign: 'K' },
-  'F day': {
-    dimension: 'degree-days',
-    size: HOURS_PER_DAY,
-    sign: '°F·days',
-    written: ['degree-days', 'degree days', 'F days', 'HDD'],
-  },
-  'K day': {
-    dimension: 'degree-days',
-    size: HOURS_PER_DAY / KELVINS_PER_FAHRENHEIT,
-    sign: 'K·days',
-    written: ['K days'],
-  },
+  F: unit('temperature reading', 1, '°F', 'deg F'),
+  C: { ...unit('temperature reading', 1 / KELVINS_PER_FAHRENHEIT, '°C', 'deg C'), zero: CELSIUS_ZERO },
+  'F difference': unit('temperature', 1, '°F'),
+  K: unit('temperature', 1 / KELVINS_PER_FAHRENHEIT, 'K'),
+  'F day': unit('degree-days', HOURS_PER_DAY, '°F·days', 'degree-days', 'degree days', 'F days', 'HDD'),
+  'K day': unit('degree-days', HOURS_PER_DAY / KELVINS_PER_FAHRENHEIT, 'K·days', 'K days'),
 
-  'ft/min': {
-    dimension: 'speed',
-    size: INCHES_PER_FOOT * MINUTES_PER_HOUR,
-    sign: 'ft/min',
-    written: ['fpm'],
-  },
-  'in/min': { dimension: 'speed', size: MINUTES_PER_HOUR, sign: 'in/min' },
-  mph: { dimension: 'speed', size: FEET_PER_MILE * INCHES_PER_FOOT, sign: 'mph' },
-  'cfm/ft2': { dimension: 'speed', size: INCHES_PER_FOOT * MINUTES_PER_HOUR, sign: 'cfm per ft²' },
-  cfm: { dimension: 'air flow', size: cubicFoot * MINUTES_PER_HOUR, sign: 'cfm', written: ['ft3/min'] },
-  'L/s': {
-    dimension: 'air flow',
-    size: (0.001 / METRES_PER_INCH ** 3) * SECONDS_PER_HOUR,
-    sign: 'L/s',
-  },
-  'lb/min': {
-    dimension: 'weight rate',
-    size: MINUTES_PER_HOUR,
-    sign: 'lb/min',
-    written: ['lb a minute', 'lb per minute'],
-  },
-  'lb/h': { dimension: 'weight rate', size: 1, sign: 'lb/h', written: ['lb an hour', 'lb per hour'] },
-  'lb/year': {
-    dimension: 'weight rate',
-    size: 1 / (HOURS_PER_DAY * DAYS_PER_YEAR),
-    sign: 'lb a year',
-    written: ['lb per year'],
-  },
-  'lb/ft': { dimension: 'weight per length', size: 1 / INCHES_PER_FOOT, sign: 'lb/ft' },
+  'ft/min': unit('speed', INCHES_PER_FOOT * MINUTES_PER_HOUR, 'ft/min', 'fpm'),
+  'in/min': unit('speed', MINUTES_PER_HOUR, 'in/min'),
+  mph: unit('speed', FEET_PER_MILE * INCHES_PER_FOOT, 'mph'),
+  'cfm/ft2': unit('speed', INCHES_PER_FOOT * MINUTES_PER_HOUR, 'cfm per ft²'),
+  cfm: unit('air flow', cubicFoot * MINUTES_PER_HOUR, 'cfm', 'ft3/min'),
+  'L/s': unit('air flow', (0.001 / METRES_PER_INCH ** 3) * SECONDS_PER_HOUR, 'L/s'),
+  'lb/min': unit('weight rate', MINUTES_PER_HOUR, 'lb/min', 'lb a minute', 'lb per minute'),
+  'lb/h': unit('weight rate', 1, 'lb/h', 'lb an hour', 'lb per hour'),
+  'lb/year': unit('weight rate', 1 / (HOURS_PER_DAY * DAYS_PER_YEAR), 'lb a year', 'lb per year'),
+  'lb/ft': unit('weight per length', 1 / INCHES_PER_FOOT, 'lb/ft'),
 
-  gal: {
-    dimension: 'volume',
-    size: CUBIC_INCHES_PER_GALLON,
-    sign: 'gal',
-    written: ['gallon', 'gallons'],
-  },
-  'fl oz': {
-    dimension: 'volume',
-    size: CUBIC_INCHES_PER_GALLON / FLUID_OUNCES_PER_GALLON,
-    sign: 'fl oz',
-    written: ['fluid ounces', 'fluid ounce'],
-  },
+  gal: unit('volume', CUBIC_INCHES_PER_GALLON, 'gal', 'gallon', 'gallons'),
+  'fl oz': unit(
+    'volume',
+    CUBIC_INCHES_PER_GALLON / FLUID_OUNCES_PER_GALLON,
+    'fl oz',
+    'fluid ounces',
+    'fluid ounce',
+  ),
 
-  'g/m2': { dimension: 'load', size: (0.001 * METRES_PER_INCH ** 2) / KILOGRAMS_PER_POUND, sign: 'g/m²' },
-  'mg/m3': { dimension: 'density', size: (1e-6 * METRES_PER_INCH ** 3) / KILOGRAMS_PER_POUND, sign: 'mg/m³' },
-  'lb/(ft2 in)': {
-    dimension: 'density',
-    size: 1 / squareFoot,
-    sign: 'lb/ft² per in',
-    written: ['lb/ft2 per in', 'psf per in'],
-  },
-  'fibres/cm3': {
-    dimension: 'pieces per volume',
-    size: (100 * METRES_PER_INCH) ** 3,
-    sign: 'fibres/cm³',
-    written: ['fibers/cm3', 'f/cc'],
-  },
-  'ng/(s m2)': {
-    dimension: 'vapour flow',
-    size: (1e-12 / KILOGRAMS_PER_POUND) * SECONDS_PER_HOUR * METRES_PER_INCH ** 2,
-    sign: 'ng/(s·m²)',
-  },
-  'grain/(h ft2)': {
-    dimension: 'vapour flow',
-    size: 1 / (GRAINS_PER_POUND * squareFoot),
-    sign: 'grains/(h·ft²)',
-  },
-  perm: {
-    dimension: 'permeance',
-    size: 1 / (GRAINS_PER_POUND * squareFoot * PASCALS_PER_INCH_OF_MERCURY * pascal),
-    sign: 'perm',
-    written: ['perms'],
-  },
-  'ng/(s m2 Pa)': {
-    dimension: 'permeance',
-    size: ((1e-12 / KILOGRAMS_PER_POUND) * SECONDS_PER_HOUR * METRES_PER_INCH ** 2) / pascal,
-    sign: 'ng/(s·m²·Pa)',
-  },
+  'g/m2': unit('load', (0.001 * METRES_PER_INCH ** 2) / KILOGRAMS_PER_POUND, 'g/m²'),
+  'mg/m3': unit('density', (1e-6 * METRES_PER_INCH ** 3) / KILOGRAMS_PER_POUND, 'mg/m³'),
+  'lb/(ft2 in)': unit('density', 1 / squareFoot, 'lb/ft² per in', 'lb/ft2 per in', 'psf per in'),
+  'fibres/cm3': unit('pieces per volume', (100 * METRES_PER_INCH) ** 3, 'fibres/cm³', 'fibers/cm3', 'f/cc'),
+  'ng/(s m2)': unit(
+    'vapour flow',
+    (1e-12 / KILOGRAMS_PER_POUND) * SECONDS_PER_HOUR * METRES_PER_INCH ** 2,
+    'ng/(s·m²)',
+  ),
+  'grain/(h ft2)': unit('vapour flow', 1 / (GRAINS_PER_POUND * squareFoot), 'grains/(h·ft²)'),
+  perm: unit(
+    'permeance',
+    1 / (GRAINS_PER_POUND * squareFoot * PASCALS_PER_INCH_OF_MERCURY * pascal),
+    'perm',
+    'perms',
+  ),
+  'ng/(s m2 Pa)': unit(
+    'permeance',
+    ((1e-12 / KILOGRAMS_PER_POUND) * SECONDS_PER_HOUR * METRES_PER_INCH ** 2) / pascal,
+    'ng/(s·m²·Pa)',
+  ),
 
-  Btu: { dimension: 'heat', size: 1, sign: 'Btu' },
-  'million Btu': { dimension: 'heat', size: 1_000_000, sign: 'million Btu', written: ['MMBtu'] },
-  kWh: { dimension: 'heat', size: BTU_PER_KILOWATT_HOUR, sign: 'kWh' },
-  therm: { dimension: 'heat', size: BTU_PER_THERM, sign: 'therms' },
-  'Btu/h': { dimension: 'heat flow', size: 1, sign: 'Btu/h' },
-  W: { dimension: 'heat flow', size: SECONDS_PER_HOUR / JOULES_PER_BTU, sign: 'W' },
-  'million Btu/year': {
-    dimension: 'heat flow',
-    size: 1_000_000 / (HOURS_PER_DAY * DAYS_PER_YEAR),
-    sign: 'million Btu a year',
-  },
-  'Btu/(h ft2)': { dimension: 'heat flux', size: 1 / squareFoot, sign: 'Btu/(h·ft²)' },
-  'W/cm2': {
-    dimension: 'heat flux',
-    size: (SECONDS_PER_HOUR / JOULES_PER_BTU) * (100 * METRES_PER_INCH) ** 2,
-    sign: 'W/cm²',
-  },
-  'Btu/(h F)': { dimension: 'heat loss coefficient', size: 1, sign: 'Btu/(h·°F)' },
-  'Btu/gal': { dimension: 'heat per volume', size: 1 / CUBIC_INCHES_PER_GALLON, sign: 'Btu/gal' },
-  'Btu/ft3': { dimension: 'heat per volume', size: 1 / cubicFoot, sign: 'Btu/ft³' },
-  'kg/million Btu': {
-    dimension: 'weight per heat',
-    size: 1 / (KILOGRAMS_PER_POUND * 1_000_000),
-    sign: 'kg a million Btu',
-  },
-  'lb/million Btu': { dimension: 'weight per heat', size: 1 / 1_000_000, sign: 'lb a million Btu' },
+  Btu: unit('heat', 1, 'Btu'),
+  'million Btu': unit('heat', 1_000_000, 'million Btu', 'MMBtu'),
+  kWh: unit('heat', BTU_PER_KILOWATT_HOUR, 'kWh'),
+  therm: unit('heat', BTU_PER_THERM, 'therms'),
+  'Btu/h': unit('heat flow', 1, 'Btu/h'),
+  W: unit('heat flow', SECONDS_PER_HOUR / JOULES_PER_BTU, 'W'),
+  'million Btu/year': unit('heat flow', 1_000_000 / (HOURS_PER_DAY * DAYS_PER_YEAR), 'million Btu a year'),
+  'Btu/(h ft2)': unit('heat flux', 1 / squareFoot, 'Btu/(h·ft²)'),
+  'W/cm2': unit('heat flux', (SECONDS_PER_HOUR / JOULES_PER_BTU) * (100 * METRES_PER_INCH) ** 2, 'W/cm²'),
+  'Btu/(h F)': unit('heat loss coefficient', 1, 'Btu/(h·°F)'),
+  'Btu/gal': unit('heat per volume', 1 / CUBIC_INCHES_PER_GALLON, 'Btu/gal'),
+  'Btu/ft3': unit('heat per volume', 1 / cubicFoot, 'Btu/ft³'),
+  'kg/million Btu': unit('weight per heat', 1 / (KILOGRAMS_PER_POUND * 1_000_000), 'kg a million Btu'),
+  'lb/million Btu': unit('weight per heat', 1 / 1_000_000, 'lb a million Btu'),
 
-  $: { dimension: 'money', size: 1, sign: '$', written: ['dollar', 'dollars', 'USD'] },
-  '$/year': {
-    dimension: 'money rate',
-    size: 1 / (HOURS_PER_DAY * DAYS_PER_YEAR),
-    sign: '$ a year',
-    written: ['$ per year'],
-  },
-  '$/ft2': { dimension: 'money per area', size: 1 / squareFoot, sign: '$ per ft²', written: ['$ a ft2'] },
-  '$/Btu': { dimension: 'price of heat', size: 1, sign: '$ per Btu' },
-  '$/million Btu': { dimension: 'price of heat', size: 1 / 1_000_000, sign: '$ per million Btu' },
-  '$/kWh': {
-    dimension: 'price of heat',
-    size: 1 / BTU_PER_KILOWATT_HOUR,
-    sign: '$ per kWh',
-    written: ['$ a kWh'],
-  },
-  '$/therm': {
-    dimension: 'price of heat',
-    size: 1 / BTU_PER_THERM,
-    sign: '$ per therm',
-    written: ['$ a therm'],
-  },
-  '$/gal': {
-    dimension: 'price per volume',
-    size: 1 / CUBIC_INCHES_PER_GALLON,
-    sign: '$ per gal',
-    written: ['$ a gal', '$/gallon', '$ a gallon', '$ per gallon'],
-  },
-  '$/ft3': { dimension: 'price per volume', size: 1 / cubicFoot, sign: '$ per ft³', written: ['$ a ft3'] },
+  $: unit('money', 1, '$', 'dollar', 'dollars', 'USD'),
+  '$/year': unit('money rate', 1 / (HOURS_PER_DAY * DAYS_PER_YEAR), '$ a year', '$ per year'),
+  '$/ft2': unit('money per area', 1 / squareFoot, '$ per ft²', '$ a ft2'),
+  '$/Btu': unit('price of heat', 1, '$ per Btu'),
+  '$/million Btu': unit('price of heat', 1 / 1_000_000, '$ per million Btu'),
+  '$/kWh': unit('price of heat', 1 / BTU_PER_KILOWATT_HOUR, '$ per kWh', '$ a kWh'),
+  '$/therm': unit('price of heat', 1 / BTU_PER_THERM, '$ per therm', '$ a therm'),
+  '$/gal': unit(
+    'price per volume',
+    1 / CUBIC_INCHES_PER_GALLON,
+    '$ per gal',
+    '$ a gal',
+    '$/gallon',
+    '$ a gallon',
+    '$ per gallon',
+  ),
+  '$/ft3': unit('price per volume', 1 / cubicFoot, '$ per ft³', '$ a ft3'),
 
-  'ft/cartridge': { dimension: 'length of a piece', size: INCHES_PER_FOOT, sign: 'ft a cartridge' },
-  'ft/roll': { dimension: 'length of a piece', size: INCHES_PER_FOOT, sign: 'ft a roll' },
-  'in2/piece': { dimension: 'area of a piece', size: 1, sign: 'in² a piece' },
-  'fl oz/cartridge': {
-    dimension: 'volume of a piece',
-    size: CUBIC_INCHES_PER_GALLON / FLUID_OUNCES_PER_GALLON,
-    sign: 'fl oz a cartridge',
-  },
-  'in3/cartridge': { dimension: 'volume of a piece', size: 1, sign: 'in³ a cartridge' },
+  'ft/cartridge': unit('length of a piece', INCHES_PER_FOOT, 'ft a cartridge'),
+  'ft/roll': unit('length of a piece', INCHES_PER_FOOT, 'ft a roll'),
+  'in2/piece': unit('area of a piece', 1, 'in² a piece'),
+  'fl oz/cartridge': unit(
+    'volume of a piece',
+    CUBIC_INCHES_PER_GALLON / FLUID_OUNCES_PER_GALLON,
+    'fl oz a cartridge',
+  ),
+  'in3/cartridge': unit('volume of a piece', 1, 'in³ a cartridge'),
 
-  dBA: { dimension: 'sound level', size: 1, sign: 'dBA', written: ['dB(A)', 'dB'] },
-  degree: { dimension: 'angle', size: 1, sign: 'degrees', written: ['deg'] },
-  V: { dimension: 'voltage', size: 1, sign: 'V', written: ['volt', 'volts'] },
-  kV: { dimension: 'voltage', size: 1000, sign: 'kV', written: ['kilovolt', 'kilovolts'] },
-} as const satisfies Record<string, UnitFacts>;
+  dBA: unit('sound level', 1, 'dBA', 'dB(A)', 'dB'),
+  degree: unit('angle', 1, 'degrees', 'deg'),
+  V: unit('voltage', 1, 'V', 'volt', 'volts'),
+  kV: unit('voltage', 1000, 'kV', 'kilovolt', 'kilovolts'),
+} satisfies Record<string, UnitFacts>;
 
 export type UnitName = keyof typeof units;
 
@@ -406,7 +272,10 @@ export const usualUnit: { readonly [D in Dimension]?: UnitName } = {
   'pieces per volume': 'fibres/cm3',
 };
 
-/** Is this text the name of a unit in the closed list? */
+/**
+ * Is this text the name of a unit in the closed list?
+ * @example isUnitName('feet') // => false
+ */
 export const isUnitName = (text: string): text is UnitName => Object.hasOwn(units, text);
 
 const plain = (text: string): string =>
@@ -421,12 +290,15 @@ const plain = (text: string): string =>
 
 const byWriting = new Map<string, UnitName>();
 for (const [name, facts] of Object.entries(units) as [UnitName, UnitFacts][]) {
-  for (const way of [name, facts.sign, ...(facts.written ?? [])]) {
+  for (const way of [name, facts.sign, ...facts.written]) {
     // The first to claim a writing has it: what is written "°F" is a reading, not a difference.
     const known = plain(way);
     if (known !== '' && !byWriting.has(known)) byWriting.set(known, name);
   }
 }
 
-/** Which unit did somebody mean by this text? Undefined if none is known by it. */
+/**
+ * Which unit did somebody mean by this text? Undefined if none is known by it.
+ * @example unitWritten('Sq Ft') // => 'ft2'
+ */
 export const unitWritten = (text: string): UnitName | undefined => byWriting.get(plain(text));

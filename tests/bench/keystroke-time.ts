@@ -1,6 +1,6 @@
 import type { Browser, Page } from '@playwright/test';
 import { addressOf } from '../../src/calc/declare/address.ts';
-import { entryAt, withEntry } from '../../src/islands/entries.ts';
+import { entryAt, withEntry } from '../../src/calc/declare/entries.ts';
 import { budgets } from './budgets.ts';
 import { type Figure, median, type Part } from './figure.ts';
 import { largestJob } from './largest-job.ts';

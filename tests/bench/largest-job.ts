@@ -1,5 +1,5 @@
 import { readFileSync } from 'node:fs';
-import { withEntry } from '../../src/islands/entries.ts';
+import { withEntry } from '../../src/calc/declare/entries.ts';
 import type { JobEntries } from '../../src/job/job-file.ts';
 
 /** Feet along the roof at which something stands, on each side. */

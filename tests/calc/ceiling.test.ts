@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { ceiling } from '../../src/calc/ceiling/declaration.ts';
 import { boards } from '../../src/calc/ceiling/fields.ts';
-import { ceilingLoad } from '../../src/calc/ceiling/load.ts';
+import { besideLimit, ceilingLoad } from '../../src/calc/ceiling/load.ts';
 import { answer } from '../../src/calc/declare/calculation.ts';
 import { sentence } from '../../src/calc/declare/read-fields.ts';
 import { format } from '../../src/quantity/format.ts';
@@ -187,6 +187,24 @@ describe('the highest density and the greatest depth lie on the limit', () => {
         ];
         return heavier.every((laying) => load(laying).verdict === 'does not carry it');
       }),
+    );
+  });
+});
+
+describe('a load is printed so that it is told from its limit', () => {
+  // By hand: how many figures it takes until the two numbers differ. 2.2 is the limit of half-inch gypsum at 16 in, in lb/ft2.
+  test.each([
+    [1.6, 2.2, '1.6 lb/ft²'],
+    [2.2, 2.2, '2.2 lb/ft²'],
+    [2.2004, 2.2, '2.2004 lb/ft²'],
+    [2.19996, 2.2, '2.19996 lb/ft²'],
+    [2.204, 2.2, '2.204 lb/ft²'],
+    [2.206, 2.2, '2.21 lb/ft²'],
+    [1.23456, undefined, '1.23 lb/ft²'],
+  ])('%s held against %s: %s', (amount, limit, text) => {
+    const held = quantity(amount, 'lb/ft2');
+    expect(format(held, besideLimit(held, limit === undefined ? undefined : quantity(limit, 'lb/ft2')))).toBe(
+      text,
     );
   });
 });

@@ -64,6 +64,31 @@ test('a density above what the ceiling carries stops the opening, even where the
   ]);
 });
 
+describe('a small opening is counted no nearer than a quarter of a bag', () => {
+  // By hand: 8 ft3 at 1.5 lb/ft3 are 12 lb, 0.4 bags of 30 lb. The nearest quarters, 1/4 and 1/2, are 37 % and 25 % off.
+  const plan = {
+    volume: quantity(8, 'ft3'),
+    density: quantity(1.5, 'lb/ft3'),
+    bagWeight: quantity(30, 'lb/bag'),
+  };
+  test.each([
+    [0, 'full', 'full, light'],
+    [0.25, 'full', 'full, light'],
+    [0.5, 'full', 'full, as planned'],
+    [0.5, 'filling', 'filling'],
+    [0.75, 'full', 'full, heavy'],
+    [0.75, 'filling', 'over the plan and not full'],
+  ] as const)('0.4 bags planned, %s in, %s: %s', (bags, state, verdict) => {
+    expect(openingSoFar(plan, quantity(bags, 'bag'), state, rules).verdict).toBe(verdict);
+  });
+
+  test('of a tenth of a bag, nothing at all is light, though it is within half a quarter', () => {
+    const tenth = { ...plan, volume: quantity(2, 'ft3') };
+    expect(openingSoFar(tenth, quantity(0, 'bag'), 'full', rules).verdict).toBe('full, light');
+    expect(openingSoFar(tenth, quantity(0.25, 'bag'), 'full', rules).verdict).toBe('full, heavy');
+  });
+});
+
 describe('whatever the plan', () => {
   const plans = fc.record({
     volume: fc.double({ min: 0.01, max: 5000, noNaN: true }),

@@ -1,10 +1,27 @@
 import { describe, expect, test } from 'vitest';
 import { calculations } from '../../src/calc/calculations.ts';
+import { answer } from '../../src/calc/declare/calculation.ts';
 import { askedByCalculations, usesOf } from '../../src/calc/uses.ts';
-import type { Rule, RulebookData } from '../../src/rulebook/rulebook.ts';
+import { openRulebook, type Rule, type RulebookData } from '../../src/rulebook/rulebook.ts';
 import { theProject } from '../the-project.ts';
 
-const { data } = theProject();
+const { data, files, references } = theProject();
+const checks = files.checks.map(({ entry }) => entry);
+const asked = askedByCalculations(data, checks);
+
+/** Rules whose words are the choices of a field: they are read as the code is generated, and not while it works. */
+const choicesOnly: readonly string[] = ['ceiling.board.kinds'];
+
+/** What a calculation asks for at its example and its checks alone. */
+function askedByEntriesOf(name: string): ReadonlySet<string> {
+  const found = new Set<string>();
+  const rules = openRulebook(data, (id) => found.add(id));
+  const declared = calculations.find((each) => each.name === name);
+  if (!declared) throw new Error(`found no calculation "${name}"`);
+  answer(declared, declared.example, rules);
+  for (const { calculation, given } of checks) if (calculation === name) answer(declared, given, rules);
+  return found;
+}
 
 /** Invented: one rule that others name in each of the ways there are, and neighbours that do not. */
 const rule = (id: string, more: Partial<Rule>): Rule => ({
@@ -87,12 +104,30 @@ describe('where a rule is used', () => {
     ]);
   });
 
-  test('what a calculation asks is watched while it works its example', () => {
-    const asked = askedByCalculations(data);
+  test('what a calculation asks is watched while it works', () => {
     expect([...asked.keys()]).toEqual(calculations.map(({ name }) => name));
     // The ceiling's limit decides its verdict; it is nothing to the fill, whose own spread of bags is.
     expect(asked.get('ceiling-load')?.has('ceiling.board.limit')).toBe(true);
     expect(asked.get('fill')?.has('ceiling.board.limit')).toBe(false);
     expect(asked.get('fill')?.has('fill.bag.near-enough')).toBe(true);
+  });
+
+  // The examples have a gypsum board and propane, and a roof of no hot flue: what else is read, another choice opens.
+  test.each<[calculation: string, rule: string]>([
+    ['savings', 'energy.heat-content.heating-oil'],
+    // A board of wood fibre, and its thickness beside it.
+    ['roof-heat', 'thermal.board.wood-fibre-r'],
+    // Something on the roof, which is a flue, which is a chimney.
+    ['ways-in', 'clearance.flue.masonry-chimney'],
+  ])('%s asks for %s, which its example and its checks do not', (name, rule) => {
+    expect(asked.get(name)?.has(rule)).toBe(true);
+    expect(askedByEntriesOf(name).has(rule)).toBe(false);
+  });
+
+  test('each rule that the code of the calculations asks for, one of them is found to ask for', () => {
+    const code = [...references].filter(([, where]) => where.some((file) => file.startsWith('src/calc/')));
+    const rules = code.map(([id]) => id).filter((id) => id in data.rules && !choicesOnly.includes(id));
+    expect(rules.length).toBeGreaterThan(50);
+    expect(rules.filter((id) => ![...asked.values()].some((ids) => ids.has(id)))).toEqual([]);
   });
 });

@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
+import { withEntry } from '../../src/calc/declare/entries.ts';
 import { type Read, sentence } from '../../src/calc/declare/read-fields.ts';
-import { withEntry } from '../../src/islands/entries.ts';
 import { type JobEntries, readJobFile, writeJobFile } from '../../src/job/job-file.ts';
 import type { WorkedJob } from '../../src/job/planned.ts';
 import { workJob } from '../../src/job/work.ts';

@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import { Ajv2020, type ErrorObject } from 'ajv/dist/2020.js';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { withEntry } from '../../src/islands/entries.ts';
+import { withEntry } from '../../src/calc/declare/entries.ts';
 import { readJobFile, writeJobFile } from '../../src/job/job-file.ts';
 import { readJobs } from '../../src/job/jobs-file.ts';
 import { jobSchema, jobsSchema } from '../../src/job/json-schema.ts';

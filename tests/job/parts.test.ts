@@ -169,6 +169,17 @@ describe('a part whose entries clash says so at the job’s own field, and the r
     ['two prices', { 'saving.price_of_heat': '20 $/million Btu' }, 'savings', 'saving.price_per_volume'],
     ['a pressed depth above the depth', { 'heat.pressed_depth': '3 in' }, 'roof-heat', 'heat.pressed_depth'],
     [
+      // 2 in of R 10 each are R 20 before. Pressed to a quarter a batt keeps less than half, R 10 at the most; 15 in of fill at R 0.5 give 7.5.
+      'a pressing that takes more R than the fill gives',
+      {
+        'heat.old_r_per_inch': '10 R per in',
+        'heat.pressed_depth': '1/2 in',
+        'fill.label_r_per_inch': '0.5 R per in',
+      },
+      'savings',
+      'heat.pressed_depth',
+    ],
+    [
       'a fact sheet shown after the work',
       { 'receipt.date': '2026-11-01', 'receipt.fact_sheet': '2026-11-02' },
       'receipt',

@@ -111,6 +111,34 @@ describe('what could be mistaken is refused, with what was found and what is exp
   });
 });
 
+describe('what a bag’s label says is read as it stands there', () => {
+  // By hand; a kilogram is 1/0.45359237 lb, by definition of the pound.
+  test.each([
+    ['R-19', 'thermal resistance', 'h ft2 F/Btu', 19],
+    ['R19', 'thermal resistance', 'h ft2 F/Btu', 19],
+    ['r 3.7', 'resistance per length', 'h ft2 F/(Btu in)', 3.7],
+    ['R-3.7 per in', 'resistance per length', 'h ft2 F/(Btu in)', 3.7],
+    ['28 lb', 'weight of a piece', 'lb/bag', 28],
+    ['28.5 lb/bag', 'weight of a piece', 'lb/bag', 28.5],
+    ['12.7 kg', 'weight of a piece', 'lb/bag', 12.7 / 0.45359237],
+  ] as const)('%s, as a %s', (written, dimension, unit, amount) => {
+    expect(amountIn(parseQuantity<typeof dimension>(written, { dimension }), unit)).toBeCloseTo(amount, 12);
+  });
+
+  test.each([
+    ['R-3', 'length'],
+    ['R--3', 'thermal resistance'],
+    ['R', 'thermal resistance'],
+    ['R-19 in', 'thermal resistance'],
+    ['19', 'thermal resistance'],
+    ['28 lb', 'load'],
+    ['28 in', 'weight of a piece'],
+    ['28', 'weight of a piece'],
+  ] as const)('%s is no %s', (written, dimension) => {
+    expect(() => parseQuantity(written, { dimension })).toThrow(ParseError);
+  });
+});
+
 describe('reading never surprises', () => {
   test('whatever is written, it is read as a finite amount or refused with a ParseError', () => {
     fc.assert(

@@ -27,8 +27,11 @@ test('jobs unfolded, one deleted, one to be asked about, a code drawn: axe finds
   page,
 }) => {
   await page.goto('/plan/jobs/');
-  for (const _ of ['one', 'two', 'three'])
+  for (const _ of ['one', 'two', 'three']) {
     await page.getByRole('button', { name: 'Begin with the example’s entries' }).click();
+    await expect(page).toHaveURL(/\/plan\/#/);
+    await page.goBack();
+  }
   await page.locator('.jobs summary').nth(2).click();
   await page.getByRole('button', { name: 'Delete' }).click();
   await page.locator('.jobs summary').first().click();

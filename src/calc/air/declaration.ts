@@ -11,7 +11,7 @@ import type { Room, RoomExhaust } from './rooms.ts';
 const rates = { figures: 3 } as const;
 
 /** The rooms as they were entered, each with a name to be told apart by. */
-export const roomsOf = (rooms: Values<{ rooms: typeof roomsField }>['rooms']): Room[] =>
+const roomsOf = (rooms: Values<{ rooms: typeof roomsField }>['rooms']): Room[] =>
   rooms.map(({ name, room, flow, runs, window }, place) => ({
     name: name ?? `${room} ${place + 1}`,
     room,

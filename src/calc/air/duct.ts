@@ -17,6 +17,8 @@ export interface ExhaustDuct {
 /**
  * How long may this exhaust duct be? In ft, by the table of IRC M1506.2 with so much off for each elbow; 0 where the elbows use it up.
  * A flow or size that the table as entered here does not hold has no length, and none is guessed.
+ * By hand: the table’s 31 ft, less 15 ft for the one elbow.
+ * @example exhaustDuct(quantity(80, 'cfm'), quantity(4, 'in'), 'smooth', number(1), rules).allowed.amount // => 16
  */
 export function exhaustDuct(
   flow: Quantity<'air flow'>,

@@ -29,6 +29,8 @@ export interface FreshAir {
 /**
  * How much fresh air does the home need, and how much of it must a new fan move? In cfm, by ASHRAE 62.2 for homes in use.
  * Nothing is credited for leaks.
+ * By hand: 0.03 × 1000 ft2 + 7.5 × 3 people = 52.5 cfm, of which a fan moves 40 already.
+ * @example freshAir({ floor: quantity(1000, 'ft2'), bedrooms: number(2), rooms: [], existing: quantity(40, 'cfm') }, rules).toInstall.amount // => 12.5
  */
 export function freshAir(home: HomeToAir, rules: Rulebook): FreshAir {
   const wholeHouse = wholeHouseRate(home.floor, home.bedrooms, rules);

@@ -42,6 +42,8 @@ const required = <T>(found: T | undefined, what: string): T => {
  * What is asked of a room's exhaust, and what does it lack? In cfm, by ASHRAE 62.2 section 5, and its appendix for homes in use as recalled.
  * A fan that runs all the time and does what is asked of such a fan lacks nothing; one that does less is measured against the rate on
  * demand, since that is the one the appendix knows. `place` numbers the room in the working, from 1.
+ * By hand: 50 cfm on demand, less the 20 that the fan moves and the 20 that a window forgives.
+ * @example roomExhaust({ name: 'bath', room: 'bath', flow: quantity(20, 'cfm'), runs: 'on demand', windowOpens: true }, 1, rules).shortfall.amount // => 10
  */
 export function roomExhaust(room: Room, place: number, rules: Rulebook): RoomExhaust {
   const rate = (runs: RunningWay) =>
@@ -70,7 +72,11 @@ export interface Shortfall {
   readonly madeUp: Quantity<'air flow'>;
 }
 
-/** How much more must the whole-house fan move for rooms that lack exhaust? In cfm; 0 without rooms. Source of the method: memory. */
+/**
+ * How much more must the whole-house fan move for rooms that lack exhaust? In cfm; 0 without rooms. Source of the method: memory.
+ * By hand: a quarter of 40 cfm.
+ * @example shortfallOf([{ shortfall: quantity(40, 'cfm') }], rules).madeUp.amount // => 10
+ */
 export function shortfallOf(rooms: readonly RoomExhaust[], rules: Rulebook): Shortfall {
   const all = named(
     rooms.length > 0 ? total(rooms.map(({ shortfall }) => shortfall)) : none,

@@ -4,7 +4,7 @@ import { calculation, EntriesClash, type Figure } from '../declare/calculation.t
 import { lengthField, optional, quantityField } from '../declare/field.ts';
 import { type Remark, said } from '../declare/remark.ts';
 import { boards, ceilingFields } from './fields.ts';
-import { ceilingLoad, mostThatPasses, type NewFill } from './load.ts';
+import { besideLimit, ceilingLoad, mostThatPasses, type NewFill } from './load.ts';
 
 interface Given {
   readonly depth: Quantity<'length'> | undefined;
@@ -89,7 +89,11 @@ export const ceiling = calculation({
     const load = ceilingLoad(values.board, values.framing, newFill(values), old, rules);
     const figures: Record<string, Figure> = {
       verdict: { label: 'The ceiling', value: load.verdict },
-      total: { label: 'Weight on the ceiling', value: load.total, format: { figures: 3 } },
+      total: {
+        label: 'Weight on the ceiling',
+        value: load.total,
+        format: besideLimit(load.total, load.limit),
+      },
     };
     if (load.limit) figures.limit = { label: 'What the board may carry', value: load.limit };
     figures.new_weight = { label: 'Of the new fill', value: load.new, format: { figures: 3 } };

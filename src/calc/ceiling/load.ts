@@ -1,9 +1,9 @@
 import type { CautionId } from '../../generated/rule-types.ts';
-import type { FormatOptions } from '../../quantity/format.ts';
+import { type FormatOptions, format } from '../../quantity/format.ts';
 import { compare, inUnit, minus, named, over, plus, type Quantity, times } from '../../quantity/quantity.ts';
 import type { Rulebook } from '../../rulebook/rulebook.ts';
 
-export const verdicts = ['carries it', 'does not carry it', 'unrated'] as const;
+const verdicts = ['carries it', 'does not carry it', 'unrated'] as const;
 export type Verdict = (typeof verdicts)[number];
 
 /** What lies on the ceiling, and whether the board is rated to carry it. */
@@ -23,6 +23,22 @@ export interface CeilingLoad {
 /** How the most that passes is printed: never rounded up, or what is printed would not pass. */
 export const mostThatPasses = { figures: 3, round: 'down' } as const satisfies FormatOptions;
 
+const MOST_FIGURES = 15;
+
+/**
+ * How is a load printed beside its limit? To three figures, or to as many more as tell the two apart: a load just over must not read the same.
+ * @example besideLimit(quantity(2.2004, 'lb/ft2'), quantity(2.2, 'lb/ft2')) // => { figures: 5 }
+ */
+export function besideLimit(
+  load: Quantity<'load'>,
+  limit: Quantity<'load'> | undefined,
+): { readonly figures: number } {
+  let figures = 3;
+  if (limit && compare(load, limit) !== 0)
+    while (figures < MOST_FIGURES && format(load, { figures }) === format(limit)) figures += 1;
+  return { figures };
+}
+
 /** New fill by its depth and density, or by the weight per area on its label. */
 export type NewFill =
   | { readonly depth: Quantity<'length'>; readonly density: Quantity<'density'> }
@@ -35,6 +51,8 @@ const weightOn = (depth: Quantity<'length'>, density: Quantity<'density'>): Quan
 /**
  * Does the ceiling carry the fill at its deepest place, with the old insulation added?
  * The board's limit is the published one for its kind and framing; a board or framing without one is unrated, and nothing is guessed.
+ * By hand: 1 ft × 1.5 lb/ft3, and 0.5 ft × 1 lb/ft3 of old insulation.
+ * @example ceilingLoad('gypsum 1/2 in', quantity(16, 'in'), { depth: quantity(1, 'ft'), density: quantity(1.5, 'lb/ft3') }, { depth: quantity(6, 'in'), density: quantity(1, 'lb/ft3') }, rules).total.amount.toFixed(6) // => '2.000000'
  */
 export function ceilingLoad(
   board: string,

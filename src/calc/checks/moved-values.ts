@@ -28,7 +28,12 @@ export interface MovedValue {
 /** The least share of values that the checks must guard; a reviewer may rely on it. */
 export const LEAST_GUARDED = { published: 0.95, all: 0.9 } as const;
 
-/** How many of these do the checks guard against every move, and what share of them is that? @throws RangeError for none at all. */
+/**
+ * How many of these do the checks guard against every move, and what share of them is that?
+ * By hand: three of four.
+ * @throws RangeError for none at all.
+ * @example shareGuarded([{ unnoticed: [] }, { unnoticed: [] }, { unnoticed: [] }, { unnoticed: ['10 % more'] }]) // => { guarded: 3, share: 0.75 }
+ */
 export function shareGuarded(values: readonly Pick<MovedValue, 'unnoticed'>[]): {
   readonly guarded: number;
   readonly share: number;
@@ -124,7 +129,7 @@ export function checksByRule(
 }
 
 /** The rules that feed a calculation: asked for by one of the examples or by a check. */
-export function feedingRules(data: RulebookData, checks: readonly Check[]): ReadonlySet<string> {
+function feedingRules(data: RulebookData, checks: readonly Check[]): ReadonlySet<string> {
   const asked = asking(data, (rules) => {
     for (const each of calculations) answer(each, each.example, rules);
     for (const check of checks) runCheck(check, rules);

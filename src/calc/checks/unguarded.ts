@@ -14,7 +14,10 @@ export const whyUnguarded = (
     given.find((each) => each.rule === rule && each.part === undefined)
   )?.reason;
 
-/** The reasons that are given for numbers which the checks guard after all, or which are not there: they mislead, and go. */
+/**
+ * The reasons that are given for numbers which the checks guard after all, or which are not there: they mislead, and go.
+ * @example needlessReasons([{ rule: 'a.b', reason: 'It is never shown.' }], [{ rule: 'a.b', part: '', unnoticed: [] }]).length // => 1
+ */
 export const needlessReasons = (given: readonly Unguarded[], values: readonly MovedValue[]): Unguarded[] =>
   given.filter(
     ({ rule, part }) =>

@@ -2,6 +2,7 @@ import { format } from '../../quantity/format.ts';
 import { type Quantity, quantity } from '../../quantity/quantity.ts';
 import type { Rulebook } from '../../rulebook/rulebook.ts';
 import { type AnyCalculation, answer, type Figure } from './calculation.ts';
+import { type Entries, entryAt, withEntry } from './entries.ts';
 import type { Field, Fields } from './field.ts';
 import { readFields, sentence } from './read-fields.ts';
 
@@ -47,17 +48,6 @@ function places(fields: Fields, given: unknown, way: readonly string[] = []): Pl
   });
 }
 
-/** The example with one entry changed. */
-function withEntry(given: unknown, [name = '', ...rest]: readonly string[], value: string): unknown {
-  const inside = (given as Record<string, unknown>)[name];
-  const put = rest.length === 0 ? value : withEntry(inside, rest, value);
-  if (Array.isArray(given)) return given.map((each, place) => (String(place) === name ? put : each));
-  return { ...(given as object), [name]: put };
-}
-
-const at = (values: unknown, way: readonly string[]): unknown =>
-  way.reduce((inside: unknown, name) => (inside as Record<string, unknown> | undefined)?.[name], values);
-
 /** A value as it is typed, and as it is shown. */
 interface Typed {
   readonly typed: string;
@@ -65,11 +55,11 @@ interface Typed {
 }
 
 /** The values that an entry takes in turn: each choice, or shares of the example's amount, to three figures. */
-function valuesOf({ way, field, usual }: Place, read: unknown): Typed[] {
+function valuesOf({ way, field, usual }: Place, read: Entries): Typed[] {
   if (usual) return usual.map((each) => ({ typed: each, shown: each }));
   if (field.kind === 'choice')
     return field.choices.slice(0, MOST_CHOICES).map((each) => ({ typed: each, shown: each }));
-  const known = at(read, way) as Quantity;
+  const known = entryAt(read, way) as Quantity;
   const negative = field.kind === 'quantity' && field.negative;
   if (known.amount <= 0 || negative) return [];
   return SHARES.map((share) => {
@@ -79,7 +69,7 @@ function valuesOf({ way, field, usual }: Place, read: unknown): Typed[] {
 }
 
 /** The first choice of the example, and its first amount above nought. */
-function chosen(declared: AnyCalculation, read: unknown): Place[] {
+function chosen(declared: AnyCalculation, read: Entries): Place[] {
   const known = places(declared.fields, declared.example);
   if (declared.common)
     return Object.entries(declared.common).map(([way, usual]) => {

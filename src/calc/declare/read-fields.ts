@@ -231,10 +231,16 @@ function readQuantity(
   }
 }
 
-/** A text short enough to be shown. */
+/**
+ * A text short enough to be shown.
+ * @example clipped('x'.repeat(41)) // => `${'x'.repeat(37)}...`
+ */
 export const clipped = (text: string): string => (text.length > 40 ? `${text.slice(0, 37)}...` : text);
 
-/** What was found, in few words. */
+/**
+ * What was found, in few words.
+ * @example shown(12) // => '"12"'
+ */
 export function shown(value: unknown): string {
   if (value === undefined || value === null || value === '') return 'nothing';
   if (Array.isArray(value)) return 'a list';

@@ -40,7 +40,10 @@ export const joined = (all: readonly Said[], between: string): Said => ({
   pieces: all.flatMap(({ pieces }, place) => (place === 0 ? pieces : [between, ...pieces])),
 });
 
-/** A remark in pieces, the numbers that are a rule's own with the rule they are of. */
+/**
+ * A remark in pieces, the numbers that are a rule's own with the rule they are of.
+ * @example remarkPieces(said`${quantity(6, 'in')} across`) // => ['', '6 in', ' across']
+ */
 export const remarkPieces = (remark: Remark): RemarkPiece[] =>
   typeof remark === 'string'
     ? [remark]
@@ -51,7 +54,10 @@ export const remarkPieces = (remark: Remark): RemarkPiece[] =>
         return quantity.origin.from === 'rule' ? { rule: quantity.origin.rule, text } : text;
       });
 
-/** A remark as one line of text. */
+/**
+ * A remark as one line of text.
+ * @example remarkText(said`Cut ${quantity(6, 'in')} across.`) // => 'Cut 6 in across.'
+ */
 export const remarkText = (remark: Remark): string =>
   remarkPieces(remark)
     .map((piece) => (typeof piece === 'string' ? piece : piece.text))

@@ -56,6 +56,8 @@ export interface MeanAcross {
  * What is the mean transmittance across the cavity, or over the part of it that is less deep than `below`?
  * Where the roof is straight each piece is a straight taper with its closed form; over a bow a quadrature takes its place.
  * Undefined where no part is so shallow. R must be above 0 everywhere.
+ * By hand: R runs straight from 1 to 2, and the mean of 1/R is ln 2.
+ * @example meanAcross(oneSlope(100, 0, 1), true, { constant: 1, layers: [{ thickness: Infinity, perInch: 1 }] }).transmittance.toFixed(4) // => '0.6931'
  */
 export function meanAcross(
   profile: Profile,
@@ -81,7 +83,11 @@ export function meanAcross(
 const taperBetween = (a: number, b: number): number =>
   meanTransmittance('straight taper', Math.min(a, b), Math.abs(a - b));
 
-/** How thick is each layer in the mean across the cavity, in inches? */
+/**
+ * How thick is each layer in the mean across the cavity, in inches?
+ * By hand: 375 in2 lie below 5 in and 125 in2 above, each over the width of 100 in.
+ * @example meanThicknesses(oneSlope(100, 0, 10), { constant: 0, layers: [{ thickness: 5, perInch: 3 }, { thickness: Infinity, perInch: 4 }] }).map((mean) => mean.toFixed(4)) // => ['3.7500', '1.2500']
+ */
 export function meanThicknesses(profile: Profile, layering: Layering): number[] {
   let before = 0;
   return heightsOf(layering).map((height) => {

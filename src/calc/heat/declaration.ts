@@ -94,8 +94,7 @@ function perInchOf(
   label: Quantity<'resistance per length'> | undefined,
   rules: Rulebook,
 ): ResistancePerInch {
-  if (label) return { value: label, low: label, high: label, from: 'the label' };
-  const found = density && resistancePerInch(material, density, undefined, rules);
+  const found = resistancePerInch(material, density, label, rules);
   if (found) return found;
   throw new EntriesClash({
     field: 'label_r_per_inch',

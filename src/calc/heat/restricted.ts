@@ -39,6 +39,8 @@ const NOISE = 1e-9;
  * What R has the part that the roof restricts, near the eaves, by the table of 24 CFR 3280.509(c) and by the section itself?
  * The table knows one straight taper of blown fill from the least depth to the nominal depth; old insulation in it is taken with the
  * rest. Framing is left out of both. Undefined where nothing is restricted.
+ * By hand: 5 in at the eave of the nominal 10 in.
+ * @example restrictedPart(cavitySection({ shape: 'one-slope', width: quantity(10, 'ft'), eave: quantity(5, 'in'), ridge: quantity(10, 'in') }), quantity(10, 'in'), quantity(1, 'h ft2 F/Btu'), { depth: quantity(0, 'in'), perInch: quantity(0, 'h ft2 F/(Btu in)') }, quantity(3, 'h ft2 F/(Btu in)'), { constant: 1, layers: [{ thickness: Infinity, perInch: 3 }] }, rules).ratio.amount // => 50
  */
 export function restrictedPart(
   section: Section,

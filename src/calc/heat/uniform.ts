@@ -20,7 +20,9 @@ export interface Uniform {
 /**
  * What R do films and ceiling board give together? Gypsum by its thickness and conductivity, wood-fibre panel by its R per inch
  * and the thickness given; a board that is not known, or not measured, gets none, on the safe side.
+ * By hand: films of 0.61 and 0.17, and no R for the board.
  * @throws EntriesClash for a thickness beside a board whose name has it, or whose material is not known.
+ * @example uniformResistance('other or not known', undefined, rules).total.amount.toFixed(2) // => '0.78'
  */
 export function uniformResistance(
   board: Board,

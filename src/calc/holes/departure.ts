@@ -61,6 +61,8 @@ export function bendingRules({ length, grid, first, last, spacing, patchSide }: 
  * Between which of the marks can a hole lie, with so many after it, when the whole layout departs by no more than this?
  * No distance departs by more, and no sum of distances; where the holes before it are known too, they count as well. Answers with
  * the place in the list of the first mark and of the one past the last.
+ * By hand: 66 ft are 6336 eighths; the last hole lies 576 to 768 from the end, 5568 to 5760.
+ * @example standsWithin(0, bendingRules(bareRoof(66)), Int32Array.of(5000, 5600, 5800, 6300), 0) // => [1, 2]
  */
 export function standsWithin(
   departure: number,
@@ -111,6 +113,8 @@ const nothingFound = (count: number): Costs => ({
 
 /**
  * What does each mark lead to as the last hole? Patches and movement are not counted yet.
+ * By hand: the ends are 25 and 15 off, where 10 to 20 are allowed.
+ * @example [...fromLast({ length: 100, last: { low: 10, high: 20 } }, Int32Array.of(75, 85)).departure] // => [5, 0]
  */
 export const fromLast = ({ length, last }: BendingRules, marks: Int32Array): Costs => ({
   ...nothingFound(marks.length),
@@ -120,6 +124,8 @@ export const fromLast = ({ length, last }: BendingRules, marks: Int32Array): Cos
 /**
  * What does each mark lead to with the next hole at its best? Patches and movement of the mark itself are not counted yet.
  * Both lists of marks ascend; a mark that leaves no room for the next hole leads to an endless departure.
+ * By hand: from 0 to 5 is a gap within 4 to 6, from 3 it is too short.
+ * @example [...throughNext({ gaps: [{ least: 4, most: 6, slope: 0, base: 0 }], tie: 0 }, Int32Array.of(0, 3), Int32Array.of(5), { departure: Float64Array.of(2), patches: Int32Array.of(0), movement: Float64Array.of(0) }).departure] // => [2, Infinity]
  */
 export function throughNext(
   rules: BendingRules,
@@ -195,7 +201,11 @@ function fewerOrNearer(a: Costs, at: number, b: Costs, bt: number): boolean {
   return (a.movement[at] as number) < (b.movement[bt] as number);
 }
 
-/** What do the marks of the first hole lead to, and which of them leads to the best? */
+/**
+ * What do the marks of the first hole lead to, and which of them leads to the best?
+ * By hand: 5 is 5 short of 10 to 20, 15 is within, and leads to 1.
+ * @example fromStart({ first: { low: 10, high: 20 }, tie: 0 }, Int32Array.of(5, 15), { departure: Float64Array.of(0, 1), patches: Int32Array.of(0, 0), movement: Float64Array.of(0, 0) }).best // => 1
+ */
 export function fromStart(
   { first, tie }: BendingRules,
   marks: Int32Array,

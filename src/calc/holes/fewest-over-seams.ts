@@ -16,11 +16,17 @@ export interface Gap {
   readonly most: number;
 }
 
-/** Marks of this hole after which so many patches lie over a seam, its own counted. */
+/**
+ * Marks of this hole after which so many patches lie over a seam, its own counted.
+ * @example leaving({ clear: [[1, 2], [5, 6]], over: [[8, 9]] }, 1) // => [5, 6, 8, 9]
+ */
 export const leaving = ({ clear, over }: Stand, patches: number): Stretches =>
   either(clear[patches] ?? NOWHERE, over[patches - 1] ?? NOWHERE);
 
-/** Marks of this hole before which so many patches lie over a seam, its own not counted. */
+/**
+ * Marks of this hole before which so many patches lie over a seam, its own not counted.
+ * @example entering({ clear: [[1, 2], [5, 6]], over: [[8, 9]] }, 0) // => [1, 2, 8, 9]
+ */
 export const entering = ({ clear, over }: Stand, patches: number): Stretches =>
   either(clear[patches] ?? NOWHERE, over[patches] ?? NOWHERE);
 
@@ -44,7 +50,11 @@ function withNext(from: Stand, next: Stand, { least, most }: Gap): Stand {
   };
 }
 
-/** Where can each hole lie, reached from the first hole alone? Undefined as soon as one hole can lie nowhere. */
+/**
+ * Where can each hole lie, reached from the first hole alone? Undefined as soon as one hole can lie nowhere.
+ * By hand: 0 to 2, and 8 or 9 more, are 8 to 11.
+ * @example reachedFromFirst([{ clear: [[0, 2]], over: [] }, { clear: [[8, 12]], over: [] }], { least: 8, most: 9 })[1] // => { clear: [[8, 11]], over: [] }
+ */
 export function reachedFromFirst(stands: readonly Stand[], gap: Gap): Stand[] | undefined {
   const reached: Stand[] = [];
   for (const stand of stands) {
@@ -56,7 +66,11 @@ export function reachedFromFirst(stands: readonly Stand[], gap: Gap): Stand[] | 
   return reached;
 }
 
-/** Where can each hole lie in a layout that runs from the first hole to the last with these gaps? Undefined where none does. */
+/**
+ * Where can each hole lie in a layout that runs from the first hole to the last with these gaps? Undefined where none does.
+ * By hand: 10 lies 8 or 9 past the marks 1 and 2, and no other.
+ * @example passable([{ clear: [[0, 2]], over: [] }, { clear: [[10, 10]], over: [] }], { least: 8, most: 9 })[0] // => { clear: [[1, 2]], over: [] }
+ */
 export function passable(stands: readonly Stand[], gap: Gap): Stand[] | undefined {
   const reached = reachedFromFirst(stands, gap);
   if (!reached) return undefined;
@@ -71,6 +85,7 @@ export function passable(stands: readonly Stand[], gap: Gap): Stand[] | undefine
  * The number is the least, so a mark that follows two patches in one such layout can't follow one or three in another: each mark
  * stands under one count only, and the later searches cost no more for the counting.
  * @throws RangeError where no layout has so many holes.
+ * @example fewestOverSeams(onTheTape(bareRoof(66), new Set(ruleNames)), 5).length // => 5
  */
 export function fewestOverSeams(tape: Tape, holes: number): Stand[] {
   const gap = { least: tape.leastGap, most: tape.mostGap };

@@ -18,7 +18,7 @@ export const obstacleKinds = [
 /** The ones that get hot: fill and patches stay clear of them. */
 export const hotKinds: readonly (typeof obstacleKinds)[number][] = ['furnace flue', 'other hot flue'];
 
-export const obstacleFields = {
+const obstacleFields = {
   what: choiceField('What it is', 'As seen from the roof.', obstacleKinds),
   along: along('Place along the roof', 'From the starting end to its middle.', '21 ft 6 in'),
   side: choiceField('Side', 'Back: the side where the holes go. Front: the other.', ['back', 'front']),

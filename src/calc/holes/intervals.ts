@@ -6,7 +6,10 @@ export type Stretches = readonly number[];
 
 export const NOWHERE: Stretches = [];
 
-/** The marks from one to another; none where they are the wrong way round. */
+/**
+ * The marks from one to another; none where they are the wrong way round.
+ * @example stretch(5, 3) // => []
+ */
 export const stretch = (from: number, to: number): Stretches => (from <= to ? [from, to] : NOWHERE);
 
 /**
@@ -60,14 +63,23 @@ export function withinReach(from: Stretches, least: number, most: number, into: 
   return reached;
 }
 
-/** Which marks do both hold? */
+/**
+ * Which marks do both hold?
+ * @example common([1, 4, 8, 9], [3, 8]) // => [3, 4, 8, 8]
+ */
 export const common = (a: Stretches, b: Stretches): Stretches => withinReach(a, 0, 0, b);
 
-/** Do the stretches hold a mark? */
+/**
+ * Do the stretches hold a mark?
+ * @example isWithin([1, 4, 8, 9], 5) // => false
+ */
 export const isWithin = (stretches: Stretches, mark: number): boolean =>
   common(stretches, [mark, mark]).length > 0;
 
-/** Which marks does either hold? */
+/**
+ * Which marks does either hold?
+ * @example either([1, 4], [5, 6, 9, 9]) // => [1, 6, 9, 9]
+ */
 export function either(a: Stretches, b: Stretches): Stretches {
   if (a.length === 0) return b;
   if (b.length === 0) return a;
@@ -87,7 +99,11 @@ export function either(a: Stretches, b: Stretches): Stretches {
   return joined;
 }
 
-/** How many marks do the stretches hold? */
+/**
+ * How many marks do the stretches hold?
+ * By hand: 1 to 4 are four, 8 and 9 are two.
+ * @example countOf([1, 4, 8, 9]) // => 6
+ */
 export function countOf(stretches: Stretches): number {
   let count = 0;
   for (let at = 0; at < stretches.length; at += 2) {

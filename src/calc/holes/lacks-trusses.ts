@@ -8,6 +8,7 @@ const SPACINGS = 2;
 /**
  * Is there a stretch of the roof over which no truss is known: none was entered, or they were measured here and there only? Then a hole may
  * be laid out over one.
+ * @example lacksTrusses({ truss_spacing: quantity(24, 'in') }, quantity(66, 'ft'), rules) // => false
  */
 export function lacksTrusses(values: TrussValues, length: Quantity<'length'>, rules: Rulebook): boolean {
   const most = SPACINGS * amountIn(rules.range('framing.truss.spacing').high, 'in');

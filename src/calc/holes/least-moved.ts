@@ -20,6 +20,8 @@ interface Passage {
  * Of the layouts that keep to one of these gaps, which moves the holes least from their even places?
  * Places and `tie` are in marks, the answer too. Layouts within `tie` of the least movement count as equal; of those the one whose
  * first hole lies nearest the start is taken, then its second, and so on.
+ * By hand: of 4, 5 and 6 the middle hole takes the one nearest to 5.2.
+ * @example leastMoved([{ clear: [[0, 0]], over: [] }, { clear: [[4, 6]], over: [] }, { clear: [[10, 10]], over: [] }], [{ least: 3, most: 7 }], [0, 5.2, 10], 1e-6) // => [0, 5, 10]
  */
 export function leastMoved(
   stands: readonly Stand[],

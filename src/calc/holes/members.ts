@@ -1,5 +1,5 @@
 import { format } from '../../quantity/format.ts';
-import { amountIn, byMethod, named, type Quantity } from '../../quantity/quantity.ts';
+import { byMethod, inches, named, type Quantity } from '../../quantity/quantity.ts';
 import { EntriesClash } from '../declare/calculation.ts';
 import type { Values } from '../declare/field.ts';
 import type { alongFields } from './fields.ts';
@@ -7,8 +7,6 @@ import { TIE } from './marks.ts';
 
 /** What is told of a roof along its length: its trusses, its seams, what stands through it. */
 export type AlongValues = Values<typeof alongFields>;
-
-const inches = (q: Quantity<'length'>): number => amountIn(q, 'in');
 
 /** Nothing on a roof stands closer than this; a smaller spacing is a slip, and would make more places than the search takes. */
 const CLOSEST = 2;
@@ -48,14 +46,20 @@ const eachPlace = (measured: readonly { readonly at: Quantity<'length'> }[] = []
 
 export type TrussValues = Pick<AlongValues, 'truss_spacing' | 'first_truss' | 'trusses_measured'>;
 
-/** Where the trusses stand, in inches from the starting end. */
+/**
+ * Where the trusses stand, in inches from the starting end.
+ * @example trussPlaces({ truss_spacing: quantity(24, 'in'), first_truss: quantity(12, 'in') }, quantity(6, 'ft')) // => [12, 36, 60]
+ */
 export const trussPlaces = (values: TrussValues, length: Quantity<'length'>): number[] =>
   measuredOr(
     values.trusses_measured,
     everySoFar('truss_spacing', values.truss_spacing, values.first_truss, inches(length)),
   );
 
-/** Is it known where the trusses stand? */
+/**
+ * Is it known where the trusses stand?
+ * @example knowsTrusses({ trusses_measured: [] }) // => false
+ */
 export const knowsTrusses = (values: Partial<TrussValues>): boolean =>
   values.truss_spacing !== undefined || (values.trusses_measured ?? []).length > 0;
 
@@ -74,7 +78,10 @@ export function spacingOf(values: Partial<TrussValues>): Quantity<'length'> | un
   return named(byMethod(method, measured, between / (measured.length - 1), 'in'), 's', 'Truss spacing');
 }
 
-/** Where the seams run, in inches from the starting end. Without a first seam, one lies at the end. */
+/**
+ * Where the seams run, in inches from the starting end. Without a first seam, one lies at the end.
+ * @example seamPlaces({ seam_spacing: quantity(4, 'ft') }, quantity(9, 'ft')) // => [0, 48, 96]
+ */
 export const seamPlaces = (values: AlongValues, length: Quantity<'length'>): number[] =>
   measuredOr(
     values.seams_measured,

@@ -6,6 +6,8 @@ import { type Gap, reachedFromFirst, type Stand } from './fewest-over-seams.ts';
  * are those that keep to one of them. One or two holes have nothing to be even with: any allowed gap will do.
  *
  * The more the shortest gap is raised, the more the longest has to be, so both only ever move one way.
+ * By hand: from 0 to 10 in two gaps, the middle hole at 5.
+ * @example mostEvenGaps([{ clear: [[0, 0]], over: [] }, { clear: [[4, 6]], over: [] }, { clear: [[10, 10]], over: [] }], { least: 3, most: 8 }) // => [{ least: 5, most: 5 }]
  */
 export function mostEvenGaps(stands: readonly Stand[], allowed: Gap): Gap[] {
   if (stands.length <= 2) return [allowed];
@@ -41,6 +43,10 @@ function averageGap(stands: readonly Stand[]): { shortest: number; longest: numb
   };
 }
 
+/**
+ * The first and the last mark that a hole may lie on.
+ * @example endsOf({ clear: [[3, 5]], over: [[1, 2, 8, 9]] }) // => { low: 1, high: 9 }
+ */
 export function endsOf({ clear, over }: Stand): { low: number; high: number } {
   let low = Number.POSITIVE_INFINITY;
   let high = Number.NEGATIVE_INFINITY;

@@ -40,19 +40,19 @@ export const ruleNames = ['first', 'last', 'spacing', 'trusses', 'seams', 'obsta
 export type RuleName = (typeof ruleNames)[number];
 
 /** The longest distance, in inches: past sixteen miles a number can no longer hold the billionth of an inch that makes a tie. */
-export const FARTHEST = 1_000_000;
+const FARTHEST = 1_000_000;
 /** The finest tape, in inches: a tie has to stay far below one step. */
-export const FINEST_STEP = 1e-6;
+const FINEST_STEP = 1e-6;
 /** The largest tape that is searched: 200 ft to the sixteenth of an inch takes 38,400 steps. */
-export const MOST_STEPS = 40_000;
+const MOST_STEPS = 40_000;
 /** The most trusses, seams or obstacles: a list longer than one to the inch of 200 ft is a slip of the pen. */
-export const MOST_ENTRIES = 3_000;
+const MOST_ENTRIES = 3_000;
 /**
  * What keeps even a search that finds nothing easy to a twentieth of a second: steps of the tape times the holes that may lie on
  * it, and steps of the tape times the steps that the first and the last hole may choose from, both ranges added up.
  */
-export const MOST_STEPS_TIMES_HOLES = 1_500_000;
-export const MOST_STEPS_TIMES_ENDS = 120_000_000;
+const MOST_STEPS_TIMES_HOLES = 1_500_000;
+const MOST_STEPS_TIMES_ENDS = 120_000_000;
 
 const refuse = (field: string, found: number | string, expected: string): never => {
   throw new RangeError(`${field}: found ${found}, expected ${expected}`);

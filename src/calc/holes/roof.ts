@@ -1,5 +1,5 @@
 import { format } from '../../quantity/format.ts';
-import { amountIn, compare, type Quantity } from '../../quantity/quantity.ts';
+import { compare, inches, type Quantity } from '../../quantity/quantity.ts';
 import type { Rulebook } from '../../rulebook/rulebook.ts';
 import { ringOfFlue } from '../before/rings.ts';
 import { EntriesClash } from '../declare/calculation.ts';
@@ -9,11 +9,9 @@ import { type AlongValues, seamPlaces, seamsTold, trussesTold, trussPlaces } fro
 import type { LayoutProblem } from './search.ts';
 
 /** The smallest mark a crew reads off the tape when it marks a hole, in inches. */
-export const TAPE_MARK = 1 / 8;
+const TAPE_MARK = 1 / 8;
 
 type Obstacle = NonNullable<AlongValues['obstacles']>[number];
-
-const inches = (q: Quantity<'length'>): number => amountIn(q, 'in');
 
 /**
  * The stretch along the roof that an obstacle closes to the middle of a hole: its own half, and half the widest layer of the patch.

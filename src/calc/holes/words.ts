@@ -13,14 +13,21 @@ const names: Readonly<Record<RuleName, string>> = {
 
 const tape = (inches: number): string => format(quantity(inches, 'in'), { tape: 8 });
 
-/** Which rules can't hold together, as a sentence. */
+/**
+ * Which rules can't hold together, as a sentence.
+ * @example clashSentence(['first', 'seams']) // => 'On this roof these rules can’t all hold: the distance of the first hole from its end and keeping off the seams.'
+ */
 export function clashSentence(clash: readonly RuleName[]): string {
   const [last = '', ...others] = clash.map((rule) => names[rule]).reverse();
   const list = others.length > 0 ? `${others.reverse().join(', ')} and ${last}` : last;
   return `On this roof these rules can’t all hold: ${list}.`;
 }
 
-/** One departure from a rule, named and measured. */
+/**
+ * One departure from a rule, named and measured.
+ * By hand: 100 in lie 4 in beyond 8 ft.
+ * @example departureSentence({ rule: 'first', found: 100, allowed: { low: 72, high: 96 }, by: 4 }) // => 'The first hole’s distance from its end is 8 ft 4 in, 4 in outside 6 ft to 8 ft.'
+ */
 export function departureSentence(departure: Departure): string {
   const { rule, found, allowed, by } = departure;
   const where =

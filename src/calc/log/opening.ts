@@ -11,6 +11,7 @@ import {
   plus,
   type Quantity,
   quantity,
+  smaller,
   times,
 } from '../../quantity/quantity.ts';
 import type { Rulebook } from '../../rulebook/rulebook.ts';
@@ -20,7 +21,7 @@ import { bagsFor } from '../fill/bags.ts';
 export const openingStates = ['filling', 'full'] as const;
 export type OpeningState = (typeof openingStates)[number];
 
-export const openingVerdicts = [
+const openingVerdicts = [
   'not begun',
   'filling',
   'over the plan and not full',
@@ -53,6 +54,8 @@ export interface OpeningSoFar {
 }
 
 const QUARTER = 0.25;
+/** A count to the nearest quarter may be off by this, however little an opening takes. */
+const HALF_A_QUARTER = quantity(QUARTER / 2, 'bag');
 /** Bags are counted in quarters; floating arithmetic makes a quarter a trillionth more here and there. */
 const NOISE = 1e-9;
 
@@ -64,8 +67,11 @@ export function inQuarters(bags: Quantity<'pieces'>): boolean {
 
 /**
  * Is an opening light, heavy or as planned after so many bags? While it is still being filled only too many bags can be told;
- * whether it is light shows when it is full. Near enough is the usual spread of bags used against bags planned.
+ * whether it is light shows when it is full. Near enough is the usual spread of bags used against bags planned, or half a quarter of a bag
+ * where that is more: a small bay cannot be counted any nearer. An opening that nothing went into is light.
+ * By hand: 40 ft3 × 1.5 lb/ft3 = 60 lb, which is two bags of 30 lb, and one is in.
  * @throws EntriesClash if the volume is 0, or the bags are not in quarters.
+ * @example openingSoFar({ volume: quantity(40, 'ft3'), density: quantity(1.5, 'lb/ft3'), bagWeight: quantity(30, 'lb/bag') }, quantity(1, 'bag'), 'filling', rules).left.amount // => 1
  */
 export function openingSoFar(
   { volume, density, bagWeight, highestDensity }: OpeningPlan,
@@ -93,12 +99,8 @@ export function openingSoFar(
   const weight = named(times(bags, bagWeight), 'w', 'Weight blown so far');
   const reached = named(inUnit(over(weight, volume), 'lb/ft3'), 'ρr', 'Density reached');
   const near = rules.value('fill.bag.near-enough');
-  const most = named(times(planned, plus(number(1), near)), 'n most', 'Bags planned, with the usual spread');
-  const least = named(
-    times(planned, minus(number(1), near)),
-    'n least',
-    'Bags planned, less the usual spread',
-  );
+  const most = larger(times(planned, plus(number(1), near)), plus(planned, HALF_A_QUARTER));
+  const least = smaller(times(planned, minus(number(1), near)), minus(planned, HALF_A_QUARTER));
   const verdict = verdictOf(bags, least, most, state);
   return {
     verdict,
@@ -128,7 +130,7 @@ function verdictOf(
     return bags.amount === 0 ? 'not begun' : 'filling';
   }
   if (overPlan) return 'full, heavy';
-  return compare(bags, least) < 0 ? 'full, light' : 'full, as planned';
+  return bags.amount === 0 || compare(bags, least) < 0 ? 'full, light' : 'full, as planned';
 }
 
 const cautionsOf: Readonly<Record<OpeningVerdict, readonly CautionId[]>> = {

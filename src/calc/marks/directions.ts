@@ -21,7 +21,7 @@ export interface Ray {
 }
 
 /** Minutes of the hour hand's whole round. */
-export const ROUND = 720;
+const ROUND = 720;
 const TIDY = 5;
 /** Fewer than four do not go round the clock; more than 36 stand closer than anyone can feed a hose. */
 export const FEWEST = 4;
@@ -59,12 +59,20 @@ export function toEdge({ left, right, up, down }: Zone, minutes: number): number
   );
 }
 
-/** The push in a direction, which stops short of the zone's edge. */
+/**
+ * The push in a direction, which stops short of the zone's edge.
+ * By hand: 4 to the edge on the right, less 1.
+ * @example ray({ left: 3, right: 4, up: 5, down: 6 }, 180, 1).length // => 3
+ */
 export function ray(zone: Zone, minutes: number, standOff: number): Ray {
   return { minutes, ...towards(minutes), length: Math.max(0, toEdge(zone, minutes) - standOff) };
 }
 
-/** Places on the edge of the zone, its corners among them; none farther than a step from the next. */
+/**
+ * Places on the edge of the zone, its corners among them; none farther than a step from the next.
+ * By hand: 8 in round, at a quarter of an inch.
+ * @example edgePlaces({ left: 1, right: 1, up: 1, down: 1 }).length // => 32
+ */
 export function edgePlaces({ left, right, up, down }: Zone): [x: number, y: number][] {
   const places: [number, number][] = [];
   for (const [x0, y0, x1, y1] of [
@@ -94,6 +102,8 @@ export function comesTo({ x, y, length }: Ray, px: number, py: number, reach: nu
  * The places of the zone's edge that no push comes within the stream's reach of.
  * The edge stands for all of the zone: along a line from the opening the distance to a push never falls, so what lies nearer than the
  * edge is nearer to the push too.
+ * By hand: from the end of the push at 0, 2 the places lie √(3² + 4²) = 5 and √(3² + 6²) = 6.7 away.
+ * @example outOfReach([{ minutes: 0, x: 0, y: 1, length: 2 }], [[3, 6], [3, 8]], 5) // => [[3, 8]]
  */
 export const outOfReach = (
   rays: readonly Ray[],
@@ -108,7 +118,11 @@ export interface Fewest {
   readonly covers: boolean;
 }
 
-/** The fewest directions evenly round the clock from which the stream comes to all of the zone. */
+/**
+ * The fewest directions evenly round the clock from which the stream comes to all of the zone.
+ * By hand: four pushes end in the middles of the sides, 1 from each corner.
+ * @example fewestDirections({ left: 1, right: 1, up: 1, down: 1 }, 1, 0).rays.length // => 4
+ */
 export function fewestDirections(zone: Zone, streamReach: number, standOff: number): Fewest {
   const places = edgePlaces(zone);
   const around = (count: number): Ray[] => evenly(count).map((minutes) => ray(zone, minutes, standOff));

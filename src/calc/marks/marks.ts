@@ -1,5 +1,5 @@
 import { format } from '../../quantity/format.ts';
-import { amountIn, byMethod, compare, inUnit, named, type Quantity } from '../../quantity/quantity.ts';
+import { byMethod, compare, inches, inUnit, named, type Quantity } from '../../quantity/quantity.ts';
 import type { QuantityRange, Rulebook } from '../../rulebook/rulebook.ts';
 import { EntriesClash } from '../declare/calculation.ts';
 import { keptOff, type Ring, ringTold, runsInto } from '../ways/flue-ring.ts';
@@ -85,7 +85,6 @@ export interface HoseMarks {
   readonly rings: readonly DrawnRing[];
 }
 
-const inches = (q: Quantity<'length'>): number => amountIn(q, 'in');
 const tape = (q: Quantity<'length'>): string => format(q, { tape: 8 });
 
 const clash = (field: string, label: string, found: string, expected: string): never => {
@@ -124,9 +123,8 @@ export function hoseMarks(opening: Opening, rules: Rulebook): HoseMarks {
       const into = runsInto(x * each.x + y * each.y, x * each.y - y * each.x, off);
       return into && into.from < each.length + standOff ? [into.from] : [];
     });
-    const edge = Math.min(each.length + standOff, ...met);
-    const length = Math.max(0, met.length > 0 ? edge - standOff : each.length);
-    return { ray: { ...each, length }, toEnd: edge, stopsAtRing: met.length > 0 };
+    const length = Math.max(0, met.length > 0 ? Math.min(...met) - standOff : each.length);
+    return { ray: { ...each, length }, stopsAtRing: met.length > 0 };
   });
   // A ring within the hose's own width of the opening leaves no push that a tape could mark.
   const pushed = stopped.filter(

@@ -5,6 +5,7 @@ import type { Section } from '../cavity/section.ts';
 /**
  * Where across is the ridge? At the far side of a single slope, at the deepest of the measured places, else in the middle, also where
  * the eave is as deep as the ridge.
+ * @example ridgeAcross({ shape: 'two-slope', width: quantity(14, 'ft') }).amount // => 7
  */
 export function ridgeAcross(section: Section): Quantity<'length'> {
   if (section.shape === 'one-slope') return section.width;
@@ -14,6 +15,8 @@ export function ridgeAcross(section: Section): Quantity<'length'> {
 /**
  * Where across does a roof hole open into the cavity, from the eave on its side? Down from the ridge by the usual distance. The ridge of
  * a double home stands over its marriage line, whatever the shape of a half.
+ * By hand: the ridge at half of 10 ft, less 16 in.
+ * @example openingAcross(cavitySection({ shape: 'level', width: quantity(10, 'ft'), eave: quantity(12, 'in') }), rules).amount // => 44
  */
 export function openingAcross(
   section: Section,

@@ -11,13 +11,23 @@ export interface Air {
   readonly humidity: Quantity<'number'>;
 }
 
+/**
+ * A pressure in inches of mercury, from pascals.
+ * By hand: 33863.89 Pa are ten times the 3386.389 Pa of an inch.
+ * @example inHgOf(33863.89).toFixed(4) // => '10.0000'
+ */
 export const inHgOf = (pascals: number): number => amountIn(quantity(pascals, 'Pa'), 'inHg');
 const holds = (celsius: number): string => format(quantity(celsius, 'C'), { unit: 'F' });
+/**
+ * A reading in degrees Fahrenheit, from degrees Celsius.
+ * @example fahrenheitOf(100).toFixed(6) // => '212.000000'
+ */
 export const fahrenheitOf = (celsius: number): number => amountIn(quantity(celsius, 'C'), 'F');
 
 /**
  * A thermometer's reading in degrees Celsius, if the equations of moist air hold there.
  * @throws EntriesClash that names the field if they don't.
+ * @example celsiusOf(quantity(212, 'F'), 'indoors', 'Indoors').toFixed(6) // => '100.000000'
  */
 export function celsiusOf(reading: Reading, field: string, label: string): number {
   const celsius = amountIn(reading, 'C');
@@ -56,7 +66,9 @@ export function vapourPressure(
 
 /**
  * At which temperature is air of this vapour pressure saturated? Undefined for air so dry that the equations have no answer.
+ * By the tables of moist air the dew point at 25 °C and 50 % is 13.9 °C, 57 °F.
  * @throws Error outside of −100 to 200 °C.
+ * @example Math.round(dewPointOf(quantity(25, 'C'), quantity(3169 / 2, 'Pa')).amount) // => 57
  */
 export function dewPointOf(temperature: Reading, pressure: Quantity<'load'>): Reading | undefined {
   const celsius = dewPoint(amountIn(temperature, 'C'), amountIn(pressure, 'Pa'));

@@ -21,7 +21,7 @@ const LEAST_HUMIDITY_RATIO = 1e-7;
 export const saturationPressure = (celsius: number): number => psychrolib.GetSatVapPres(celsius);
 
 /** The least vapour pressure that has a dew point within the equations. */
-export const LEAST_VAPOUR_PRESSURE = saturationPressure(HOLDS_FROM);
+const LEAST_VAPOUR_PRESSURE = saturationPressure(HOLDS_FROM);
 
 /**
  * At which temperature is air of this vapour pressure saturated? Never above the air's own temperature; undefined for air so dry that
@@ -33,7 +33,11 @@ export function dewPoint(celsius: number, vapourPressure: number): number | unde
   return psychrolib.GetTDewPointFromVapPres(celsius, Math.min(vapourPressure, saturationPressure(celsius)));
 }
 
-/** The vapour pressure that a wet-bulb reading shows; undefined where no air gives that reading: it is too low, or above the dry bulb. */
+/**
+ * The vapour pressure that a wet-bulb reading shows; undefined where no air gives that reading: it is too low, or above the dry bulb.
+ * By the tables: where both read 20 °C the air is saturated, at 2339 Pa.
+ * @example Math.round(vapourPressureByWetBulb(20, 20, 101325)) // => 2339
+ */
 export function vapourPressureByWetBulb(
   celsius: number,
   wetBulb: number,

@@ -51,7 +51,9 @@ const sides = (q: Quantity<'length'>): string => `${Number(amountIn(q, 'in').toF
 /**
  * How is the metal cut from the coil? In rows of whole squares across its width; what is left of a last row counts as waste.
  * Squares have no better nesting than rows: turned, they are the same.
+ * By hand: two abreast of 24 in, so three rows of 10 in.
  * @throws EntriesClash for a coil narrower than the square, or a roll shorter: a seam in the metal would leak.
+ * @example cutMetal(number(5), quantity(10, 'in'), { width: quantity(24, 'in') }).length.amount // => 30
  */
 export function cutMetal(
   squares: Quantity<'number'>,
@@ -93,7 +95,9 @@ const acrossTheWidth = (
  * How is the membrane cut from the roll? In one piece where the roll is as wide as the square or wider; else each square is laid in the
  * fewest strips that cover it, every strip lapping the next by the rulebook's overlap of a patch layer.
  * Without a width, the narrowest roll usually sold that covers the square.
+ * By hand: two strips of 8 in with a lap of 2 in cover 14 in, one does not cover 12 in.
  * @throws EntriesClash where no usual roll is so wide, a roll no wider than its own lap, or one shorter than the square.
+ * @example cutMembrane(number(4), quantity(12, 'in'), { width: quantity(8, 'in') }, rules).strips.amount // => 2
  */
 export function cutMembrane(
   squares: Quantity<'number'>,

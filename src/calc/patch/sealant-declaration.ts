@@ -56,7 +56,11 @@ export const sealantCalculation = calculation({
     const holds = cartridgeHolds(cartridge, cartridge_holds, rules);
     const section = beadSection(laid);
     const figures: Record<string, Figure> = {
-      yield: { label: 'Bead from a cartridge', value: beadFromCartridge(holds, section), format: three },
+      yield: {
+        label: 'Bead from a cartridge, nothing lost',
+        value: beadFromCartridge(holds, section),
+        format: three,
+      },
       section: { label: 'Section of the bead', value: section, format: three },
       cartridge: { label: 'What the cartridge holds', value: holds },
     };

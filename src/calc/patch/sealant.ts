@@ -47,7 +47,11 @@ export function beadSection({ size, shape }: Bead): Quantity<'area'> {
   return named(section, 'As', 'Section of the bead');
 }
 
-/** What does a cartridge hold? Its label comes first; else the usual of its size, the lower end where there are two. */
+/**
+ * What does a cartridge hold? Its label comes first; else the usual of its size, the lower end where there are two.
+ * By hand: 10 fl oz of 231/128 in3.
+ * @example cartridgeHolds('small', quantity(10, 'fl oz/cartridge'), rules).amount.toFixed(4) // => '18.0469'
+ */
 export const cartridgeHolds = (
   size: (typeof cartridgeSizes)[number],
   label: Quantity<'volume of a piece'> | undefined,
@@ -59,7 +63,11 @@ export const cartridgeHolds = (
   return inUnit(usual, 'in3/cartridge');
 };
 
-/** How long a bead does one cartridge make, if nothing is lost? */
+/**
+ * How long a bead does one cartridge make, if nothing is lost?
+ * By hand: 18 in3 over 1/16 in2 are 288 in.
+ * @example beadFromCartridge(quantity(18, 'in3/cartridge'), quantity(1 / 16, 'in2')).amount // => 24
+ */
 export const beadFromCartridge = (
   cartridge: Quantity<'volume of a piece'>,
   section: Quantity<'area'>,
@@ -69,6 +77,8 @@ export const beadFromCartridge = (
 /**
  * How many cartridges does a bead take, with what stays in them and goes with the tooling?
  * The share lost is taken off each cartridge; whole cartridges are bought. No bead takes none.
+ * By hand: 480 in × 1/16 in2 = 30 in3, with a fifth lost 37.5 in3: 2.08 cartridges of 18 in3.
+ * @example sealantFor(quantity(40, 'ft'), { size: quantity(1 / 4, 'in'), shape: 'square' }, quantity(18, 'in3/cartridge'), quantity(20, 'percent')).cartridges.amount // => 3
  */
 export function sealantFor(
   length: Quantity<'length'>,

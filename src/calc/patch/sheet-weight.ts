@@ -13,7 +13,9 @@ export type SheetMetal = (typeof sheetMetals)[number];
 
 /**
  * How heavy is a square foot of sheet? Steel and aluminium by their thickness; galvanized sheet by its gauge, from the table.
+ * By hand: 41.82 lb/ft2 for an inch, × 0.02 in.
  * @throws EntriesClash for steel or aluminium without a thickness, or a gauge with one.
+ * @example sheetWeight('steel', quantity(0.02, 'in'), rules).amount.toFixed(4) // => '0.8364'
  */
 export function sheetWeight(
   metal: SheetMetal,

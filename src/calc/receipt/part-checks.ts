@@ -32,7 +32,9 @@ export interface PartChecked {
 /**
  * Do the entries of one part agree with one another? Weight in lb/ft2, density in lb/ft3. No R is computed here, from
  * anything. The source of the weight to reach is the bag label, 16 CFR 460.12(b)(2).
+ * By hand: 10 bags of 30 lb on 200 ft2.
  * @throws EntriesClash where settled fill would be thicker than fresh, or an R has no paper it is copied from.
+ * @example checkPart({ part: 'roof cavity', insulation: 'glass fibre', bags: quantity(10, 'bag'), bag_weight: quantity(30, 'lb/bag'), area: quantity(200, 'ft2') }, 0, rules).weight.amount.toFixed(6) // => '1.500000'
  */
 export function checkPart(part: PartValues, place: number, rules: Rulebook): PartChecked {
   refuseClash(part, place);

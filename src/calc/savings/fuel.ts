@@ -73,7 +73,9 @@ const clash = (field: keyof FuelValues, found: string, expected: string): never 
 
 /**
  * What does a million Btu in the fuel cost? A price by volume is divided by the heat content.
+ * By hand: $2.50 for 100,000 Btu.
  * @throws EntriesClash unless there is one price, of a kind that the fuel is sold by, and an efficiency that it can have.
+ * @example pricedFuel({ fuel: 'propane', efficiency: quantity(80, 'percent'), price_per_volume: quantity(2.5, '$/gal'), heat_content: quantity(100_000, 'Btu/gal') }, rules).price.amount.toFixed(6) // => '25.000000'
  */
 export function pricedFuel(values: FuelValues, rules: Rulebook): PricedFuel {
   const { fuel, efficiency, price_of_heat, price_per_volume, heat_content } = values;
@@ -123,7 +125,11 @@ function published(fuel: Fuel, rules: Rulebook): Quantity<'heat per volume'> | u
   return fuel === 'heating oil' ? rules.value('energy.heat-content.heating-oil') : undefined;
 }
 
-/** What does a million Btu of heat in the rooms cost? The price of the fuel over the efficiency. */
+/**
+ * What does a million Btu of heat in the rooms cost? The price of the fuel over the efficiency.
+ * By hand: $20 over 0.8.
+ * @example heatPrice(quantity(20, '$/million Btu'), quantity(80, 'percent')).amount // => 25
+ */
 export const heatPrice = (
   price: Quantity<'price of heat'>,
   efficiency: Quantity<'number'>,

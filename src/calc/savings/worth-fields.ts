@@ -49,7 +49,11 @@ export const worthFields = {
 
 const WHOLE = 1e-6;
 
-/** The years and rates that were entered, or the rulebook's. @throws EntriesClash for a part of a year, or a price that falls to nothing. */
+/**
+ * The years and rates that were entered, or the rulebook's.
+ * @throws EntriesClash for a part of a year, or a price that falls to nothing.
+ * @example worthOf({ life: quantity(20, 'year'), discount_rate: quantity(3, 'percent') }, rules).years.amount // => 20
+ */
 export function worthOf(
   { life, discount_rate, escalation }: Values<typeof worthFields>,
   rules: Rulebook,
@@ -75,7 +79,10 @@ export function worthOf(
   return { years, rate: discount_rate ?? rules.value('energy.discount.real-rate'), escalation };
 }
 
-/** Which of the two rates is the rulebook's own, in a sentence; empty where both were entered. */
+/**
+ * Which of the two rates is the rulebook's own, in a sentence; empty where both were entered.
+ * @example assumed({ life: quantity(20, 'year'), discount_rate: quantity(3, 'percent') }, { years: quantity(20, 'year'), rate: quantity(3, 'percent') }) // => []
+ */
 export function assumed(
   {
     life,

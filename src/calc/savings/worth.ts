@@ -1,12 +1,18 @@
 import { amountIn, byMethod, named, type Quantity } from '../../quantity/quantity.ts';
 
-/** What a sum that comes after so many years is worth today, as a share of it: (1 + d)^−n. */
+/**
+ * What a sum that comes after so many years is worth today, as a share of it: (1 + d)^−n.
+ * By hand: 1/1.25².
+ * @example singlePresentWorth(0.25, 2).toFixed(9) // => '0.640000000'
+ */
 export const singlePresentWorth = (rate: number, years: number): number => (1 + rate) ** -years;
 
 /**
  * What a yearly sum over so many years is worth today, as a multiple of it, when it grows by the escalation each year: the sum of
  * ((1 + e) / (1 + d))^t for t from 1 to n, which is (1 + e)/(d − e) · (1 − ((1 + e)/(1 + d))^n), and n where d and e are the same.
  * Written with log1p and expm1, so that it keeps its figures where the two rates lie close.
+ * By hand: 1/1.25 + 1/1.25² = 0.8 + 0.64.
+ * @example uniformPresentWorth(0.25, 0, 2).toFixed(9) // => '1.440000000'
  */
 export function uniformPresentWorth(rate: number, escalation: number, years: number): number {
   const less = (rate - escalation) / (1 + rate);

@@ -94,6 +94,7 @@ export const bays = calculation({
         format: three,
       };
     }
+    const narrow = found.bays.filter(({ wideEnough }) => !wideEnough).length;
     const cautions: CautionId[] = ['caution.layout.framing', 'caution.edge.sharp', 'caution.hose.blind'];
     if (found.bays.some((each) => each.stopsAtRing)) cautions.unshift('caution.hose.flue-ahead');
     else if ((values.flues ?? []).length > 0) cautions.unshift('caution.flue.keep-clear');
@@ -110,7 +111,12 @@ export const bays = calculation({
       cautions,
       remarks: [
         ...found.sides.map((side) => misfit(side, found.tube)).filter(Boolean),
-        ...(found.sides.some(({ tubeFits }) => !tubeFits)
+        ...(narrow > 0
+          ? [
+              `The tube does not go into ${narrow} ${narrow === 1 ? 'bay, which is' : 'bays, which are'} narrower.`,
+            ]
+          : []),
+        ...(narrow > 0 || found.sides.some(({ tubeFits }) => !tubeFits)
           ? ['What a tube that does not go in would have filled is counted as left over.']
           : []),
       ],
@@ -156,7 +162,10 @@ function table({ bays: all, sides }: Bays) {
       clear: each.clear,
       ...Object.fromEntries(
         sides.flatMap(({ edge, tubeFits }, place) => [
-          [`pushed_${edge}`, (tubeFits ? each.pushed[place] : undefined) ?? 'does not fit'],
+          [
+            `pushed_${edge}`,
+            (tubeFits && each.wideEnough ? each.pushed[place] : undefined) ?? 'does not fit',
+          ],
           [`bags_${edge}`, each.bagsBySide[place] ?? ''],
         ]),
       ),

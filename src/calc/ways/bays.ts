@@ -1,7 +1,7 @@
 import { format } from '../../quantity/format.ts';
 import {
-  amountIn,
   byMethod,
+  inches,
   inUnit,
   minus,
   named,
@@ -60,6 +60,8 @@ export interface Bay {
   readonly from: Quantity<'length'>;
   readonly to: Quantity<'length'>;
   readonly clear: Quantity<'length'>;
+  /** Is it wide enough for the tube? */
+  readonly wideEnough: boolean;
   /** Volume, from the middle of one truss to the middle of the next, so that the bays add up to the cavity. */
   readonly volume: Quantity<'volume'>;
   readonly bags: Quantity<'pieces'>;
@@ -83,13 +85,13 @@ export interface Bays {
   readonly bags: Quantity<'pieces'>;
 }
 
-const inches = (q: Quantity<'length'>): number => amountIn(q, 'in');
-
 /**
  * Bay by bay under the lifted edge: how long must the tube be, and how many bags does each bay take?
  * From one edge the tube goes to the far eave; from both, to the ridge. It runs along the middle of its bay, so no chord is in its
  * way, and stops at its reach or before the ring kept open about a flue.
+ * By hand: 12 in less two chords of 1.5 in for 1.5 of 24 in, 11.8125 in; × 10 ft × 4 ft = 39.375 ft3, at 1.5 lb/ft3 in bags of 30 lb.
  * @throws EntriesClash where both edges of half a double home are named: its other side is the marriage line.
+ * @example edgeBays({ section: cavitySection({ shape: 'level', width: quantity(10, 'ft'), eave: quantity(12, 'in') }), length: quantity(4, 'ft'), trussSpacing: quantity(2, 'ft'), trusses: [0, 24, 48], trussesTold: [], edges: 'one edge', density: quantity(1.5, 'lb/ft3'), bagWeight: quantity(30, 'lb/bag') }, rules).bags.amount.toFixed(6) // => '1.968750'
  */
 export function edgeBays(problem: BayProblem, rules: Rulebook): Bays {
   const { section, edges, length } = problem;
@@ -207,6 +209,7 @@ function bay(place: number, stretch: Stretch, problem: BayProblem, known: Known,
   const here = rings.filter(
     ({ along: x }) => inches(x) >= stretch.from - TIE && (atEnd || inches(x) < stretch.to - TIE),
   );
+  const wideEnough = fits(known.tube, clear);
   let stopsAtRing = false;
   const worked = known.sides.map((side) => {
     const needed = inches(side.tube);
@@ -215,8 +218,9 @@ function bay(place: number, stretch: Stretch, problem: BayProblem, known: Known,
       const met = runsInto(at, inches(ring.along) - middle, keptOff(ring, known.tube));
       return met && met.from < needed ? [Math.max(0, met.from)] : [];
     });
-    if (side.tubeFits && stops.length > 0) stopsAtRing = true;
-    const amount = side.tubeFits ? Math.min(needed, inches(known.reach.low), ...stops) : 0;
+    const goesIn = side.tubeFits && wideEnough;
+    if (goesIn && stops.length > 0) stopsAtRing = true;
+    const amount = goesIn ? Math.min(needed, inches(known.reach.low), ...stops) : 0;
     const pushed = named(
       inUnit(
         byMethod(
@@ -226,6 +230,7 @@ function bay(place: number, stretch: Stretch, problem: BayProblem, known: Known,
             known.reach.low,
             side.room,
             known.tube,
+            clear,
             ...rings.flatMap(ringTold),
             // How far a ring is from the middle of its bay.
             ...(rings.length > 0 ? [length, known.member, ...trussesTold] : []),
@@ -247,6 +252,7 @@ function bay(place: number, stretch: Stretch, problem: BayProblem, known: Known,
     from,
     to,
     clear,
+    wideEnough,
     volume,
     bags: named(total(bags), 'n', 'Bags for the bay'),
     volumeBySide: worked.map((each) => each.volume),
@@ -290,7 +296,10 @@ function volumesOn(
   };
 }
 
-/** Where a tube that does not fit would, in words; empty where it fits. */
+/**
+ * Where a tube that does not fit would, in words; empty where it fits.
+ * @example misfit({ tubeFits: true }, quantity(2, 'in')) // => ''
+ */
 export const misfit = (side: Side, tube: Quantity<'length'>): string =>
   side.tubeFits
     ? ''

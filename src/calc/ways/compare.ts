@@ -1,7 +1,7 @@
 import { format } from '../../quantity/format.ts';
 import {
-  amountIn,
   byMethod,
+  inches,
   inUnit,
   named,
   number,
@@ -64,7 +64,6 @@ export interface WayIn {
   readonly unknown: readonly string[];
 }
 
-const inches = (q: Quantity<'length'>): number => amountIn(q, 'in');
 const tape = (q: Quantity<'length'>): string => format(q, { tape: 8 });
 const short = (q: Quantity<'length'>): string => format(q, { figures: 3 });
 

@@ -4,10 +4,10 @@ import { materialFields } from '../fill/fields.ts';
 import { trussesMeasured } from '../holes/measured-field.ts';
 import { fluesField } from './flue-ring.ts';
 
-export const gableEnds = ['both ends', 'one end'] as const;
+const gableEnds = ['both ends', 'one end'] as const;
 export type GableEnds = (typeof gableEnds)[number];
 
-export const liftedEdges = ['one edge', 'both edges'] as const;
+const liftedEdges = ['one edge', 'both edges'] as const;
 export type LiftedEdges = (typeof liftedEdges)[number];
 
 /** What lies in the cavity already, and how far the hose at hand goes; the ways in all ask it so. */

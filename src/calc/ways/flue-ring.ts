@@ -6,7 +6,7 @@ import { lengthField, listField, optional, type Values } from '../declare/field.
 import { NOISE } from './reach.ts';
 
 /** Where a hot flue stands in the cavity, for ways of working that push a hose past it. */
-export const flueFields = {
+const flueFields = {
   along: lengthField(
     'xf',
     'Place along the roof',
@@ -59,7 +59,11 @@ export interface Ring {
 /** The lengths that tell where a ring is and how wide. */
 export const ringTold = ({ along, at, across }: Ring): Quantity<'length'>[] => [along, at, across];
 
-/** Which ring is kept open about a flue? Its own width, and its clearance on both sides; where none is given, the least published one. */
+/**
+ * Which ring is kept open about a flue? Its own width, and its clearance on both sides; where none is given, the least published one.
+ * By hand: 6 in, and 3 in on both sides of it.
+ * @example ringAbout({ along: quantity(20, 'ft'), at: quantity(5, 'ft'), across: quantity(6, 'in'), ring: quantity(3, 'in') }, rules).across.amount // => 12
+ */
 export const ringAbout = (flue: Values<typeof flueFields>, rules: Rulebook): Ring => ({
   along: flue.along,
   at: flue.at,
@@ -72,7 +76,9 @@ export const ringAbout = (flue: Values<typeof flueFields>, rules: Rulebook): Rin
 
 /**
  * The rings about some flues.
+ * By hand: 6 in, and 2 in on both sides of it.
  * @throws EntriesClash for a flue beyond the end of the roof or beyond the other eave.
+ * @example ringsAbout([{ along: quantity(20, 'ft'), at: quantity(5, 'ft'), across: quantity(6, 'in'), ring: quantity(2, 'in') }], { width: quantity(14, 'ft') }, rules).map(({ across }) => across.amount) // => [10]
  */
 export function ringsAbout(
   flues: readonly Values<typeof flueFields>[] | undefined,
@@ -112,6 +118,10 @@ export function runsInto(
   return ahead + half > 0 ? { from: ahead - half, to: ahead + half } : undefined;
 }
 
-/** Half a ring's width with half the hose, in inches: how near the middle of the hose may come. */
+/**
+ * Half a ring's width with half the hose, in inches: how near the middle of the hose may come.
+ * By hand: half of 12 in and half of 3 in.
+ * @example keptOff({ across: quantity(12, 'in') }, quantity(3, 'in')) // => 7.5
+ */
 export const keptOff = (ring: Ring, hose: Quantity<'length'>): number =>
   (amountIn(ring.across, 'in') + amountIn(hose, 'in')) / 2;

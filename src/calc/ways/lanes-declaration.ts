@@ -88,7 +88,8 @@ export const lanes = calculation({
       figures,
       tables: {
         lanes: {
-          title: 'Lane by lane, from the eave on the back side',
+          title:
+            'Lane by lane, from the eave on the back side; in a section of a double home, from its own eave',
           columns: {
             lane: 'Lane',
             middle: 'The hose runs at',

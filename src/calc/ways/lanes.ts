@@ -1,6 +1,6 @@
 import {
-  amountIn,
   byMethod,
+  inches,
   inUnit,
   minus,
   named,
@@ -78,13 +78,13 @@ export interface Lanes {
 
 /** More lanes than this are a slip in the spread. */
 const MOST_LANES = 40;
-const inches = (q: Quantity<'length'>): number => amountIn(q, 'in');
-
 /**
  * In how many lanes is the cavity filled from its gable ends, how far does each push have to go, and what is left over?
  * Lanes are as wide as the fill spreads to both sides of the hose, or a little less, so that they share the width evenly. The hose
  * runs along the middle of its lane, through every truss, and stops before the ring kept open about a flue.
+ * By hand: 14 ft in lanes of 4 ft at the most.
  * @throws EntriesClash for a spread that makes more lanes than anyone works.
+ * @example gableLanes({ section: cavitySection({ shape: 'level', width: quantity(14, 'ft'), eave: quantity(12, 'in') }), length: quantity(60, 'ft'), ends: 'both ends', spread: quantity(2, 'ft'), density: quantity(1.5, 'lb/ft3'), bagWeight: quantity(30, 'lb/bag') }, rules).lanes.length // => 4
  */
 export function gableLanes(problem: LaneProblem, rules: Rulebook): Lanes {
   const { section, length, spread, ends } = problem;

@@ -2,10 +2,13 @@ import { compare, type Quantity } from '../../quantity/quantity.ts';
 import type { QuantityRange, Rulebook } from '../../rulebook/rulebook.ts';
 
 /** Does a push get there? Between the two ends of the usual reach it may or may not. */
-export const reachWords = ['reaches', 'may not reach', 'beyond reach'] as const;
+const reachWords = ['reaches', 'may not reach', 'beyond reach'] as const;
 export type ReachWord = (typeof reachWords)[number];
 
-/** How far can the hose be pushed? What was typed for the hose or tube at hand, else the usual range for a flexible hose. */
+/**
+ * How far can the hose be pushed? What was typed for the hose or tube at hand, else the usual range for a flexible hose.
+ * @example reachOf(quantity(30, 'ft'), rules).high.amount // => 30
+ */
 export const reachOf = (typed: Quantity<'length'> | undefined, rules: Rulebook): QuantityRange<'length'> =>
   typed ? { low: typed, high: typed } : rules.range('access.hose.reach');
 

@@ -8,7 +8,11 @@ export interface Stretch {
   readonly clearTo: number;
 }
 
-/** The stretches between trusses and to the ends of the roof that have any clear width, in inches. */
+/**
+ * The stretches between trusses and to the ends of the roof that have any clear width, in inches.
+ * By hand: half of 1.5 in is wood on each side of the truss at 24 in.
+ * @example stretches([24], 48, 1.5) // => [{ from: 0, to: 24, clearFrom: 0, clearTo: 23.25 }, { from: 24, to: 48, clearFrom: 24.75, clearTo: 48 }]
+ */
 export function stretches(trusses: readonly number[], length: number, member: number): Stretch[] {
   const inside = trusses.filter((place) => place >= 0 && place <= length + TIE);
   const edges = [

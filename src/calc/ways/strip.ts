@@ -1,6 +1,7 @@
 import {
   amountIn,
   byMethod,
+  inches,
   inUnit,
   minus,
   named,
@@ -18,10 +19,13 @@ export interface Taken {
   readonly trussSpacing: Quantity<'length'> | undefined;
 }
 
-const inches = (q: Quantity<'length'>): number => amountIn(q, 'in');
 const oldInches = ({ oldDepth }: Taken): number => (oldDepth ? inches(oldDepth) : 0);
 
-/** A part of a section, its places counted from its own left end; plain numbers in inches. */
+/**
+ * A part of a section, its places counted from its own left end; plain numbers in inches.
+ * By hand: the left end of the right half is half-way up.
+ * @example part(oneSlope(100, 0, 10), 50, 100).depthAt(0) // => 5
+ */
 export function part(profile: Profile, from: number, to: number): Profile {
   const [left, right] = [Math.max(0, from), Math.min(profile.width, to)];
   const width = Math.max(0, right - left);
@@ -42,6 +46,8 @@ export function part(profile: Profile, from: number, to: number): Profile {
  * How much of a strip of the section is free for new fill, in square feet?
  * Old insulation fills a shallow eave to the roof and no more, and chords take no more than the room above it. Strips that share
  * out the whole width share out the whole of the free section.
+ * By hand: 3 ft × (12 in − 4 in).
+ * @example freeStrip(cavitySection({ shape: 'level', width: quantity(10, 'ft'), eave: quantity(12, 'in') }), quantity(2, 'ft'), quantity(5, 'ft'), { oldDepth: quantity(4, 'in') }, rules).amount.toFixed(6) // => '2.000000'
  */
 export function freeStrip(
   section: Section,
@@ -85,7 +91,11 @@ export function leftOf(t: number): number {
   return Math.PI / 2 + Math.asin(t) + t * Math.sqrt(1 - t * t);
 }
 
-/** What of a ring's open column stands in a strip, above the old insulation, in cubic inches; its height is that at its middle. */
+/**
+ * What of a ring's open column stands in a strip, above the old insulation, in cubic inches; its height is that at its middle.
+ * By hand: half of π/4 × 20² × 12.
+ * @example openInStrip(cavitySection({ shape: 'level', width: quantity(10, 'ft'), eave: quantity(12, 'in') }), { across: quantity(20, 'in'), at: quantity(60, 'in') }, 60, 120, {}).toFixed(2) // => '1884.96'
+ */
 export function openInStrip(section: Section, ring: Ring, from: number, to: number, taken: Taken): number {
   const [radius, at] = [inches(ring.across) / 2, inches(ring.at)];
   const height = Math.max(0, section.profile.depthAt(at) - oldInches(taken));
@@ -95,6 +105,8 @@ export function openInStrip(section: Section, ring: Ring, from: number, to: numb
 /**
  * How much room does a hose have above the old insulation at a place across? Where it runs across the trusses it has to pass
  * between their chords.
+ * By hand: 12 in, less 1.5 in of upper chord and 4 in of old insulation.
+ * @example roomForHose(cavitySection({ shape: 'level', width: quantity(10, 'ft'), eave: quantity(12, 'in') }), quantity(5, 'ft'), { oldDepth: quantity(4, 'in') }, true, rules).amount // => 6.5
  */
 export function roomForHose(
   section: Section,
@@ -122,11 +134,18 @@ export function roomForHose(
 }
 
 const NOISE = 1e-9;
-/** Does a hose go through a room? As wide as the room is narrow enough. */
+/**
+ * Does a hose go through a room? As wide as the room is narrow enough.
+ * @example fits(quantity(4, 'in'), quantity(3, 'in')) // => false
+ */
 export const fits = (hose: Quantity<'length'>, room: Quantity<'length'>): boolean =>
   inches(hose) <= inches(room) * (1 + NOISE);
 
-/** A volume less open columns in cubic inches, and never below nothing. */
+/**
+ * A volume less open columns in cubic inches, and never below nothing.
+ * By hand: 864 in3 are half of a cubic foot.
+ * @example less(quantity(2, 'ft3'), [{ ring: { along: quantity(20, 'ft'), at: quantity(5, 'ft'), across: quantity(12, 'in') }, volume: 864 }], 'V', 'Volume').amount // => 1.5
+ */
 export function less(
   whole: Quantity<'volume'>,
   open: readonly { readonly ring: Ring; readonly volume: number }[],

@@ -1,9 +1,9 @@
 import type { JSX } from 'preact';
 import { useCallback } from 'preact/hooks';
 import { type AnyCalculation, answer } from '../../calc/declare/calculation.ts';
+import type { Entries } from '../../calc/declare/entries.ts';
 import { type Read, readFields } from '../../calc/declare/read-fields.ts';
 import { type Book, WithBook } from '../book.ts';
-import type { Entries } from '../entries.ts';
 import { FieldsForm } from '../form/FieldInput.tsx';
 import { ProblemSummary } from '../form/ProblemSummary.tsx';
 import { AnswerView, inALine, type Shown } from '../results/AnswerView.tsx';

@@ -7,7 +7,7 @@ export const canKeep = (): boolean => 'serviceWorker' in navigator && 'caches' i
 const PATIENCE = 10_000;
 
 /** Asks a worker for its version. */
-export const versionOf = (worker: ServiceWorker): Promise<string> =>
+const versionOf = (worker: ServiceWorker): Promise<string> =>
   new Promise((told, failed) => {
     const { port1, port2 } = new MessageChannel();
     port1.onmessage = ({ data }) => told(String(data));

@@ -1,11 +1,12 @@
 import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
+import { type Entries, listAt } from '../../calc/declare/entries.ts';
+import { inQuarters } from '../../calc/log/opening.ts';
 import { fillLog, type LoggedOpening } from '../../job/fill-log.ts';
 import type { WorkedJob } from '../../job/planned.ts';
 import { USUAL_WAY } from '../../job/way-taken.ts';
 import { format } from '../../quantity/format.ts';
 import type { Quantity } from '../../quantity/quantity.ts';
-import { type Entries, listAt } from '../entries.ts';
 import type { SheetViewProps } from '../job/JobSheet.tsx';
 import { Cautions } from '../results/Caution.tsx';
 import { Fold } from '../results/Fold.tsx';
@@ -30,7 +31,8 @@ const isOf = (
 /** The log in a line. */
 export function logInALine(plan: WorkedJob): string {
   const log = fillLog(plan, rules);
-  return `${inQuartersText(log.used)} in, ${format(log.stillToGo, three)} to go`;
+  const toGo = log.stillToGo ? `${format(log.stillToGo, three)} to go` : 'what is to go is not known';
+  return `${inQuartersText(log.used)} in, ${toGo}`;
 }
 
 /** The bags as they go in: a counter for each opening, what it says so far, and what is left on the truck. */
@@ -57,10 +59,10 @@ export function FillLogView({ plan, entries, set }: SheetViewProps): JSX.Element
         <span class="label">{plan.job.name}</span> <output>{logInALine(plan)}</output>
       </p>
       <dl class="figures">
-        <Row label="Bags on the truck at the start" of={log.loaded} />
-        <Row label="Bags used" of={log.used} />
-        <Row label="Bags left on the truck" of={log.left} />
-        <Row label="Bags still to go in by the plan" of={log.stillToGo} />
+        <Counted label="Bags on the truck at the start" of={log.loaded} />
+        <Counted label="Bags used" of={log.used} />
+        <Counted label="Bags left on the truck" of={log.left} />
+        {log.stillToGo ? <Row label="Bags still to go in by the plan" of={log.stillToGo} /> : null}
       </dl>
       {log.left.amount < 0 ? (
         <p>More bags are logged than were on the truck: count the truck, or mend an entry.</p>
@@ -69,8 +71,14 @@ export function FillLogView({ plan, entries, set }: SheetViewProps): JSX.Element
       )}
       {log.beyondReach ? (
         <p>
-          Of the bags planned, {format(log.beyondReach, three)} are for what lies beyond the reach of the
-          hose. An opening takes so many fewer: reach the rest another way, and force nothing in.
+          The plan has {format(log.beyondReach, three)} more, for what lies beyond the reach of the hose. The
+          openings below leave them out: reach the rest another way, and force nothing in.
+        </p>
+      ) : null}
+      {log.shut > 0 ? (
+        <p>
+          Into {log.shut} of the {log.openings.length} openings neither hose nor tube goes: the sheet Ways in
+          tells what would. Their bags are counted whole.
         </p>
       ) : null}
       {log.strays.length > 0 ? (
@@ -119,6 +127,14 @@ const Row = ({ label, of }: { readonly label: string; readonly of: Quantity }): 
   <div>
     <dt>{label}</dt>
     <dd>{format(of, three)}</dd>
+  </div>
+);
+
+/** Counted bags, in the quarters that they were counted in; bags of the plan are no such count. */
+const Counted = ({ label, of }: { readonly label: string; readonly of: Quantity<'pieces'> }): JSX.Element => (
+  <div>
+    <dt>{label}</dt>
+    <dd>{of.amount >= 0 && inQuarters(of) ? inQuartersText(of) : format(of)}</dd>
   </div>
 );
 

@@ -1,9 +1,9 @@
 import type { JSX } from 'preact';
+import { type Entries, entryAt, listAt, textAt } from '../../calc/declare/entries.ts';
 import type { Field, Fields, ListField } from '../../calc/declare/field.ts';
 import type { FieldProblem } from '../../calc/declare/read-fields.ts';
 import { isBareNumber } from '../../quantity/parse.ts';
 import { units } from '../../quantity/units.ts';
-import { type Entries, entryAt, listAt, textAt } from '../entries.ts';
 import { still } from '../still.ts';
 import { afterPress } from './after-press.ts';
 

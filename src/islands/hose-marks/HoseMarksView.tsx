@@ -7,6 +7,7 @@ import type { WorkedJob } from '../../job/planned.ts';
 import { format } from '../../quantity/format.ts';
 import { drawingsFor } from '../calculator/drawings.ts';
 import type { SheetViewProps } from '../job/JobSheet.tsx';
+import { unansweredInALine } from '../parts/in-a-line.ts';
 import { PartView } from '../parts/PartsView.tsx';
 import { TableView } from '../results/AnswerView.tsx';
 import { Cautions } from '../results/Caution.tsx';
@@ -22,11 +23,12 @@ const isAnswered = (outcome: PartOutcome): outcome is Answered => outcome.state 
 
 /** How many pushes all openings take together, in a line. */
 export function pushesInALine(plan: WorkedJob): string {
-  const cards = workPart(marksPart, plan, rules).filter(isAnswered);
+  const outcomes = workPart(marksPart, plan, rules);
+  const cards = outcomes.filter(isAnswered);
+  const [first] = outcomes;
+  if (first && cards.length === 0) return unansweredInALine(first);
   const pushes = cards.reduce((count, { answer }) => count + (answer.tables?.marks?.rows.length ?? 0), 0);
-  return cards.length === 0
-    ? 'Hose marks: to be entered'
-    : `${cards.length} ${cards.length === 1 ? 'opening' : 'openings'}, ${pushes} pushes`;
+  return `${cards.length} ${cards.length === 1 ? 'opening' : 'openings'}, ${pushes} pushes`;
 }
 
 /** A card for each opening, to print and take to the hole: the cautions once, since all cards share them. */

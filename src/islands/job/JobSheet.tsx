@@ -1,5 +1,6 @@
 import type { ComponentType, JSX } from 'preact';
 import { useCallback, useMemo } from 'preact/hooks';
+import type { Entries } from '../../calc/declare/entries.ts';
 import type { Fields } from '../../calc/declare/field.ts';
 import { fieldsReader, type Read } from '../../calc/declare/read-fields.ts';
 import { layOut } from '../../calc/holes/search.ts';
@@ -9,7 +10,6 @@ import type { WorkedJob } from '../../job/planned.ts';
 import { remembering } from '../../job/remembering.ts';
 import { workJob } from '../../job/work.ts';
 import { WithBook } from '../book.ts';
-import type { Entries } from '../entries.ts';
 import { GroupForms } from '../form/GroupForms.tsx';
 import { ProblemSummary } from '../form/ProblemSummary.tsx';
 import type { Elsewhere, FindElsewhere } from '../form/WayTo.tsx';

@@ -1,4 +1,4 @@
-import type { Entries } from '../entries.ts';
+import type { Entries } from '../../calc/declare/entries.ts';
 
 /** The entries of the example job, out of the text of its file. */
 export function exampleEntries(text: string): Entries {

@@ -1,5 +1,6 @@
 import type { JSX } from 'preact';
 import { useCallback, useEffect, useRef, useState } from 'preact/hooks';
+import type { Entries } from '../../calc/declare/entries.ts';
 import { sentence } from '../../calc/declare/read-fields.ts';
 import { page } from '../../components/links.ts';
 import { writeJobFile } from '../../job/job-file.ts';
@@ -7,15 +8,15 @@ import { carriesJob, readCarried } from '../../job/job-link.ts';
 import { writeJobs } from '../../job/jobs-file.ts';
 import type { KeptJob } from '../../job/kept-job.ts';
 import { countInWords, type Photograph } from '../../job/photograph.ts';
-import type { Entries } from '../entries.ts';
 import { saveWithPhotographs } from '../photographs/export.ts';
 import { photographStore } from '../photographs/store.ts';
 import { Arrivals, useArrivals } from './Arrivals.tsx';
 import { addressOfKept, addressOfUnkept } from './addresses.ts';
+import type { WhyNot } from './browser-store.ts';
 import { HandOn } from './HandOn.tsx';
 import { OpenFile } from './OpenFile.tsx';
 import { saveFile } from './save-file.ts';
-import { DAYS_KEPT_AFTER_DELETION, jobStore, type Unreadable, type WhyNot } from './store.ts';
+import { DAYS_KEPT_AFTER_DELETION, jobStore, type Unreadable } from './store.ts';
 import { copied, fileNameOf, nameOf, said, whyNotKept } from './words.ts';
 
 interface Shown {
@@ -165,7 +166,7 @@ export function JobsView({ example }: { readonly example: Entries }): JSX.Elemen
           />
         ))}
       </ul>
-      <NewJob make={add} example={example} />
+      <NewJob make={(entries) => location.assign(sheetOf(jobStore().add(entries)))} example={example} />
       <h2>Files</h2>
       <p class="acts">
         {jobs.length > 0 ? (
@@ -330,14 +331,12 @@ function NewJob({
   make,
   example,
 }: {
-  readonly make: (entries: Entries, words: string) => void;
+  readonly make: (entries: Entries) => void;
   readonly example: Entries;
 }): JSX.Element {
   const [name, setName] = useState('');
-  const start = (entries: Entries) => {
-    make({ ...entries, ...(name.trim() === '' ? {} : { name: name.trim() }) }, 'New job');
-    setName('');
-  };
+  const start = (entries: Entries) =>
+    make({ ...entries, ...(name.trim() === '' ? {} : { name: name.trim() }) });
   return (
     <form
       class="new-job"

@@ -7,7 +7,7 @@ export const MOST_IN_ONE_CODE = 2953;
 const QUIET = 4;
 
 /** The dark modules of a code as one path, row by row. */
-export const pathOf = (rows: readonly (readonly boolean[])[]): string =>
+const pathOf = (rows: readonly (readonly boolean[])[]): string =>
   rows.flatMap((row, y) => row.map((dark, x) => (dark ? `M${x} ${y}h1v1h-1z` : ''))).join('');
 
 /** The modules of a code for a text; asked for only when one is drawn. */

@@ -1,3 +1,5 @@
+import { answer } from './browser-store.ts';
+
 /**
  * A second copy of every kept job, in IndexedDB. The first, in localStorage, is written before the key is let go and survives a closed or
  * crashed tab, but a browser hands it to the disk seconds later: when the whole browser is killed, what was typed last is gone. IndexedDB
@@ -54,9 +56,3 @@ function open(): Promise<IDBDatabase> {
     request.onerror = () => failed(request.error);
   });
 }
-
-const answer = <T>(request: IDBRequest<T>): Promise<T> =>
-  new Promise((done, failed) => {
-    request.onsuccess = () => done(request.result);
-    request.onerror = () => failed(request.error);
-  });

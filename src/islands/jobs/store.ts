@@ -3,6 +3,7 @@ import type { JobEntries } from '../../job/job-file.ts';
 import { isJobId, newJobId } from '../../job/job-id.ts';
 import { type KeptJob, readKept, readSingleKept, writeKept } from '../../job/kept-job.ts';
 import { photographStore } from '../photographs/store.ts';
+import { type WhyNot, whyNot } from './browser-store.ts';
 import { type SecondCopy, secondCopy } from './second-copy.ts';
 
 /** Each job has its own place, so that a key typed in one writes no other. The names never change with the site. */
@@ -15,9 +16,6 @@ const PROBE = 'heel-to-ridge probe';
 /** A deleted job can be brought back for so long. */
 export const DAYS_KEPT_AFTER_DELETION = 7;
 const DAY = 86_400_000;
-
-/** Why the browser does not keep something. */
-export type WhyNot = 'full' | 'refused' | 'unreadable';
 
 /** What became of a change. */
 export type Put =
@@ -313,9 +311,6 @@ function openedIn(
     return undefined;
   }
 }
-
-const whyNot = (error: unknown): WhyNot =>
-  error instanceof Error && /quota/i.test(error.name) ? 'full' : 'refused';
 
 let ofThisPage: JobStore | undefined;
 

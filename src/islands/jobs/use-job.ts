@@ -1,5 +1,6 @@
 import { useCallback, useEffect, useRef, useState } from 'preact/hooks';
 import { addressOf } from '../../calc/declare/address.ts';
+import { type Entries, withEntry } from '../../calc/declare/entries.ts';
 import { type Read, sentence } from '../../calc/declare/read-fields.ts';
 import { page } from '../../components/links.ts';
 import { jobFields } from '../../job/job-fields.ts';
@@ -8,10 +9,10 @@ import { newJobId } from '../../job/job-id.ts';
 import { carriesJob } from '../../job/job-link.ts';
 import type { KeptJob } from '../../job/kept-job.ts';
 import { readShape } from '../../job/shape.ts';
-import { type Entries, withEntry } from '../entries.ts';
 import { useWorked, type Worked } from '../use-entries.ts';
 import { addressOfKept, addressOfUnkept, inAddress, sameEntries } from './addresses.ts';
-import { jobStore, type WhyNot } from './store.ts';
+import type { WhyNot } from './browser-store.ts';
+import { jobStore } from './store.ts';
 import { copied, nameOf } from './words.ts';
 
 /** The job that is open on a sheet. */

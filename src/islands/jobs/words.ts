@@ -1,19 +1,28 @@
 import type { JobEntries } from '../../job/job-file.ts';
-import type { WhyNot } from './store.ts';
+import type { WhyNot } from './browser-store.ts';
 
-/** What a job is called: its own first entry. */
+/**
+ * What a job is called: its own first entry.
+ * @example nameOf({ name: ' Lot 4 ' }) // => 'Lot 4'
+ */
 export const nameOf = (entries: JobEntries): string => {
   const { name } = entries;
   return typeof name === 'string' && name.trim() !== '' ? name.trim() : 'A job without an address';
 };
 
-/** The entries of a copy, told from the first by its name. */
+/**
+ * The entries of a copy, told from the first by its name.
+ * @example copied({ name: 'Lot 4' }).name // => 'Lot 4 (copy)'
+ */
 export const copied = (entries: JobEntries): JobEntries => ({
   ...entries,
   name: `${nameOf(entries).slice(0, 190)} (copy)`,
 });
 
-/** A time as people say it. */
+/**
+ * A time as people say it.
+ * @example said('yesterday') // => 'at a time that is not known'
+ */
 export function said(time: string | undefined): string {
   const at = time === undefined ? Number.NaN : Date.parse(time);
   return Number.isNaN(at)

@@ -5,6 +5,7 @@ import type { JobSheetProps } from '../job/JobSheet.tsx';
 import { type JobSheetPath, jobSheet } from '../job/sheets.ts';
 import { inALine } from '../results/AnswerView.tsx';
 import { rules } from '../rules.ts';
+import { unansweredInALine } from './in-a-line.ts';
 import { PartsView } from './PartsView.tsx';
 
 /** A sheet that shows some parts of the job one below the other; the first answers in the bar at the foot of a phone. */
@@ -31,6 +32,6 @@ export const partsSheet = (
 
 function firstInALine([first]: readonly AnyPart[], plan: WorkedJob): string {
   const [outcome] = first ? workPart(first, plan, rules) : [];
-  if (outcome?.state !== 'answered') return `${outcome?.title ?? ''}: to be entered`;
+  if (outcome?.state !== 'answered') return outcome ? unansweredInALine(outcome) : '';
   return inALine(outcome.answer) || outcome.title;
 }

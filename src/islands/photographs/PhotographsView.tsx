@@ -1,9 +1,9 @@
 import type { JSX } from 'preact';
 import { useCallback, useEffect, useRef, useState } from 'preact/hooks';
+import type { Entries } from '../../calc/declare/entries.ts';
 import type { Read } from '../../calc/declare/read-fields.ts';
 import { page } from '../../components/links.ts';
 import { ANYTHING_ELSE, countInWords, MOST_WORDS, type Photograph } from '../../job/photograph.ts';
-import type { Entries } from '../entries.ts';
 import { JobNav } from '../job/JobNav.tsx';
 import { Arrivals, useArrivals } from '../jobs/Arrivals.tsx';
 import { JobLine } from '../jobs/JobLine.tsx';

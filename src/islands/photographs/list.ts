@@ -24,7 +24,10 @@ export const times = { before: 'Before the fill', during: 'While it is filled', 
 
 const upper = (text: string): string => text.replace(/^./u, (letter) => letter.toUpperCase());
 
-/** What an entry of the list shows, as a heading has it. */
+/**
+ * What an entry of the list shows, as a heading has it.
+ * @example headingOf({ shows: 'the patch', each: 'hole' }) // => 'Each hole: the patch'
+ */
 export const headingOf = ({ shows, each }: Pick<Listed, 'shows' | 'each'>): string =>
   each ? `Each ${each}: ${shows}` : upper(shows);
 

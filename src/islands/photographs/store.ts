@@ -1,6 +1,6 @@
 import { MOST_WORDS, type Photograph, photographIn } from '../../job/photograph.ts';
 import type { Picture } from '../../job/photographs-file.ts';
-import type { WhyNot } from '../jobs/store.ts';
+import { answer, type WhyNot, whyNot } from '../jobs/browser-store.ts';
 
 /**
  * A database of its own beside that of the jobs: a new shape of one must never wait for a tab that holds the other. What is known of a
@@ -11,7 +11,7 @@ const KNOWN = 'known';
 const PICTURES = 'pictures';
 
 /** The photographs that this browser keeps. Nothing of them is ever sent. */
-export class PhotographStore {
+class PhotographStore {
   readonly #open: () => Promise<IDBDatabase>;
   #opened: Promise<IDBDatabase> | undefined;
   /** A removal that is under way: what is asked meanwhile waits for it, or it would still find what goes. */
@@ -159,9 +159,6 @@ export class PhotographStore {
   }
 }
 
-const whyNot = (error: unknown): WhyNot =>
-  error instanceof Error && /quota/i.test(error.name) ? 'full' : 'refused';
-
 /** Where a browser refuses its stores, the very name may throw; here that is a refusal like any other. */
 function openDatabase(): Promise<IDBDatabase> {
   return new Promise((done, failed) => {
@@ -177,12 +174,6 @@ function openDatabase(): Promise<IDBDatabase> {
     request.onerror = () => failed(request.error);
   });
 }
-
-const answer = <T>(request: IDBRequest<T>): Promise<T> =>
-  new Promise((done, failed) => {
-    request.onsuccess = () => done(request.result);
-    request.onerror = () => failed(request.error);
-  });
 
 let ofThisPage: PhotographStore | undefined;
 

@@ -2,7 +2,7 @@ import { useCallback, useEffect, useRef, useState } from 'preact/hooks';
 import { newJobId } from '../../job/job-id.ts';
 import type { Photograph } from '../../job/photograph.ts';
 import type { Picture } from '../../job/photographs-file.ts';
-import type { WhyNot } from '../jobs/store.ts';
+import type { WhyNot } from '../jobs/browser-store.ts';
 import { inOrder } from './list.ts';
 import { shrink } from './shrink.ts';
 import { photographStore } from './store.ts';

@@ -1,5 +1,5 @@
 import type { JSX } from 'preact';
-import { mostThatPasses } from '../../calc/ceiling/load.ts';
+import { besideLimit, mostThatPasses } from '../../calc/ceiling/load.ts';
 import { clashSentence, departureSentence } from '../../calc/holes/words.ts';
 import { rulePage } from '../../components/links.ts';
 import { resistanceDrawing } from '../../drawings/resistance-across.ts';
@@ -177,7 +177,11 @@ function Ceiling({ plan }: OfPlan): JSX.Element {
           <dt>The ceiling</dt>
           <dd>{plan.load.verdict}</dd>
         </div>
-        <FigureRow label="Weight on it at the deepest place" of={plan.load.total} options={three} />
+        <FigureRow
+          label="Weight on it at the deepest place"
+          of={plan.load.total}
+          options={besideLimit(plan.load.total, plan.load.limit)}
+        />
         {plan.load.limit ? <FigureRow label="What the board may carry" of={plan.load.limit} /> : null}
         {plan.load.highestDensity ? (
           <FigureRow

@@ -42,8 +42,8 @@ const FigureText = (figure: Figure): JSX.Element | string =>
     shown(figure)
   );
 
-/** A table of so few columns has room for its words. */
-const FEW = 5;
+/** How wide is a table? One of few columns has room for whole words anywhere, one of many not even on a wide screen. */
+const widthOf = (columns: number): string => (columns <= 5 ? ' few' : columns > 8 ? ' many' : '');
 
 /** A table of the answer; on a phone each row becomes a card. */
 export function TableView({ title, columns, rows, format: options }: AnswerTable): JSX.Element {
@@ -59,7 +59,7 @@ export function TableView({ title, columns, rows, format: options }: AnswerTable
     );
   };
   return (
-    <table class={1 + rest.length <= FEW ? 'cards few' : 'cards'}>
+    <table class={`cards${widthOf(1 + rest.length)}`}>
       <caption>{title}</caption>
       <thead>
         <tr>

@@ -1,6 +1,10 @@
+import { EntriesClash } from '../../calc/declare/calculation.ts';
 import { heat, roofHeatFrom } from '../../calc/heat/declaration.ts';
+import type { RoofHeat } from '../../calc/heat/roof-heat.ts';
 import { spacingOf } from '../../calc/holes/members.ts';
 import { savings } from '../../calc/savings/declaration.ts';
+import { format } from '../../quantity/format.ts';
+import { compare } from '../../quantity/quantity.ts';
 import type { JobValues } from '../job-fields.ts';
 import { floorOf } from './home.ts';
 import { type AnyPart, part } from './part.ts';
@@ -47,6 +51,18 @@ const roofHeatPart = part({
 export const wayToHeat = (field: string): string | undefined =>
   (roofHeatPart.asked as Readonly<Record<string, string>>)[field];
 
+/** @throws EntriesClash if less heat goes through the roof before than after: only the pressing takes R away, and a job has no entry for U itself. */
+function refuseLossByPressing({ before, after }: RoofHeat): void {
+  if (compare(after.transmittance, before.transmittance) <= 0) return;
+  throw new EntriesClash({
+    field: 'pressed_depth',
+    label: heat.fields.pressed_depth.label,
+    found: `U ${format(after.transmittance)} after the fill, more than ${format(before.transmittance)} before`,
+    expected:
+      'a fill that gives more R than the pressing takes: look at this depth, and at the R per inch of the fill and of the old insulation',
+  });
+}
+
 const savingsPart = part({
   calculation: savings,
   asked: {
@@ -65,6 +81,7 @@ const savingsPart = part({
   askedIn: wayToHeat,
   runs: (plan, rules) => {
     const { result } = roofHeatFrom(heatValues(plan.job), rules);
+    refuseLossByPressing(result);
     return [
       {
         values: {

@@ -53,7 +53,7 @@ function blown(plan: WorkedJob, rules: Rulebook): readonly Blown[] {
     const all = outcome?.state === 'answered' ? outcome.answer.figures.all?.value : pushed;
     const hose = typeof all === 'object' ? (all as Quantity<'length'>) : undefined;
     return hose && hose.amount > 0
-      ? { what: name, volume: reached ?? volume, pushed: hose }
+      ? { what: name, volume: reached, pushed: hose }
       : { what: name, volume, pushed: undefined };
   });
 }

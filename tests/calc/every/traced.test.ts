@@ -10,7 +10,10 @@ import { amountsIn, type Figures, untoldOfEntry, untoldOfRule } from './named.ts
 
 const { data, files } = theProject();
 const rules = openRulebook(data);
-const asked = askedByCalculations(data);
+const asked = askedByCalculations(
+  data,
+  files.checks.map(({ entry }) => entry),
+);
 
 /** Rules whose numbers only count their rows; what the rows say is words. */
 const rowsCounted: readonly string[] = ['patch.screws.first-four'];

@@ -35,6 +35,8 @@ const NOISE = 1e-9;
 /**
  * Is fall protection due at this edge, and which kinds do the fall rules admit on this slope for this work?
  * Work that is not surely roofing work gets only what serves at any edge.
+ * By hand: 5000 lb for each of two people.
+ * @example fallProtection({ height: quantity(9, 'ft'), rise: quantity(3, 'in'), width: quantity(14, 'ft'), roofingWork: 'yes', people: 2 }, rules).anchor.amount // => 10000
  */
 export function fallProtection(hazard: FallHazard, rules: Rulebook): FallProtection {
   const from = rules.value('safety.roof.fall-height');

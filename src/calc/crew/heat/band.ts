@@ -10,7 +10,7 @@ import {
 } from '../../../quantity/quantity.ts';
 import type { Rulebook } from '../../../rulebook/rulebook.ts';
 
-export const heatBands = ['caution', 'moderate', 'high', 'very high'] as const;
+const heatBands = ['caution', 'moderate', 'high', 'very high'] as const;
 export type HeatBand = (typeof heatBands)[number];
 
 export interface HeatRisk {

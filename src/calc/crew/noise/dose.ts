@@ -15,7 +15,7 @@ import {
 } from '../../../quantity/quantity.ts';
 import type { Rulebook } from '../../../rulebook/rulebook.ts';
 
-export const noiseVerdicts = ['within the limit', 'over the limit', 'too loud for any time'] as const;
+const noiseVerdicts = ['within the limit', 'over the limit', 'too loud for any time'] as const;
 export type NoiseVerdict = (typeof noiseVerdicts)[number];
 
 /** A time spent at a level. */
@@ -88,6 +88,8 @@ export function noiseDose(given: readonly NoisePeriod[], rules: Rulebook): Noise
 /**
  * How much time is left at a level, after a dose? Nought where the dose is used up, or where the table allows none;
  * undefined where the level is too quiet to count.
+ * By hand: half of the 8 h that the table allows at 90 dBA.
+ * @example timeLeft(number(0.5), quantity(90, 'dBA'), rules).amount.toFixed(6) // => '240.000000'
  */
 export function timeLeft(
   dose: Quantity<'number'> | undefined,

@@ -1,5 +1,5 @@
 import { ceilingFields } from '../../ceiling/fields.ts';
-import { mostThatPasses } from '../../ceiling/load.ts';
+import { besideLimit, mostThatPasses } from '../../ceiling/load.ts';
 import { calculation, type Figure } from '../../declare/calculation.ts';
 import { quantityField } from '../../declare/field.ts';
 import { trappedAir } from './trapped-air.ts';
@@ -44,7 +44,7 @@ export const trappedAirLoad = calculation({
     const figures: Record<string, Figure> = {
       verdict: { label: 'The ceiling', value: load.verdict },
       air: { label: 'Load of the air', value: load.air, format: { figures: 3 } },
-      total: { label: 'Air and insulation', value: load.total, format: { figures: 3 } },
+      total: { label: 'Air and insulation', value: load.total, format: besideLimit(load.total, load.limit) },
     };
     if (load.limit) figures.limit = { label: 'What the board may carry', value: load.limit };
     if (load.highestPressure)

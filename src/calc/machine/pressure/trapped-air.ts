@@ -31,6 +31,8 @@ const NOISE = 1e-9;
  * Does the ceiling carry the pressure of the air below the roof, and the insulation with it?
  * A pressure is a load on every part of the ceiling; both together are held against the published limit for the board on its framing.
  * A board or framing without a published limit is unrated, and nothing is guessed.
+ * By hand: of the 2.2 lb/ft2 that the board carries, the insulation leaves 0.7 for the air.
+ * @example trappedAir('gypsum 1/2 in', quantity(16, 'in'), quantity(0.5, 'lb/ft2'), quantity(1.5, 'lb/ft2'), rules).highestPressure.amount.toFixed(6) // => '0.700000'
  */
 export function trappedAir(
   board: string,

@@ -15,7 +15,7 @@ import {
 } from '../../../quantity/quantity.ts';
 import type { Rulebook } from '../../../rulebook/rulebook.ts';
 
-export const boxVerdicts = ['light', 'on target', 'heavy'] as const;
+const boxVerdicts = ['light', 'on target', 'heavy'] as const;
 export type BoxVerdict = (typeof boxVerdicts)[number];
 
 /** One fill of the box on the scales: box and fill, and the empty box. */
@@ -60,7 +60,9 @@ export const boxVolume = (
 /**
  * What density does the machine lay, how much does it differ from fill to fill, and is it on target?
  * Near enough is the rulebook's share for bags used against bags planned: in one volume, bags follow density.
+ * By hand: 6 lb and 5 lb in 4 ft3 are 1.5 and 1.25 lb/ft3.
  * @throws QuantityError for no fills at all, or a net weight that is not above 0.
+ * @example testBox(quantity(4, 'ft3'), [{ gross: quantity(16, 'lb'), tare: quantity(10, 'lb') }, { gross: quantity(15, 'lb'), tare: quantity(10, 'lb') }], quantity(1.5, 'lb/ft3'), undefined, rules).mean.amount.toFixed(6) // => '1.375000'
  */
 export function testBox(
   volume: Quantity<'volume'>,
