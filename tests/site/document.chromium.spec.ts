@@ -30,7 +30,7 @@ test('jobs unfolded, one deleted, one to be asked about, a code drawn: axe finds
   for (const _ of ['one', 'two', 'three']) {
     await page.getByRole('button', { name: 'Begin with the example’s entries' }).click();
     await expect(page).toHaveURL(/\/plan\/#/);
-    await page.goBack();
+    await page.goto('/plan/jobs/');
   }
   await page.locator('.jobs summary').nth(2).click();
   await page.getByRole('button', { name: 'Delete' }).click();

@@ -25,7 +25,7 @@ async function begin(page: Page, name: string, how: 'example' | 'nothing' = 'exa
     })
     .click();
   await expect(page.locator('#field-name')).toHaveValue(name);
-  await page.goBack();
+  await page.goto('/plan/jobs/');
   await expect(jobs(page).first()).toHaveText(name);
 }
 
