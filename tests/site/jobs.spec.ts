@@ -29,6 +29,12 @@ async function begin(page: Page, name: string, how: 'example' | 'nothing' = 'exa
   await expect(jobs(page).first()).toHaveText(name);
 }
 
+/** The example under a name of its own, opened from a file on the page of jobs: no page is left for it. */
+async function keep(page: Page, name: string): Promise<void> {
+  await page.setInputFiles('#open-jobs', asFile({ ...example, name }));
+  await expect(jobs(page).first()).toHaveText(name);
+}
+
 const row = (page: Page, name: string) =>
   page.locator('.jobs > li').filter({ has: page.getByText(name, { exact: true }) });
 const unfold = (page: Page, name: string) => row(page, name).locator('summary').click();
@@ -119,7 +125,7 @@ test.describe('several jobs', () => {
 
   test('a deletion is undone at once, and still after the page was left', ONCE, async ({ page }) => {
     await page.goto('/plan/jobs/');
-    await begin(page, '3 Teasel Row');
+    await keep(page, '3 Teasel Row');
     await unfold(page, '3 Teasel Row');
     await page.getByRole('button', { name: 'Delete' }).click();
     await expect(jobs(page)).toHaveCount(0);
@@ -170,8 +176,8 @@ test.describe('several jobs', () => {
 test.describe('files', () => {
   test('one job, and all of them, go out and come back with id and time', async ({ page, browser }) => {
     await page.goto('/plan/jobs/');
-    await begin(page, '3 Teasel Row');
-    await begin(page, '9 Sorrel Court', 'nothing');
+    await keep(page, '3 Teasel Row');
+    await keep(page, '9 Sorrel Court');
     const all = await downloaded(page, () => page.getByRole('button', { name: 'Save all jobs' }).click());
     await unfold(page, '3 Teasel Row');
     const one = await downloaded(page, () =>
@@ -361,7 +367,7 @@ test.describe('two tabs on one job', () => {
   async function two(context: BrowserContext): Promise<[Page, Page]> {
     const first = await context.newPage();
     await first.goto('/plan/jobs/');
-    await begin(first, '3 Teasel Row');
+    await keep(first, '3 Teasel Row');
     await jobs(first).click();
     await expect(line(first)).toContainText('Open: 3 Teasel Row');
     const second = await context.newPage();
@@ -456,7 +462,7 @@ test(
   ONCE,
   async ({ page }) => {
     await page.goto('/plan/jobs/');
-    await begin(page, 'Kept before');
+    await keep(page, 'Kept before');
     const { format: _, version: __, ...entries } = example;
     await page.goto(`/plan/#${addressOf({ ...entries, name: 'By its address' })}`);
     await page.reload();
