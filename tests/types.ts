@@ -1,8 +1,8 @@
-import { spawn } from 'node:child_process';
 import { run } from '../src/cli/run.ts';
+import { type Program, sideBySide } from './side-by-side.ts';
 
 /** Modules by the compiler itself, pages by Astro's: neither reads what the other does. */
-const halves = [
+const halves: readonly Program[] = [
   ['node_modules/typescript-native/bin/tsc'],
   [
     'node_modules/astro/bin/astro.mjs',
@@ -12,14 +12,7 @@ const halves = [
     '--minimumSeverity',
     'warning',
   ],
-] as const;
-
-const ended = (command: readonly string[]): Promise<number> =>
-  new Promise((told) => {
-    spawn(process.execPath, command, { stdio: 'inherit' }).on('close', (code) => told(code ?? 1));
-  });
+];
 
 /** Checks the types of everything, both halves at once. */
-await run({ name: 'npm run types', does: 'Checks the types of everything.' }, async () =>
-  Math.max(...(await Promise.all(halves.map(ended)))),
-);
+await run({ name: 'npm run types', does: 'Checks the types of everything.' }, () => sideBySide(halves));
