@@ -5,7 +5,7 @@ import { whyUnguarded } from '../calc/checks/unguarded.ts';
 import { openRulebook } from '../rulebook/rulebook.ts';
 import type { Check } from '../rulebook/schema.ts';
 import { page } from './links.ts';
-import { baseRulebook, ruleFiles } from './rulebook.ts';
+import { baseRulebook, local, ruleFiles } from './rulebook.ts';
 
 /** A check with what this build computed for it. */
 export interface WorkedCheck {
@@ -17,6 +17,12 @@ export interface WorkedCheck {
 
 /** The checks hold the rulebook as it was published, whatever an agency sets. */
 const rules = openRulebook(baseRulebook);
+
+/** What a copy with values of its own says of its checks, or their figures would be taken for what holds here; empty for any other. */
+export const workedAsPublished =
+  (local?.changes ?? []).length > 0
+    ? ' They are worked with the rulebook as it was published: the local values of this copy have no part in them.'
+    : '';
 
 /** Every check of the rulebook, worked by this build. */
 export const workedChecks: readonly WorkedCheck[] = ruleFiles.checks.map(({ id, entry }) => ({

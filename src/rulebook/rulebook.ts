@@ -24,7 +24,11 @@ export interface Rule {
 export type RuleForCalculation = Pick<Rule, 'title' | 'symbol' | 'value'>;
 
 /** A caution of an agency's own, in its words. */
-export type CautionBeside = Pick<Caution, 'level' | 'says' | 'do'> & { readonly agency: string };
+export type CautionBeside = Pick<Caution, 'level' | 'says' | 'do'> & {
+  readonly agency: string;
+  /** What it rests on, in a few words. */
+  readonly from: string;
+};
 
 export interface LoadedCaution extends Caution {
   readonly id: string;

@@ -49,13 +49,13 @@ export function Caution({
           {bare ? null : <a href={cautionPage(id)}>Source: {caution.from}</a>}
         </p>
       </div>
-      {caution.beside?.map(({ agency, level, says, do: act }) => (
+      {caution.beside?.map(({ agency, level, says, do: act, from }) => (
         <div key={`${agency} ${says}`} class={`caution local-caution ${level}`} role="note">
           <p>
             <strong>
               {heading[level]}, {agency}.
             </strong>{' '}
-            {says} {act}
+            {says} {act} {bare ? null : `Source: ${from}`}
           </p>
         </div>
       ))}

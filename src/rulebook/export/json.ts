@@ -21,7 +21,11 @@ const exportSchema = z.strictObject({
     cautionSchema.extend({
       /** What agencies say beside it. */
       beside: z
-        .array(cautionSchema.pick({ level: true, says: true, do: true }).extend({ agency: z.string() }))
+        .array(
+          cautionSchema
+            .pick({ level: true, says: true, do: true })
+            .extend({ agency: z.string(), from: z.string().default('not told') }),
+        )
         .optional(),
     }),
   ),

@@ -7,6 +7,7 @@ import type { Problem } from '../problem.ts';
 import { type Entry, isUnread, problemAt, problemAtKey } from '../rule-files.ts';
 import type { Rule, RulebookData } from '../rulebook.ts';
 import type { RuleSource, RuleValue, SourceDocument } from '../schema.ts';
+import { sourceInBrief } from '../status.ts';
 import { valueHeadline } from '../value-text.ts';
 import type { LoadedLocalCaution, Local, LocalAgency, LocalChange } from './local.ts';
 import type { Layer } from './read.ts';
@@ -99,7 +100,7 @@ export function resolveLocal(base: RulebookData, layers: readonly Layer[], conte
       version: stamp(base.version, agencies),
       documents,
       rules,
-      cautions: withBeside(base.cautions, cautions, agencies),
+      cautions: withBeside(base.cautions, cautions, agencies, documents),
     },
     local: {
       agencies,
@@ -423,14 +424,15 @@ const withBeside = (
   base: RulebookData['cautions'],
   own: readonly LoadedLocalCaution[],
   agencies: readonly LocalAgency[],
+  documents: RulebookData['documents'],
 ): RulebookData['cautions'] =>
   Object.fromEntries(
     Object.entries(base).map(([id, caution]) => {
       const beside = own
         .filter(({ on }) => on.includes(id))
-        .map(({ agency, level, says, do: act }) => {
+        .map(({ agency, level, says, do: act, source }) => {
           const name = agencies.find((each) => each.id === agency)?.short ?? agency;
-          return { agency: name, level, says, do: act };
+          return { agency: name, level, says, do: act, from: sourceInBrief(source, documents) };
         });
       return [id, beside.length > 0 ? { ...caution, beside } : caution];
     }),

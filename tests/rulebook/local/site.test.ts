@@ -72,6 +72,9 @@ describe('the site with an agency’s folder, whose notes hold a script', () => 
         /A fall from(?:(?!<\/div>).)*<\/div>\s*<div class="caution local-caution warn"(?:(?!<\/div>).)*/s,
       )?.[0];
       expect(words(behind ?? '')).toMatch(/Warning, Harrow Valley\. Fog.* from the river leaves/);
+      // On a card what stands beside a caution leads to its source.
+      if (!page.startsWith('cards/'))
+        expect(words(behind ?? '')).toContain('Source: common practice, no source');
     },
   );
 
@@ -125,6 +128,8 @@ describe('the site with an agency’s folder, whose notes hold a script', () => 
 
   test('every check still holds, against the rulebook as it was published', () => {
     expect(html('checks/patch-layers')).not.toMatch(/does not hold|fails/);
+    for (const page of ['checks', 'checks/patch-layers'])
+      expect(words(html(page))).toContain('worked with the rulebook as it was published');
   });
 
   test.each(['plan/before', 'local', 'do/first-visit', 'safety/falls'])(
