@@ -302,3 +302,16 @@ for (const [name, facts] of Object.entries(units) as [UnitName, UnitFacts][]) {
  * @example unitWritten('Sq Ft') // => 'ft2'
  */
 export const unitWritten = (text: string): UnitName | undefined => byWriting.get(plain(text));
+
+/**
+ * The units of each dimension, by their names, in the order of the list.
+ * @example unitsByDimension()[1] // => ['length', ['in', 'ft', 'mm', 'cm', 'm']]
+ */
+export function unitsByDimension(): [Dimension, UnitName[]][] {
+  const found = new Map<Dimension, UnitName[]>();
+  for (const name of Object.keys(units) as UnitName[]) {
+    const { dimension } = units[name];
+    found.set(dimension, [...(found.get(dimension) ?? []), name]);
+  }
+  return [...found];
+}
