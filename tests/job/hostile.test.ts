@@ -8,6 +8,7 @@ import { carry, readCarried } from '../../src/job/job-link.ts';
 import { readJobs } from '../../src/job/jobs-file.ts';
 import { readKept, readSingleKept } from '../../src/job/kept-job.ts';
 import { workJob } from '../../src/job/work.ts';
+import { inTime } from '../in-time.ts';
 import { builtJob } from './any-job.ts';
 import { rules } from './entries.ts';
 
@@ -87,16 +88,7 @@ const anyJob = fc.dictionary(
 const RUNS = { numRuns: 10_000 };
 /** No person waits longer than this. */
 const LONGEST_WAIT = 100;
-/** A run of thousands is now and then held up by the machine itself; what really hangs does so again. */
-const timed = <T>(work: () => T): T => {
-  const start = performance.now();
-  const found = work();
-  if (performance.now() - start < LONGEST_WAIT) return found;
-  const again = performance.now();
-  work();
-  expect(performance.now() - again).toBeLessThan(LONGEST_WAIT);
-  return found;
-};
+const timed = <T>(work: () => T): T => inTime(LONGEST_WAIT, work);
 
 /** Every number in what was read; words such as NaN that a person typed stay words. */
 function numbersIn(value: unknown): number[] {
