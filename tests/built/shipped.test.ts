@@ -8,7 +8,7 @@ describe('the package of a module', () => {
     ['/a/node_modules/@preact/signals/dist/signals.mjs', '@preact/signals'],
     ['/a/node_modules/astro/node_modules/zod/index.js', 'zod'],
     ['\0vite/preload-helper.js', 'vite'],
-    ['/a/src/islands/search.ts', undefined],
+    ['/a/src/islands/search/mount.ts', undefined],
     ['src/pages/index.astro?astro&type=script&index=0&lang.ts', undefined],
   ])('%s: %s', (module, name) => {
     expect(packageOf(module)).toBe(name);

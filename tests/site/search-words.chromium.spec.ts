@@ -68,7 +68,7 @@ test('what a crew types finds the page it wants among the first', async ({ page 
 test('a word that goes by another here is told', async ({ page }) => {
   await look(page, 'mold on sheetrock');
   await expect(page.locator('#count')).toContainText(
-    '“mold”: looked for “mould” too. “sheetrock”: looked for “ceiling board” too.',
+    '“mold”: looked for “mould”. “sheetrock”: looked for “ceiling board”.',
   );
   // The same word with another hyphen is nothing to tell.
   await lookOn(page, 'R value');
@@ -98,6 +98,31 @@ test('a word that is half typed finds what it begins', async ({ page }) => {
   const found = await look(page, 'purl');
   await expect(page.locator('#count')).toHaveText(/^\d+ found\.$/);
   await expect(found.filter({ hasText: 'term: purlin' }).first()).toBeVisible();
+});
+
+test('what is pasted is looked for up to a hundred letters and eight words, and is over at once', async ({
+  page,
+}) => {
+  await page.goto(`/search/?q=${'ladder roof truss purlin hose gable eave ridge patch bag '.repeat(60)}`);
+  await expect(page.locator('#count')).toContainText('found', SLOW);
+  await expect(page.locator('#count')).toHaveText(/^.{0,300}$/s);
+  await expect(page.getByLabel('Steps, terms, rules and calculators')).toHaveAttribute('maxlength', '100');
+});
+
+test('where a part of the index can’t be had, that is told, and the next words are looked for', async ({
+  page,
+}) => {
+  await page.goto('/search/');
+  await page.route('**/pagefind/fragment/**', (route) => route.abort());
+  const box = page.getByLabel('Steps, terms, rules and calculators');
+  for (const typed of ['ridge', 'purl']) {
+    await box.fill(typed);
+    await expect(page.locator('#count')).toHaveText(/^A part of the index can’t be had/, SLOW);
+    await expect(page.locator('#results')).not.toHaveAttribute('aria-busy', 'true');
+  }
+  await page.unroute('**/pagefind/fragment/**');
+  const found = await lookOn(page, 'ladder');
+  await expect(found.first()).toBeVisible();
 });
 
 test('the best find of three kinds stands first, and not in its group again', async ({ page }) => {

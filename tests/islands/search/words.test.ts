@@ -6,11 +6,12 @@ import {
   lookedFor,
   toldOf,
   wordsIn,
-} from '../../src/islands/search-words.ts';
+} from '../../../src/islands/search/words.ts';
 
 const called: Called = [
   ['sheetrock', 'ceiling board'],
   ['fuse', 'breaker'],
+  ['CO', 'carbon monoxide'],
   ['nail pop', 'popped screw'],
   ['vapor', 'vapour'],
   ['vapor barrier', 'vapour retarder'],
@@ -31,6 +32,13 @@ describe('what a crew types is looked for by the words of the site', () => {
     ['without small words', 'where is the hole', ['hole']],
     ['with small words, where there are no others', 'what to do', ['what', 'to', 'do']],
     ['each word once', 'hole to hole', ['hole']],
+    ['a name of two letters in capitals', 'CO alarm', ['carbon', 'monoxide', 'alarm']],
+    ['no word that is half typed', 'co', ['co']],
+    [
+      'eight words at the most',
+      'a1 b1 c1 d1 e1 f1 g1 h1 i1',
+      ['a1', 'b1', 'c1', 'd1', 'e1', 'f1', 'g1', 'h1'],
+    ],
     ['nothing', ' ?! ', []],
   ])('%s', (_, typed, words) => {
     expect(lookedFor(typed, called).words).toEqual(words);
@@ -75,8 +83,9 @@ test('all but one of some words, each left out once; of one word nothing is left
 });
 
 test('what is told names each word', () => {
-  expect(toldOf([['mold', 'mould']], ['steering', 'fluid'])).toBe(
+  expect(toldOf([['mold', 'mould']], true, ['steering', 'fluid'])).toBe(
     '“mold”: looked for “mould” too. No page has the word “steering” or “fluid”.',
   );
-  expect(toldOf([], [])).toBe('');
+  expect(toldOf([['mold', 'mould']], false, [])).toBe('“mold”: looked for “mould”.');
+  expect(toldOf([], false, [])).toBe('');
 });

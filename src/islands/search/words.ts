@@ -15,6 +15,12 @@ const SMALL: ReadonlySet<string> = new Set(
   ),
 );
 
+/** Names of fewer letters are held against what was typed letter by letter. */
+const SHORT = 3;
+
+/** The most words that are looked for: each costs a search of every kind. */
+const MOST_WORDS = 8;
+
 /** The most words that one thing is called by, such as "peel and stick membrane". */
 const LONGEST_NAME = 4;
 
@@ -35,24 +41,28 @@ export const wordsIn = (text: string): string[] =>
  * @example lookedFor('density of caulk', [['caulk', 'sealant']]).words // => ['density', 'sealant']
  */
 export function lookedFor(typed: string, called: Called): Looked {
-  const terms = new Map(called.map(([name, term]) => [sameAs([name]), term]));
+  // A name as short as CO is one only as it is written: "co" may be the beginning of any word.
+  const isShort = (name: string) => name.length < SHORT;
+  const terms = new Map(called.map(([name, term]) => [isShort(name) ? name : sameAs([name]), term]));
+  const termOf = (name: readonly string[]): string | undefined =>
+    terms.get(name.length === 1 && isShort(name[0] ?? '') ? (name[0] ?? '') : sameAs(name));
   const all = wordsIn(typed);
   const words: string[] = [];
   const swapped: [string, string][] = [];
   for (let at = 0; at < all.length; ) {
     let length = Math.min(LONGEST_NAME, all.length - at);
     // The longest name first: "vapor barrier" is not "vapor" and a barrier.
-    while (length > 0 && !terms.has(sameAs(all.slice(at, at + length)))) length -= 1;
+    while (length > 0 && termOf(all.slice(at, at + length)) === undefined) length -= 1;
     const name = all.slice(at, at + length);
-    const term = terms.get(sameAs(name));
-    if (length > 0 && term !== undefined) {
+    const term = length > 0 ? termOf(name) : undefined;
+    if (term !== undefined) {
       // The same word written another way is nothing to tell.
       if (sameAs(name) !== sameAs([term])) swapped.push([name.join(' '), term]);
       words.push(...wordsIn(term));
     } else words.push(all[at] ?? '');
     at += Math.max(length, 1);
   }
-  return { words: withoutSmall(words), swapped };
+  return { words: withoutSmall(words).slice(0, MOST_WORDS), swapped };
 }
 
 /** The words that tell something, each once; all of them where none does. */
@@ -89,11 +99,11 @@ export function isFoundFor(typed: string, found: string): boolean {
 export const allButOne = (words: readonly string[]): string[][] =>
   words.length < 2 ? [] : words.map((_, left) => words.filter((__, place) => place !== left));
 
-/** What is said of words that were looked for otherwise than as typed. */
-export function toldOf(swapped: Called, unknown: readonly string[]): string {
+/** What is said of words that were looked for otherwise than as typed, or `both` ways, and of those that no page has. */
+export function toldOf(swapped: Called, both: boolean, unknown: readonly string[]): string {
   const quoted = unknown.map((each) => `“${each}”`);
   return [
-    ...swapped.map(([name, term]) => `“${name}”: looked for “${term}” too.`),
+    ...swapped.map(([name, term]) => `“${name}”: looked for “${term}”${both ? ' too' : ''}.`),
     ...(quoted.length > 0 ? [`No page has the word ${quoted.join(' or ')}.`] : []),
   ].join(' ');
 }

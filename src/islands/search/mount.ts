@@ -1,0 +1,124 @@
+import { findsFor, type Group, type Kind } from './finds.ts';
+import { A_FEW, groupOf, item, listOf, MANY } from './list.ts';
+import { type Found, type SearchIndex, startIndex } from './program.ts';
+import type { Called } from './words.ts';
+
+/** Pages about the site, such as its front page, which speak of everything. */
+const ABOUT = 'page';
+
+/** Longer than any question; what is pasted beyond it would take an old phone minutes. */
+const MOST_TYPED = 100;
+
+/**
+ * Searches as the form is sent or its words change. What is found stands in groups, one for each kind of page, the kind with the best
+ * find first, and last what an audit asks for; a kind chosen in the form stands alone. Words and kind stand in the address.
+ */
+export function mount(): void {
+  const form = document.getElementById('search') as HTMLFormElement | null;
+  const box = document.getElementById('q') as HTMLInputElement | null;
+  const only = document.getElementById('kind') as HTMLSelectElement | null;
+  const count = document.getElementById('count');
+  const list = document.getElementById('results');
+  if (!form || !box || !only || !count || !list) return;
+  const kinds = [...only.options]
+    .filter(({ value }) => value !== '')
+    .map(
+      ({ value: kind, text: name, parentElement: under }): Kind => ({
+        kind,
+        name,
+        rank: under !== only ? 2 : kind === ABOUT ? 1 : 0,
+      }),
+    );
+  // From where the page stands: an import would begin where this script does.
+  const from = new URL(form.dataset.index ?? '', location.href).href;
+  const called = JSON.parse(form.dataset.called ?? '[]') as Called;
+  let index: Promise<SearchIndex> | undefined;
+  /** On a poor line the index takes seconds: it is fetched while the words are typed. What failed is tried again at the next word. */
+  const started = (): Promise<SearchIndex | undefined> => {
+    index ??= startIndex(from, form.dataset.version);
+    return index.catch(() => {
+      index = undefined;
+      return undefined;
+    });
+  };
+  let asked = 0;
+
+  const look = async (): Promise<void> => {
+    const typed = box.value.trim().slice(0, MOST_TYPED);
+    const turn = ++asked;
+    // A slower answer to earlier words must not take the place of this one.
+    const overtaken = () => turn !== asked;
+    const address = new URLSearchParams({
+      ...(typed && { q: typed }),
+      ...(only.value && { kind: only.value }),
+    });
+    history.replaceState(null, '', String(address) === '' ? location.pathname : `?${address}`);
+    if (typed === '') {
+      list.replaceChildren();
+      list.removeAttribute('aria-busy');
+      count.textContent = '';
+      return;
+    }
+    const read = await started();
+    if (overtaken()) return;
+    if (!read) {
+      count.textContent =
+        'Search can’t start in this browser, or its index can’t be had. Find a step, Calculators and Values, above, list their pages.';
+      return;
+    }
+    try {
+      const wanted = kinds.filter(({ kind }) => only.value === '' || only.value === kind);
+      const finds = await findsFor(read, typed, called, wanted, overtaken);
+      if (!finds || overtaken()) return;
+      count.textContent = finds.told;
+      await show(finds.groups, overtaken);
+    } catch {
+      if (overtaken()) return;
+      list.removeAttribute('aria-busy');
+      count.textContent = 'A part of the index can’t be had. Search again once there is a network.';
+    }
+  };
+
+  /** Shows each group as soon as its pages are told, in its place among the others. */
+  const show = async (groups: readonly Group[], overtaken: () => boolean): Promise<void> => {
+    if (groups.length === 0) list.replaceChildren();
+    list.setAttribute('aria-busy', 'true');
+    const most = only.value === '' ? A_FEW : MANY;
+    // One of a kind each, since most who look don't know which kind they want. They don't stand in their groups again.
+    const best = groups.length > 1 ? groups.filter(({ rank }) => rank === 0).slice(0, A_FEW) : [];
+    const told = new Map<Group, readonly Found[]>();
+    const items = (group: Group, from: number, to?: number): HTMLLIElement[] =>
+      (told.get(group) ?? []).slice(from, to).map((found) => item(group.kind, found));
+    await Promise.all(
+      groups.map(async (group) => {
+        told.set(group, await Promise.all(group.results.slice(0, most).map((result) => result.data())));
+        if (overtaken()) return;
+        const first = best.flatMap((each) => items(each, 0, 1));
+        list.replaceChildren(
+          ...(best.length > 0 ? listOf('Best finds', first) : []),
+          ...groups.flatMap((each) => groupOf(each, items(each, best.includes(each) ? 1 : 0), choose)),
+        );
+      }),
+    );
+    if (!overtaken()) list.removeAttribute('aria-busy');
+  };
+
+  const choose = (kind: string): void => {
+    only.value = kind;
+    only.focus();
+    void look();
+  };
+  form.addEventListener('submit', (event) => {
+    event.preventDefault();
+    void look();
+  });
+  box.addEventListener('input', () => void look());
+  only.addEventListener('change', () => void look());
+  const given = new URLSearchParams(location.search);
+  box.value = given.get('q') ?? '';
+  only.value = given.get('kind') ?? '';
+  // A kind that there is not.
+  if (only.selectedIndex < 0) only.value = '';
+  void started();
+  void look();
+}
