@@ -16,12 +16,10 @@ export const rises = (job: JobValues): boolean =>
  */
 export function checkOnTheRoof(job: JobValues, section: Section): void {
   const width = amountIn(section.width, 'in');
-  const ridge = amountIn(rises(job) ? section.width : ridgeAcross(section), 'in');
   const rise = amountIn(section.deepest, 'in');
   for (const [place, { side, from_peak }] of (job.roof.obstacles ?? []).entries()) {
-    const run = side === 'back' || rises(job) ? ridge : width - ridge;
-    // No slope is longer than its run and the whole rise, corner to corner.
-    refuseBeyond(from_peak, Math.hypot(run, rise), {
+    // No slope, straight or bowed, is longer than its run and the whole rise together.
+    refuseBeyond(from_peak, longestRun(job, section, side) + rise, {
       field: `roof.obstacles.${place}.from_peak`,
       label: 'Distance from the peak',
       expected: 'a place on its slope, at most',
@@ -33,6 +31,15 @@ export function checkOnTheRoof(job: JobValues, section: Section): void {
       label: 'Distance from the eave',
       expected: 'a place in the ceiling, at most',
     });
+}
+
+/** How far is it at the most from a peak to the eave of a side, across? Of depths that were measured the peak may be level for a while. */
+function longestRun(job: JobValues, section: Section, side: 'back' | 'front'): number {
+  const width = amountIn(section.width, 'in');
+  if (rises(job)) return width;
+  const ridge = amountIn(ridgeAcross(section), 'in');
+  if (section.shape === 'measured') return Math.max(ridge, width - ridge);
+  return side === 'back' ? ridge : width - ridge;
 }
 
 const NOISE = 1e-6;

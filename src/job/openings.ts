@@ -4,7 +4,7 @@ import { baysFrom } from '../calc/ways/bays-declaration.ts';
 import type { Way } from '../calc/ways/compare.ts';
 import type { edgeBayFields, gableLaneFields } from '../calc/ways/fields.ts';
 import { lanesFrom } from '../calc/ways/lanes-declaration.ts';
-import { amountIn, minus, named, over, plus, type Quantity, times } from '../quantity/quantity.ts';
+import { amountIn, minus, named, plus, type Quantity } from '../quantity/quantity.ts';
 import type { Rulebook } from '../rulebook/rulebook.ts';
 import { halves } from './parts/home.ts';
 import { type PartOutcome, workPart } from './parts/part.ts';
@@ -126,13 +126,12 @@ const baysAsOpenings = (
 ): Sided[] => {
   const found = baysFrom(values, rules);
   return found.sides.flatMap(({ edge, tube: needed }, place) =>
-    found.bays.flatMap(({ number, from, volumeBySide, pushed }): Sided[] => {
-      const [volume, tube] = [volumeBySide[place], pushed[place]];
+    found.bays.flatMap(({ number, from, volumeBySide, leftBySide, pushed }): Sided[] => {
+      const [volume, left, tube] = [volumeBySide[place], leftBySide[place], pushed[place]];
       // Where the cavity is deepest at an edge, nothing is filled through that one.
-      if (!volume || !tube || needed.amount === 0) return [];
+      if (!volume || !left || !tube || needed.amount === 0) return [];
       const side = job.home.sections === 'double' ? half : edge;
-      // Of a bay that the tube does not reach the end of, as much as it reaches of the way.
-      const reached = named(times(volume, over(tube, needed)), 'Vr', 'Volume that the tube reaches');
+      const reached = named(minus(volume, left), 'Vr', 'Volume that the tube reaches');
       return [{ what: 'Bay', side, number, at: from, volume, pushed: tube, reached }];
     }),
   );

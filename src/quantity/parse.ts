@@ -104,7 +104,11 @@ export function parseQuantity<D extends Dimension>(written: string, asked: Asked
   const unitText = after ?? '';
   if (unitText === '') {
     const unit =
-      asked.assume ?? (asR || asked.dimension === 'number' ? usualUnit[asked.dimension] : undefined);
+      asked.assume ??
+      // An R by itself is that of a whole layer: R-7 is no R per inch.
+      ((asR && asked.dimension === 'thermal resistance') || asked.dimension === 'number'
+        ? usualUnit[asked.dimension]
+        : undefined);
     if (!unit) throw new ParseError(`"${written.trim()}", a number with no unit`, expected);
     return made(sign * amount, unit as UnitName, asked);
   }

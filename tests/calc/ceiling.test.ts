@@ -200,6 +200,9 @@ describe('a load is printed so that it is told from its limit', () => {
     [2.19996, 2.2, '2.19996 lb/ft²'],
     [2.204, 2.2, '2.204 lb/ft²'],
     [2.206, 2.2, '2.21 lb/ft²'],
+    // Three figures would print 2.2 beside 2.203, and 2.2 beside 2.198: on the other side.
+    [2.2049, 2.203, '2.205 lb/ft²'],
+    [2.196, 2.198, '2.196 lb/ft²'],
     [1.23456, undefined, '1.23 lb/ft²'],
   ])('%s held against %s: %s', (amount, limit, text) => {
     const held = quantity(amount, 'lb/ft2');

@@ -9,11 +9,11 @@ const light = (from_eave: string) => [
 ];
 
 describe('what is entered beyond the edge of the roof is told, not moved to the edge', () => {
-  // The cavity is 166 in across, its peak over the middle: 83 in to either eave, the roof rising 15 in at most. hypot(83, 15) = 84.34 in.
+  // The cavity is 166 in across, its peak over the middle: 83 in to either eave, the roof rising 15 in at most: 98 in, 8 ft 2 in.
   test.each([
-    ['on the slope', { 'roof.obstacles': flue('back', '6 ft 11 in') }, undefined],
-    ['just beyond', { 'roof.obstacles': flue('back', '7 ft 1 in') }, 'roof.obstacles.0.from_peak'],
-    ['on the other side', { 'roof.obstacles': flue('front', '7 ft 1 in') }, 'roof.obstacles.0.from_peak'],
+    ['on the slope', { 'roof.obstacles': flue('back', '8 ft 2 in') }, undefined],
+    ['just beyond', { 'roof.obstacles': flue('back', '8 ft 2 1/8 in') }, 'roof.obstacles.0.from_peak'],
+    ['on the other side', { 'roof.obstacles': flue('front', '8 ft 2 1/8 in') }, 'roof.obstacles.0.from_peak'],
     ['a light at the far eave', { 'ceiling.lights': light('13 ft 10 in') }, undefined],
     ['a light beyond it', { 'ceiling.lights': light('13 ft 11 in') }, 'ceiling.lights.0.from_eave'],
   ])('%s', (_, changes, field) => {
@@ -25,10 +25,22 @@ describe('what is entered beyond the edge of the roof is told, not moved to the 
 
   test('half a double home is one slope, as wide as the half', () => {
     const half = { 'home.sections': 'double', 'cavity.shape': 'one-slope' };
-    // hypot(166, 15) = 166.68 in, which is 13 ft 10.7 in.
-    expect(told(exampleWith({ ...half, 'roof.obstacles': flue('front', '13 ft 10 in') }))).toEqual([]);
-    expect(told(exampleWith({ ...half, 'roof.obstacles': flue('front', '13 ft 11 in') }))[0]).toContain(
-      'at most 13 ft 10 5/8 in from there',
+    // 166 + 15 = 181 in, which is 15 ft 1 in.
+    expect(told(exampleWith({ ...half, 'roof.obstacles': flue('front', '15 ft 1 in') }))).toEqual([]);
+    expect(told(exampleWith({ ...half, 'roof.obstacles': flue('front', '15 ft 2 in') }))[0]).toContain(
+      'at most 15 ft 1 in from there',
     );
+  });
+
+  test('a measured roof that is level is as long on either side as it is wide', () => {
+    const level = {
+      'cavity.shape': 'measured',
+      'cavity.points': [
+        { from_eave: '0 in', depth: '10 in' },
+        { from_eave: '13 ft 10 in', depth: '10 in' },
+      ],
+    };
+    expect(told(exampleWith({ ...level, 'roof.obstacles': flue('back', '2 ft') }))).toEqual([]);
+    expect(told(exampleWith({ ...level, 'roof.obstacles': flue('front', '2 ft') }))).toEqual([]);
   });
 });

@@ -116,7 +116,6 @@ describe('what a bag’s label says is read as it stands there', () => {
   test.each([
     ['R-19', 'thermal resistance', 'h ft2 F/Btu', 19],
     ['R19', 'thermal resistance', 'h ft2 F/Btu', 19],
-    ['r 3.7', 'resistance per length', 'h ft2 F/(Btu in)', 3.7],
     ['R-3.7 per in', 'resistance per length', 'h ft2 F/(Btu in)', 3.7],
     ['28 lb', 'weight of a piece', 'lb/bag', 28],
     ['28.5 lb/bag', 'weight of a piece', 'lb/bag', 28.5],
@@ -130,6 +129,8 @@ describe('what a bag’s label says is read as it stands there', () => {
     ['R--3', 'thermal resistance'],
     ['R', 'thermal resistance'],
     ['R-19 in', 'thermal resistance'],
+    // The R of a whole batt is no R per inch.
+    ['R-7', 'resistance per length'],
     ['19', 'thermal resistance'],
     ['28 lb', 'load'],
     ['28 in', 'weight of a piece'],

@@ -1,6 +1,16 @@
 import type { CautionId } from '../../generated/rule-types.ts';
-import { type FormatOptions, format } from '../../quantity/format.ts';
-import { compare, inUnit, minus, named, over, plus, type Quantity, times } from '../../quantity/quantity.ts';
+import type { FormatOptions } from '../../quantity/format.ts';
+import {
+  amountIn,
+  compare,
+  inUnit,
+  minus,
+  named,
+  over,
+  plus,
+  type Quantity,
+  times,
+} from '../../quantity/quantity.ts';
 import type { Rulebook } from '../../rulebook/rulebook.ts';
 
 const verdicts = ['carries it', 'does not carry it', 'unrated'] as const;
@@ -26,7 +36,7 @@ export const mostThatPasses = { figures: 3, round: 'down' } as const satisfies F
 const MOST_FIGURES = 15;
 
 /**
- * How is a load printed beside its limit? To three figures, or to as many more as tell the two apart: a load just over must not read the same.
+ * How is a load printed beside its limit? To three figures, or to as many more as show on which side of it the load stands.
  * @example besideLimit(quantity(2.2004, 'lb/ft2'), quantity(2.2, 'lb/ft2')) // => { figures: 5 }
  */
 export function besideLimit(
@@ -35,9 +45,16 @@ export function besideLimit(
 ): { readonly figures: number } {
   let figures = 3;
   if (limit && compare(load, limit) !== 0)
-    while (figures < MOST_FIGURES && format(load, { figures }) === format(limit)) figures += 1;
+    while (figures < MOST_FIGURES && sideAsPrinted(load, limit, figures) !== Math.sign(compare(load, limit)))
+      figures += 1;
   return { figures };
 }
+
+/** On which side of its limit does a load stand as both are printed, the limit to the four figures of any? Above is 1. */
+const sideAsPrinted = (load: Quantity<'load'>, limit: Quantity<'load'>, figures: number): number =>
+  Math.sign(
+    Number(load.amount.toPrecision(figures)) - Number(amountIn(limit, load.unit as 'lb/ft2').toPrecision(4)),
+  );
 
 /** New fill by its depth and density, or by the weight per area on its label. */
 export type NewFill =

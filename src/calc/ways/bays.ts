@@ -68,6 +68,8 @@ export interface Bay {
   /** Volume and bags through each edge, in the order of the sides. */
   readonly volumeBySide: readonly Quantity<'volume'>[];
   readonly bagsBySide: readonly Quantity<'pieces'>[];
+  /** What of it lies beyond the end of the push, on each side: by its place in the taper, not by the length alone. */
+  readonly leftBySide: readonly Quantity<'volume'>[];
   /** How far the tube goes in on each side. */
   readonly pushed: readonly Quantity<'length'>[];
   readonly leftVolume: Quantity<'volume'>;
@@ -257,6 +259,7 @@ function bay(place: number, stretch: Stretch, problem: BayProblem, known: Known,
     bags: named(total(bags), 'n', 'Bags for the bay'),
     volumeBySide: worked.map((each) => each.volume),
     bagsBySide: bags,
+    leftBySide: worked.map(({ left }) => left),
     pushed: worked.map(({ pushed }) => pushed),
     leftVolume: named(total(worked.map((each) => each.left)), 'V left', 'Volume left over in the bay'),
     stopsAtRing,
