@@ -3,6 +3,7 @@ import { lacksTrusses } from '../calc/holes/lacks-trusses.ts';
 import type { CautionId } from '../generated/rule-types.ts';
 import type { Rulebook } from '../rulebook/rulebook.ts';
 import type { PlacedCaution, WorkedJob } from './planned.ts';
+import { USUAL_WAY, wayTaken } from './way-taken.ts';
 
 /** Which cautions does this plan call for, and where does each stand? */
 export function cautionsFor(
@@ -23,6 +24,7 @@ export function cautionsFor(
     ...at('ceiling', load.cautions),
     ...at('before', [
       ...surveyStops(plan.readiness),
+      ...plan.readiness.cautions.filter((id) => id === 'caution.before.not-looked'),
       'caution.before.seal-first',
       'caution.roof.carries-crew',
       'caution.roof.falls',
@@ -39,9 +41,16 @@ export function cautionsFor(
 const surveyStops = ({ openStops }: WorkedJob['readiness']): CautionId[] =>
   openStops.flatMap(({ caution }) => caution ?? []);
 
-/** Cautions that keep the plan's figures behind them until they are settled: an open stop of the survey, a ceiling that can't carry. */
-export const heldBy = ({ cautions, readiness }: WorkedJob): PlacedCaution[] => {
-  const stops = surveyStops(readiness);
+/**
+ * Cautions that keep the plan's figures behind them until they are settled: an open stop of the survey, a ceiling that can't carry, holes in a
+ * roof that nobody goes on.
+ */
+export const heldBy = ({ job, cautions, readiness }: WorkedJob): PlacedCaution[] => {
+  const noWay = job.survey.roof_carries === 'nobody goes on it' && wayTaken(job) === USUAL_WAY;
+  const stops: readonly CautionId[] = [
+    ...surveyStops(readiness),
+    ...(noWay ? (['caution.roof.carries-crew'] as const) : []),
+  ];
   return cautions.filter(
     ({ id, at }) =>
       (at === 'ceiling' && (id === 'caution.ceiling.unrated' || id === 'caution.ceiling.overloaded')) ||

@@ -23,7 +23,7 @@ export interface PlannedHole {
   readonly volume: Quantity<'volume'>;
   readonly weight: Quantity<'weight'>;
   readonly bags: Quantity<'pieces'>;
-  /** Spaces in its stretch that the fill keeps clear of. */
+  /** Spaces that the fill keeps clear of, and that reach into its stretch. */
   readonly kept: readonly KeptSpace[];
 }
 

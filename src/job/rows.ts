@@ -95,9 +95,13 @@ function plannedHole(
   const middle = (a: Quantity<'length'>, b: Quantity<'length'>) => over(plus(a, b), number(2));
   const from = before ? middle(before, along) : quantity(0, 'in');
   const to = after ? middle(along, after) : job.home.length;
+  // Its volume counts where its middle lies, so that the stretches add up; whoever fills a stretch that it only reaches into is told all the same.
   const here = kept.filter(
     (space) => compare(space.along, from) >= 0 && (!after || compare(space.along, to) < 0),
   );
+  const reachesIn = ({ along: middle, across }: KeptSpace) =>
+    compare(plus(middle, over(across, number(2))), from) > 0 &&
+    compare(minus(middle, over(across, number(2))), to) < 0;
   const zone = named(inUnit(minus(to, from), 'ft'), 'Lz', 'Length of its stretch');
   const open = here.map((space) => keptOpenVolume(section, space, job.old.depth));
   const { net } = fillVolume(free, zone, open);
@@ -114,6 +118,6 @@ function plannedHole(
     volume: net,
     weight,
     bags,
-    kept: here,
+    kept: kept.filter(reachesIn),
   };
 }

@@ -6,7 +6,7 @@ import { EntriesClash } from '../calc/declare/calculation.ts';
 import type { FieldProblem, Read } from '../calc/declare/read-fields.ts';
 import type { Remark } from '../calc/declare/remark.ts';
 import { bagsFor, bagsToLoad } from '../calc/fill/bags.ts';
-import { fillWords } from '../calc/fill/cautions.ts';
+import { fillWords, unusualBag } from '../calc/fill/cautions.ts';
 import { resistancePerInch } from '../calc/fill/resistance.ts';
 import { seamPlaces, spacingOf, trussPlaces } from '../calc/holes/members.ts';
 import { layOut } from '../calc/holes/search.ts';
@@ -19,6 +19,7 @@ import { checkLog } from './log-entries.ts';
 import { checkOnTheRoof } from './off-the-roof.ts';
 import type { WorkedJob } from './planned.ts';
 import { type FindLayout, planRow } from './rows.ts';
+import { checkSurveyAgrees } from './survey-agrees.ts';
 import { USUAL_WAY, wayTaken } from './way-taken.ts';
 
 /**
@@ -68,6 +69,7 @@ function worked(job: JobValues, rules: Rulebook, findLayout: FindLayout): Worked
   const section = cavitySection(job.cavity);
   const free = freeSection(section, job.old.depth, spacingOf(job.roof), rules);
   checkOnTheRoof(job, section);
+  checkSurveyAgrees(job);
   const hot = hotPlaces(job, section, rules);
   const kept = keptOpen(hot);
   const sides = double ? (['back', 'front'] as const) : (['back'] as const);
@@ -113,7 +115,7 @@ function worked(job: JobValues, rules: Rulebook, findLayout: FindLayout): Worked
     hot,
     cautions: cautionsFor({ job, rows, load, readiness: ready, hot }, words.cautions, rules),
     ofWay: wayRemarks(job),
-    remarks: words.remarks,
+    remarks: [...words.remarks, ...unusualBag(job.fill.material, job.fill.bag_weight, rules)],
   };
 }
 

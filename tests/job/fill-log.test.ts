@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { fillLog } from '../../src/job/fill-log.ts';
 import { workParts } from '../../src/job/parts/parts.ts';
+import { withinReach } from '../../src/job/within-reach.ts';
 import { amountIn, type Quantity } from '../../src/quantity/quantity.ts';
 import { exampleWith, planOf, rules, told } from './entries.ts';
 
@@ -119,6 +120,25 @@ describe('the log of a job that is not filled through roof holes', () => {
     const beyond = log.beyondReach?.amount ?? 0;
     const all = beyond + (log.stillToGo?.amount ?? 0);
     expect(beyond / all).toBeCloseTo(26 / 66, 6);
+  });
+
+  test('what a tube reaches goes by the taper, not by its length alone', () => {
+    const plan = taken('lifted roof edge', {
+      'cavity.shape': 'two-slope',
+      'cavity.width': '14 ft',
+      'ways.edges': 'both edges',
+      'hose.tube': '2 in',
+      'hose.reach': '3 ft',
+      old: {},
+      'roof.obstacles': [],
+    });
+    // From 3 in at the eave the roof rises 12 in over 84: 36 in in it is 3 + 36/7 = 8.142857 in high. Of (3 + 15)/2 x 84 = 756 in2 that is
+    // (3 + 8.142857)/2 x 36 = 200.5714. Two chords of 1 1/2 in over 1 1/2 of every 24 in take 0.1875 in of either: 740.25 and 193.8214.
+    const share = 193.8214286 / 740.25;
+    const log = fillLog(plan, rules);
+    const all = (log.stillToGo?.amount ?? 0) + (log.beyondReach?.amount ?? 0);
+    expect((log.stillToGo?.amount ?? 0) / all).toBeCloseTo(share, 7);
+    expect((withinReach(plan, rules)?.amount ?? 0) / plan.bags.amount).toBeCloseTo(share, 7);
   });
 
   test('where the lanes wait, the log says for what, and drops nothing that was counted', () => {

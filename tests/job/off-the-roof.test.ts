@@ -4,9 +4,12 @@ import { exampleWith, told } from './entries.ts';
 const flue = (side: string, from_peak: string) => [
   { what: 'furnace flue', along: '46 ft 6 in', side, from_peak, across: '12 in' },
 ];
-const light = (from_eave: string) => [
-  { kind: 'light, not rated for contact', along: '12 ft', side: 'back', from_eave, across: '7 in' },
-];
+const light = (from_eave: string) => ({
+  'survey.lights': 'not rated, held clear',
+  'ceiling.lights': [
+    { kind: 'light, not rated for contact', along: '12 ft', side: 'back', from_eave, across: '7 in' },
+  ],
+});
 
 describe('what is entered beyond the edge of the roof is told, not moved to the edge', () => {
   // The cavity is 166 in across, its peak over the middle: 83 in to either eave, the roof rising 15 in at most: 98 in, 8 ft 2 in.
@@ -14,8 +17,8 @@ describe('what is entered beyond the edge of the roof is told, not moved to the 
     ['on the slope', { 'roof.obstacles': flue('back', '8 ft 2 in') }, undefined],
     ['just beyond', { 'roof.obstacles': flue('back', '8 ft 2 1/8 in') }, 'roof.obstacles.0.from_peak'],
     ['on the other side', { 'roof.obstacles': flue('front', '8 ft 2 1/8 in') }, 'roof.obstacles.0.from_peak'],
-    ['a light at the far eave', { 'ceiling.lights': light('13 ft 10 in') }, undefined],
-    ['a light beyond it', { 'ceiling.lights': light('13 ft 11 in') }, 'ceiling.lights.0.from_eave'],
+    ['a light at the far eave', light('13 ft 10 in'), undefined],
+    ['a light beyond it', light('13 ft 11 in'), 'ceiling.lights.0.from_eave'],
   ])('%s', (_, changes, field) => {
     const [sentence, ...others] = told(exampleWith(changes));
     expect(others).toEqual([]);

@@ -288,7 +288,10 @@ describe('lights and flues', () => {
   const light = (kind: string, more: Record<string, unknown> = {}) => [
     { kind, along: '12 ft', side: 'back', from_eave: '83 in', across: '7 in', ...more },
   ];
-  const volume = (changes: Record<string, unknown>) => amountIn(planOf(exampleWith(changes)).volume, 'in3');
+  // The survey says of lights what is entered of them.
+  const looked = { 'survey.lights': 'not rated, held clear' };
+  const volume = (changes: Record<string, unknown>) =>
+    amountIn(planOf(exampleWith({ ...looked, ...changes })).volume, 'in3');
   const whole = volume({});
 
   test('a light not rated for contact keeps 3 in clear and the column above it: π/4 · 13² · 13 in at the ridge', () => {

@@ -4,6 +4,21 @@ import type { Rulebook } from '../../rulebook/rulebook.ts';
 import { type Remark, said } from '../declare/remark.ts';
 import type { Material, ResistancePerInch } from './resistance.ts';
 
+/**
+ * Is a bag so light or so heavy that its weight was perhaps typed wrong? Of other materials no usual weight is known.
+ * @example unusualBag('glass fibre', quantity(30, 'lb/bag'), rules).length // => 0
+ */
+export function unusualBag(
+  material: Material,
+  weight: Quantity<'weight of a piece'>,
+  rules: Rulebook,
+): readonly Remark[] {
+  const usual = rules.range('fill.bag.weight');
+  return material === 'glass fibre' && (compare(weight, usual.low) < 0 || compare(weight, usual.high) > 0)
+    ? [said`${weight} lies outside the usual ${usual.low} to ${usual.high}: look at the bag again.`]
+    : [];
+}
+
 /** What has to be said beside a fill: cautions and sentences. */
 export function fillWords(
   material: Material,

@@ -1,7 +1,7 @@
 import { calculation, type Figure } from '../declare/calculation.ts';
 import { quantityField } from '../declare/field.ts';
 import { bagsFor, bagsToLoad } from './bags.ts';
-import { fillWords } from './cautions.ts';
+import { fillWords, unusualBag } from './cautions.ts';
 import { materialFields } from './fields.ts';
 import { resistancePerInch } from './resistance.ts';
 
@@ -53,6 +53,7 @@ export const fill = calculation({
         format: { figures: 3 },
       };
     }
-    return { figures, ...fillWords(material, density, resistance, rules) };
+    const { cautions, remarks } = fillWords(material, density, resistance, rules);
+    return { figures, cautions, remarks: [...remarks, ...unusualBag(material, bag_weight, rules)] };
   },
 });

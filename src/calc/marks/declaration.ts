@@ -194,7 +194,7 @@ function table({ marks, opening }: HoseMarks) {
       mark: each.mark,
       reach: each.word,
       ...(opening.trusses ? { trusses: String(each.trussesCrossed ?? 0) } : {}),
-      stops: each.stopsAtRing ? 'a flue’s ring' : 'the edge',
+      stops: each.stopsAtRing ? 'a ring kept open' : 'the edge',
     })),
     format: { distance: tape, mark },
   };

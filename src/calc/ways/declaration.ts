@@ -144,7 +144,7 @@ const row = ({ way, openings, push, patches, closing, ruledOut, unknown }: WayIn
   openings: openings ?? 'not known',
   push: push ?? 'not known',
   patches,
-  closing: closing || 'nothing',
+  closing: closing || (openings || unknown.length === 0 ? 'nothing' : 'not known'),
   ruled_out: listed(ruledOut, 'nothing that was entered'),
   unknown: listed(unknown, 'nothing that is asked here'),
 });

@@ -10,6 +10,7 @@ import type { CautionId } from '../../generated/rule-types.ts';
 import { heldBy } from '../../job/cautions.ts';
 import type { PlacedCaution, PlannedRow, WorkedJob } from '../../job/planned.ts';
 import { USUAL_WAY, wayTaken } from '../../job/way-taken.ts';
+import { withinReach } from '../../job/within-reach.ts';
 import { type FormatOptions, format } from '../../quantity/format.ts';
 import type { Quantity } from '../../quantity/quantity.ts';
 import { unbroken } from '../../quantity/unbroken.ts';
@@ -27,13 +28,21 @@ import { rules } from '../rules.ts';
 const tape = { tape: 8 } as const;
 const three = { figures: 3 } as const;
 
+/** Less than a hundredth of a bag is not told. */
+const NEXT_TO_NOTHING = 0.01;
+
 /** The plan in a line: holes, bags, ceiling. */
 export function shortAnswer(plan: WorkedJob): string {
   const holes = plan.rows.reduce((count, row) => count + row.holes.length, 0);
   const ceiling = plan.load.verdict === 'unrated' ? 'is unrated' : plan.load.verdict;
   const way = wayTaken(plan.job);
   const openings = way === USUAL_WAY ? `${holes} ${holes === 1 ? 'hole' : 'holes'}` : `by the ${way}`;
-  return `${openings}, ${format(plan.bags, three)}, the ceiling ${ceiling}`;
+  const reached = way === USUAL_WAY ? undefined : withinReach(plan, rules);
+  const short = reached && plan.bags.amount - reached.amount > NEXT_TO_NOTHING;
+  const bags = short
+    ? `${format(reached, three)} within reach of ${format(plan.bags, three)}`
+    : format(plan.bags, three);
+  return `${openings}, ${bags}, the ceiling ${ceiling}`;
 }
 
 /** The whole plan: what stops it, the answer, the drawings, each part with its cautions and its working. */

@@ -55,7 +55,7 @@ describe('the row of the gable end', () => {
     [
       'ends not looked at',
       { gables: 'not known' },
-      `not known | not known | 0 | nothing | ${free} | whether a gable end can be opened`,
+      `not known | not known | 0 | not known | ${free} | whether a gable end can be opened`,
     ],
     [
       'trusses that nobody knows',
@@ -97,7 +97,7 @@ describe('the row of the lifted edge', () => {
     [
       'not looked at',
       { edges: 'not known' },
-      `not known | not known | 0 | nothing | ${free} | whether an edge of the roof can be lifted`,
+      `not known | not known | 0 | not known | ${free} | whether an edge of the roof can be lifted`,
     ],
     [
       'half a double home has one edge alone',
