@@ -35,7 +35,14 @@ export type Openings =
   | { readonly known: true; readonly openings: readonly Opening[] }
   | { readonly known: false; readonly why: string };
 
-type Sided = Omit<Opening, 'name' | 'way'>;
+type Sided = Omit<Opening, 'name' | 'way' | 'what'>;
+
+/** What an opening of each way in is called. */
+export const openingOf: Readonly<Record<Way, Opening['what']>> = {
+  'roof holes': 'Hole',
+  'gable end': 'Lane',
+  'lifted roof edge': 'Bay',
+};
 
 /** Old insulation fills a shallow eave up to the roof: through a lane or a bay there, nothing is filled. */
 const takesFill = ({ volume }: Sided): boolean => amountIn(volume, 'in3') > 1e-6;
@@ -48,7 +55,8 @@ const known = (way: Way, all: readonly Sided[]): Openings => {
     openings: openings.map((each) => ({
       ...each,
       way,
-      name: `${each.what} ${each.number}${double ? `, ${each.side} side` : ''}`,
+      what: openingOf[way],
+      name: `${openingOf[way]} ${each.number}${double ? `, ${each.side} side` : ''}`,
     })),
   };
 };
@@ -80,7 +88,6 @@ export function openingsOf(plan: WorkedJob, rules: Rulebook): Openings {
       chosen,
       plan.rows.flatMap(({ side, holes }) =>
         holes.map(({ number, along, volume }) => ({
-          what: 'Hole',
           side,
           number,
           at: along,
@@ -108,7 +115,6 @@ const lanesAsOpenings = (
   rules: Rulebook,
 ): Sided[] =>
   lanesFrom(values, rules).lanes.map(({ number, middle, volume, leftVolume, fromStart, fromFarEnd }) => ({
-    what: 'Lane',
     side,
     number,
     at: middle,
@@ -132,7 +138,7 @@ const baysAsOpenings = (
       if (!volume || !left || !tube || needed.amount === 0) return [];
       const side = job.home.sections === 'double' ? half : edge;
       const reached = named(minus(volume, left), 'Vr', 'Volume that the tube reaches');
-      return [{ what: 'Bay', side, number, at: from, volume, pushed: tube, reached }];
+      return [{ side, number, at: from, volume, pushed: tube, reached }];
     }),
   );
 };

@@ -74,7 +74,7 @@ test(
     await expect(lane.locator('output')).toContainText('0 bags of');
     await expect(page.getByRole('region', { name: /^Hole \d/ })).toHaveCount(0);
     await expect(page.locator('#plan')).toContainText(
-      'Logged, but no longer in the plan: roof holes, opening 1',
+      'Logged, but no longer in the plan: hole 1 of the roof holes',
     );
     await lane.getByRole('button', { name: '+ 1 bag' }).click();
     await expect(lane.locator('output')).toContainText('1 bag of');

@@ -3,6 +3,7 @@ import { useState } from 'preact/hooks';
 import { type Entries, listAt } from '../../calc/declare/entries.ts';
 import { inQuarters } from '../../calc/log/opening.ts';
 import { fillLog, type LoggedOpening } from '../../job/fill-log.ts';
+import { openingOf } from '../../job/openings.ts';
 import type { WorkedJob } from '../../job/planned.ts';
 import { USUAL_WAY } from '../../job/way-taken.ts';
 import { format } from '../../quantity/format.ts';
@@ -87,7 +88,7 @@ export function FillLogView({ plan, entries, set }: SheetViewProps): JSX.Element
           {log.strays
             .map(
               ({ way = USUAL_WAY, side, opening, bags }) =>
-                `${way}, opening ${opening}, ${side} side, ${inQuartersText(bags)}`,
+                `${openingOf[way].toLowerCase()} ${opening} of the ${way}, ${side} side, ${inQuartersText(bags)}`,
             )
             .join('; ')}
           . They count as used.{' '}

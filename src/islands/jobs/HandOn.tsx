@@ -54,8 +54,9 @@ export function HandOn({ job }: { readonly job: OpenedJob }): JSX.Element {
   return (
     <div class="hand-on">
       <p>
-        The link holds the whole job, with no copy left anywhere on the way. Who has the link can read the
-        job. On the other phone it is offered, and writes over nothing.
+        The link holds the whole job. No copy of it is kept on the host of this site; the message or mail that
+        you send it in keeps one. Who has the link can read the job. On the other phone it is offered, and
+        writes over nothing.
       </p>
       <p class="acts">
         <button

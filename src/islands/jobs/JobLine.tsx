@@ -107,8 +107,11 @@ function News({
       return (
         <div class="waiting">
           <p>
-            Another tab changed the job, so what you typed here is kept as a copy: {news.name}. Both are among
-            the jobs on this phone.
+            Another tab {news.theirs.deleted ? 'deleted' : 'changed'} the job, so what you typed here is kept
+            as a copy: {news.name}.{' '}
+            {news.theirs.deleted
+              ? 'The other is among those deleted lately.'
+              : 'Both are among the jobs on this phone.'}
           </p>
           {news.theirs.deleted ? null : (
             <button type="button" class="plain" onClick={() => open(news.theirs.id)}>
