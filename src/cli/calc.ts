@@ -14,16 +14,16 @@ const COMMAND = {
   name: 'npm run --silent calc',
   does: 'Works one calculation, its example where no field is given, and prints figures and working as JSON.',
   given: 'NAME field=value ...',
-  options: { list: { does: 'names the calculations, each with its fields' } },
-};
+  options: { list: { does: 'names the calculations, each with its fields', alone: true } },
+} as const;
 
 await run(COMMAND, (given) => {
   const [name, ...pairs] = given.words;
-  if (given.has('list') && name === undefined) {
+  if (given.has('list')) {
     console.log(calculations.map(listed).join('\n\n'));
     return 0;
   }
-  if (name === undefined || given.has('list')) throw notAsked(COMMAND, given);
+  if (name === undefined) throw notAsked(COMMAND, given);
   const declared = calculationNamed(name);
   if (!declared) {
     const guess = nearest(

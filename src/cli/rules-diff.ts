@@ -1,8 +1,7 @@
 import { askedByCalculations, useName, usesOf } from '../calc/uses.ts';
 import { changeMeaning, diffRulebooks } from '../rulebook/changes/diff.ts';
+import { partsApart } from '../rulebook/changes/parts-apart.ts';
 import { loadProject } from '../rulebook/project.ts';
-import { valueHeadline } from '../rulebook/value-text.ts';
-import { valuesApart } from '../rulebook/values-apart.ts';
 import { rulebookAt } from './rulebook-at.ts';
 import { notAsked, run } from './run.ts';
 
@@ -23,14 +22,11 @@ await run(COMMAND, (given) => {
     data,
     files.checks.map(({ entry }) => entry),
   );
-  for (const { id, kind, before: old, after: now } of changes) {
+  for (const change of changes) {
+    const { id, kind } = change;
     console.log(`\n${kind}  ${id}\n  ${changeMeaning[kind]}`);
-    if (old && now && JSON.stringify(old.value) !== JSON.stringify(now.value))
-      console.log(`  ${valuesApart(old.value, now.value).join(' -> ')}`);
-    else if (now && !old) console.log(`  ${valueHeadline(now.value)}`);
-    if (old && now && JSON.stringify(old.source) !== JSON.stringify(now.source))
-      console.log(`  source: ${JSON.stringify(old.source)}\n  -> ${JSON.stringify(now.source)}`);
-    if (old && now && old.says !== now.says) console.log(`  "${old.says}"\n  -> "${now.says}"`);
+    for (const { part, before: was, after: is } of partsApart(change, [before.documents, after.documents]))
+      console.log(`  ${part}: ${was} -> ${is}`);
     for (const use of usesOf(id, data, references, asked)) console.log(`  touches ${useName(use)}`);
   }
   return 0;

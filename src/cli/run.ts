@@ -11,6 +11,15 @@ export class InputError extends Error {
   override name = 'InputError';
 }
 
+/** An option of a command. */
+interface Option {
+  /** The word for what it takes; left out where it takes nothing. */
+  readonly takes?: string;
+  readonly does: string;
+  /** It stands in the place of the words that the command is else given. */
+  readonly alone?: true;
+}
+
 /** What a command says of itself, and what it may be given. */
 export interface Command {
   /** How it is called: "npm run --silent calc". */
@@ -19,8 +28,8 @@ export interface Command {
   readonly does: string;
   /** What it may be given besides options, as "NAME [field=value ...]"; nothing where this is left out. */
   readonly given?: string;
-  /** Its options without their hyphens: the word for what one takes, if it takes anything, and what it does. */
-  readonly options?: Readonly<Record<string, { readonly takes?: string; readonly does: string }>>;
+  /** Its options, by their names without hyphens. */
+  readonly options?: Readonly<Record<string, Option>>;
 }
 
 /** What a command was given, its options read. */
@@ -31,7 +40,7 @@ export interface Given {
   readonly valueOf: (option: string) => string | undefined;
 }
 
-const written = ([name, { takes }]: [string, { readonly takes?: string }]): string =>
+const written = ([name, { takes }]: [string, Option]): string =>
   `--${name}${takes === undefined ? '' : ` ${takes}`}`;
 
 /**
@@ -39,14 +48,19 @@ const written = ([name, { takes }]: [string, { readonly takes?: string }]): stri
  * @example howTo({ name: 'npm start', does: 'Serves the site.', options: { port: { takes: 'NUMBER', does: 'where' } } }) // => 'npm start [-- [--port NUMBER]]'
  */
 export function howTo({ name, given, options = {} }: Command): string {
-  const parts = [given, ...Object.entries(options).map((each) => `[${written(each)}]`)].filter(Boolean);
-  if (parts.length === 0) return name;
+  const entries = Object.entries(options);
+  const together = [given, ...entries.filter(([, { alone }]) => !alone).map((each) => `[${written(each)}]`)];
+  const ways = [
+    together.filter(Boolean).join(' '),
+    ...entries.filter(([, { alone }]) => alone).map(written),
+  ].filter(Boolean);
+  if (ways.length === 0) return name;
   const needed = given !== undefined && !given.startsWith('[');
-  return needed ? `${name} -- ${parts.join(' ')}` : `${name} [-- ${parts.join(' ')}]`;
+  return needed ? `${name} -- ${ways.join(' | ')}` : `${name} [-- ${ways.join(' | ')}]`;
 }
 
 function helpOf(command: Command): string {
-  const options: [string, { readonly takes?: string; readonly does: string }][] = [
+  const options: [string, Option][] = [
     ...Object.entries(command.options ?? {}),
     ['help', { does: 'says this' }],
   ];
@@ -79,7 +93,9 @@ function read(command: Command, args: readonly string[]): Given & { readonly hel
   const values = new Map<string, string | undefined>();
   for (const token of tokens) {
     if (token.kind !== 'option') continue;
-    const { name, rawName, value } = token;
+    const { name, rawName, inlineValue } = token;
+    // The reader takes the next option for the value of one that was left without.
+    const value = inlineValue === false && token.value.startsWith('--') ? undefined : token.value;
     if (!known.includes(name) || !rawName.startsWith('--')) {
       const guess = nearest(name, known);
       throw new InputError(
@@ -95,6 +111,9 @@ function read(command: Command, args: readonly string[]): Given & { readonly hel
       );
     values.set(name, value);
   }
+  const lone = [...values.keys()].find((name) => options[name]?.alone);
+  if (lone !== undefined && positionals.length > 0 && !values.has('help'))
+    throw new InputError(`found --${lone} with "${positionals.join(' ')}", expected --${lone} alone`);
   if (given === undefined && positionals.length > 0 && !values.has('help'))
     throw new InputError(`found "${positionals.join(' ')}", expected ${howTo(command)}`);
   return {

@@ -77,7 +77,7 @@ export function parseQuantity<D extends Dimension>(written: string, asked: Asked
   if (groupedByComma.test(text)) {
     throw new ParseError(
       `"${written.trim()}", which could mean two things`,
-      `${expected}, with no comma in the number: 1500 or 1.5`,
+      `${expected}, with no comma in the number`,
     );
   }
   const asR = /resistance/.test(asked.dimension) && LEADING_R.test(text);

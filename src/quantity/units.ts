@@ -78,10 +78,10 @@ export const units = {
   ft3: unit('volume', cubicFoot, 'ft³', 'cu ft', 'cubic foot', 'cubic feet'),
   m3: unit('volume', METRES_PER_INCH ** -3, 'm³'),
 
-  lb: unit('weight', 1, 'lb', 'lbs', 'lb.', 'pound', 'pounds'),
+  lb: unit('weight', 1, 'lb', 'lbs', 'lb.', 'pound', 'pounds', '#'),
   kg: unit('weight', 1 / KILOGRAMS_PER_POUND, 'kg', 'kilogram', 'kilograms'),
 
-  'lb/ft3': unit('density', 1 / cubicFoot, 'lb/ft³', 'lb/cu ft', 'pcf', 'lbs/ft3'),
+  'lb/ft3': unit('density', 1 / cubicFoot, 'lb/ft³', 'lb/cu ft', 'lbs/cu ft', 'pcf', 'lbs/ft3'),
   'kg/m3': unit('density', METRES_PER_INCH ** 3 / KILOGRAMS_PER_POUND, 'kg/m³'),
 
   'lb/ft2': unit('load', 1 / squareFoot, 'lb/ft²', 'psf', 'lb/sq ft', 'lbs/ft2'),
@@ -113,6 +113,7 @@ export const units = {
     'R per in',
     'R/in',
     'per in',
+    'per inch',
   ),
   'Btu/(h ft2 F)': unit('thermal transmittance', 1 / squareFoot, 'Btu/(h·ft²·°F)'),
   'W/(m2 K)': unit('thermal transmittance', 1 / squareMetreKelvinPerWatt, 'W/(m²·K)'),

@@ -1,4 +1,4 @@
-import { type Document, isScalar, type Node, Scalar, visit, type YAMLError } from 'yaml';
+import { type Document, isAlias, isNode, isScalar, type Node, Scalar, visit, type YAMLError } from 'yaml';
 import type { Problem } from './problem.ts';
 
 /** A fault of a YAML text in plain words, and where in the text it is. */
@@ -19,6 +19,8 @@ const lineStart = (text: string, at: number): number => text.slice(0, at).lastIn
 const lineOf = (text: string, at: number): string => text.slice(lineStart(text, at)).split('\n', 1)[0] ?? '';
 const wordsStart = (text: string, at: number): number =>
   lineStart(text, at) + (lineOf(text, at).match(/^\s*/)?.[0].length ?? 0);
+
+const tabHeads = (text: string, at: number): boolean => /^\s*\t/.test(lineOf(text, at));
 
 const OUT_OF_LINE = 'a line that stands neither with the lines above it nor below one of them';
 const indent = (at: number, found: string): Fault => ({
@@ -41,6 +43,32 @@ const noColon = (at: number): Fault => ({
   expected: 'the key, a colon, a space, then the value',
   check,
 });
+
+const needsQuotes = (text: string, at: number): Fault => ({
+  at,
+  found: `words that begin with ${text[at]}`,
+  expected: 'quotes about all of the words',
+  check,
+});
+
+/** Words that begin with a sign of YAML's own, which the parser takes away without a complaint: * calls back what & has marked. */
+function signsTaken(text: string, document: Document): Fault[] {
+  const faults: Fault[] = [];
+  const words = new Map<string, number>();
+  const marked = new Set<string>();
+  visit(document, (_, node) => {
+    if (!isNode(node) || !node.range) return;
+    const [at] = node.range;
+    if (isAlias(node)) {
+      if (!marked.has(node.source)) faults.push(needsQuotes(text, at));
+      words.delete(node.source);
+    } else if (node.anchor !== undefined) {
+      marked.add(node.anchor);
+      if (isScalar(node)) words.set(node.anchor, text.lastIndexOf(`&${node.anchor}`, at));
+    }
+  });
+  return [...faults, ...[...words.values()].map((at) => needsQuotes(text, at))];
+}
 
 /** The last quote that opens before a place: the one that the parser never saw closed. */
 function openingQuote(document: Document, before: number): number | undefined {
@@ -80,8 +108,7 @@ function plain(
 ): Fault | undefined {
   const [at, end] = error.pos;
   const has = (code: YAMLError['code']) => errors.some((other) => other.code === code && other.pos[0] === at);
-  const tab = /^\s*\t/.test(lineOf(text, at));
-  if (error.code === 'TAB_AS_INDENT' || (error.code === 'BAD_INDENT' && tab))
+  if (tabHeads(text, at) && (error.code === 'TAB_AS_INDENT' || error.code === 'BAD_INDENT'))
     return {
       at: lineStart(text, at) + lineOf(text, at).indexOf('\t'),
       found: 'a tab at the head of a line',
@@ -102,13 +129,12 @@ function plain(
     }
     case 'BLOCK_IN_FLOW':
       return colon(at);
+    case 'TAB_AS_INDENT':
+      return { at, found: 'a tab inside a line', expected: 'a space in its place', check };
     case 'BAD_SCALAR_START':
-      return {
-        at,
-        found: `words that begin with ${text[at]}`,
-        expected: 'quotes about all of the words',
-        check,
-      };
+      return needsQuotes(text, at);
+    case 'BAD_ALIAS':
+      return text[at] === '&' ? needsQuotes(text, at) : undefined;
     case 'MULTILINE_IMPLICIT_KEY':
       return noColon(at);
     case 'BAD_INDENT':
@@ -151,11 +177,11 @@ function plain(
 
 /**
  * What is wrong with the YAML of a text, in plain words with the parser's own behind them. What only follows from a fault is not told: of one line the
- * first, and after a quote or bracket that is left open nothing.
+ * first, and after a quote or bracket that is left open nothing. In the order of their places.
  */
 export function yamlFaults(text: string, document: Document, lineAt: (offset: number) => number): Fault[] {
   const { errors } = document;
-  const faults: Fault[] = [];
+  const faults = signsTaken(text, document);
   const doubles: Fault[] = [];
   for (const [place, error] of errors.entries()) {
     const [said = ''] = error.message.split('\n');
@@ -172,6 +198,14 @@ export function yamlFaults(text: string, document: Document, lineAt: (offset: nu
       continue;
     }
     if (faults.at(-1)?.last || errors.slice(0, place).some(({ pos }) => pos[0] === at)) continue;
+    // A tab inside a line is told only where nothing else is wrong there.
+    const sameLine = (other: YAMLError) => lineAt(other.pos[0]) === lineAt(at);
+    if (
+      error.code === 'TAB_AS_INDENT' &&
+      !tabHeads(text, at) &&
+      errors.some((other) => other.code !== 'TAB_AS_INDENT' && sameLine(other))
+    )
+      continue;
     const fault = plain(text, document, errors, error) ?? {
       at,
       found: 'something that is no YAML',
@@ -181,5 +215,7 @@ export function yamlFaults(text: string, document: Document, lineAt: (offset: nu
     if (faults.some((other) => lineAt(other.at) === lineAt(fault.at))) continue;
     faults.push({ ...fault, found: fault.found + parser });
   }
-  return [...faults, ...doubles];
+  const told = [...faults, ...doubles].sort((a, b) => a.at - b.at);
+  const end = told.findIndex(({ last }) => last);
+  return end < 0 ? told : told.slice(0, end + 1);
 }

@@ -172,7 +172,7 @@ describe('every command', () => {
       expect(does).toMatch(/^[A-Z].*\w\.$/);
       expect(how).toMatch(new RegExp(`^ {2}npm (run (--silent )?)?${script}\\b`));
       // Every option of the line above is told below it.
-      for (const [option] of how.matchAll(/--[a-z][a-z-]*(?=[ \]])(?! npm)/g))
+      for (const [option] of how.matchAll(/--[a-z][a-z-]*(?=[ \]]|$)(?! npm)/g))
         if (option !== '--silent') expect(out).toMatch(new RegExp(`^ {2}${option}\\b.{3,}$`, 'm'));
       expect(out).toMatch(/^ {2}--help /m);
     },
@@ -188,6 +188,24 @@ describe('every command', () => {
     ],
     ['an option in short', 'start', ['-p', '4000'], 'found the option -p, expected --port, --built, --help'],
     ['an option without what it takes', 'start', ['--port'], 'found --port alone, expected --port NUMBER'],
+    [
+      'an option in place of what one takes',
+      'start',
+      ['--port', '--built'],
+      'found --port alone, expected --port NUMBER',
+    ],
+    [
+      'a wish for help in place of a folder',
+      'checks',
+      ['--dir', '--help'],
+      'found --dir alone, expected --dir FOLDER',
+    ],
+    [
+      'a name beside the wish for all names',
+      'calc',
+      ['roof-heat', '--list'],
+      'found --list with "roof-heat", expected --list alone',
+    ],
     [
       'a port that is none',
       'start',
@@ -205,6 +223,12 @@ describe('every command', () => {
       'start',
       ['now'],
       'found "now", expected npm start [-- [--port NUMBER] [--built]]',
+    ],
+    [
+      'nothing where it needs a name, or the wish for all names',
+      'calc',
+      [],
+      'found nothing, expected npm run --silent calc -- NAME field=value ... | --list',
     ],
     ['nothing where it needs a file', 'job', [], 'found nothing, expected npm run --silent job -- FILE.json'],
   ])('given %s, %s ends at once with a sentence', async (_, name, args, expected) => {

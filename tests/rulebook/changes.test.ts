@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { type ChangeKind, diffRulebooks } from '../../src/rulebook/changes/diff.ts';
+import { partsApart } from '../../src/rulebook/changes/parts-apart.ts';
 import { changesByVersion, compareVersions, releaseProblems } from '../../src/rulebook/changes/releases.ts';
 import { rulebookJson } from '../../src/rulebook/export/json.ts';
 import { formatProblem } from '../../src/rulebook/problem.ts';
@@ -8,7 +9,7 @@ import type { Reason, RuleValue } from '../../src/rulebook/schema.ts';
 import { theProject } from '../the-project.ts';
 import { problemsOf, rule as ruleText } from './folder.ts';
 
-const { data, files } = theProject();
+const { data, files, releases } = theProject();
 const [some] = Object.values(data.rules) as [Rule];
 const value = (number: number, unit = 'in'): RuleValue => ({ kind: 'at-least', number, unit });
 const range = (low: number, high: number): RuleValue => ({ kind: 'between', low, high, unit: 'in' });
@@ -133,6 +134,76 @@ describe('a change of a rule is told by its gravest kind', () => {
       ['a.new', 'new'],
       ['a.old', 'gone'],
     ]);
+  });
+});
+
+describe('of a change each part that differs is shown, as it was and as it is', () => {
+  const document = {
+    kind: 'standard',
+    document: 'A standard',
+    title: 'On things',
+    edition: '2015',
+    publisher: 'A press',
+    standing: 'It binds.',
+  } as const;
+  const cited = { kind: 'document', document: 'std', clause: 'page 1', read: 'read' } as const;
+  const parts = (before: Partial<Rule>, after: Partial<Rule>) =>
+    partsApart({ before: rule({ source: cited, ...before }), after: rule({ source: cited, ...after }) }, [
+      { std: document },
+      { std: document },
+    ]).map(({ part, before: was, after: is }) => [part, was, is]);
+
+  test.each<[what: string, before: Partial<Rule>, after: Partial<Rule>, told: string[][]]>([
+    ['nothing', {}, {}, []],
+    ['a value', { value: value(2) }, { value: value(3) }, [['Value', 'at least 2 in', 'at least 3 in']]],
+    [
+      'how it was read',
+      {},
+      { source: { ...cited, read: 'reprint' } },
+      [['Source', 'A standard (2015), page 1: read', 'A standard (2015), page 1: reprint']],
+    ],
+    [
+      'a clause and a day',
+      {},
+      { source: { ...cited, clause: 'page 2', on: '2026-11-25' } },
+      [
+        ['Source', 'A standard (2015), page 1: read', 'A standard (2015), page 2: read'],
+        ['Last read', 'none', '2026-11-25'],
+      ],
+    ],
+    [
+      'a remark alone',
+      {},
+      { source: { ...cited, remark: 'In a later edition.' } },
+      [['Remark', 'none', 'In a later edition.']],
+    ],
+    [
+      'a working',
+      { source: { kind: 'derived', working: 'Twice it.', from: ['a.c'] } },
+      { source: { kind: 'derived', working: 'Twice both.', from: ['a.c', 'a.d'] } },
+      [
+        ['Working', 'Twice it.', 'Twice both.'],
+        ['Worked from', 'a.c', 'a.c, a.d'],
+      ],
+    ],
+    ['a value that is a safety value now', {}, higher, [['Safety', 'none', 'higher is stricter']]],
+    [
+      'a scope and a sentence',
+      { applies_to: 'Homes.', says: 'It is wide.' },
+      { applies_to: 'New homes.', says: 'It is this wide.' },
+      [
+        ['Applies to', 'Homes.', 'New homes.'],
+        ['It says', 'It is wide.', 'It is this wide.'],
+      ],
+    ],
+  ])('%s', (_, before, after, told) => expect(parts(before, after)).toEqual(told));
+
+  test('no row of a published step shows the same before and now, and none shows nothing', () => {
+    for (const { changes } of changesByVersion(data, releases))
+      for (const { id, parts: told } of changes) {
+        expect(told, id).not.toEqual([]);
+        for (const { part, before, after } of told) expect(after, `${id}, ${part}`).not.toBe(before);
+      }
   });
 });
 

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { lints } from '../../src/rulebook/lints/index.ts';
 import { DataError, formatProblem } from '../../src/rulebook/problem.ts';
+import { readYaml } from '../../src/rulebook/yaml-file.ts';
 import { caution, document, type Files, inFolder, loadFolder, marked, problemsOf, rule } from './folder.ts';
 
 interface Mistake {
@@ -670,6 +671,49 @@ const mistakes: readonly Mistake[] = [
   },
   {
     check: 'yaml',
+    title: 'words that begin with a star',
+    files: { 'a/b.yaml': 'width:\n  title: Width\n  says: §*important*\n' },
+    found: 'words that begin with *',
+    expected: 'quotes about all of the words',
+  },
+  {
+    check: 'yaml',
+    title: 'words that begin with a star, and more after it',
+    files: { 'a/b.yaml': 'width:\n  says: §*important* words\n' },
+    found: 'words that begin with *',
+    expected: 'quotes about all of the words',
+  },
+  {
+    check: 'yaml',
+    title: 'words that begin with a sign of and, the first of which the parser would take away',
+    files: { 'a/b.yaml': 'width:\n  says: §&important words\n' },
+    found: 'words that begin with &',
+    expected: 'quotes about all of the words',
+  },
+  {
+    check: 'yaml',
+    title: 'a sign of and alone before the words',
+    files: { 'a/b.yaml': 'width:\n  says: §& so on\n' },
+    found: 'words that begin with &',
+    expected: 'quotes about all of the words',
+  },
+  {
+    check: 'yaml',
+    title: 'a colon in words without quotes, after a tab',
+    files: { 'a/b.yaml': 'width:\n  says:\t§Mind this: it is wide.\n' },
+    found:
+      'a colon in words that have no quotes (the parser: Nested mappings are not allowed in compact mappings)',
+    expected: 'quotes about all of the words: "Mind this: it falls."',
+  },
+  {
+    check: 'yaml',
+    title: 'a tab inside a line',
+    files: { 'a/b.yaml': '-§ \ttitle: Width\n' },
+    found: 'a tab inside a line (the parser: Tabs are not allowed as indentation)',
+    expected: 'a space in its place',
+  },
+  {
+    check: 'yaml',
     title: 'what is rare',
     files: { 'a/b.yaml': 'width:\n  title: "C:§\\Users"\n' },
     found: 'something that is no YAML (the parser: Invalid escape sequence \\Users")',
@@ -839,6 +883,22 @@ describe('all mistakes are told at once', () => {
       [3, 'the unknown key "syas"'],
       [6, 'the unknown key "aplies_to"'],
     ]);
+  });
+
+  test('faults of one YAML text stand in the order of their places, and a tab inside a line hides none', () => {
+    const text = 'width: 1\nwidth: 2\ndepth:\tat: 3\nlength: @home\n';
+    expect(problemsOf({ 'a/b.yaml': text }).map(({ line, found }) => [line, found.split(' (')[0]])).toEqual([
+      [2, 'the key "width" a second time, first on line 1'],
+      [3, 'a colon in words that have no quotes'],
+      [4, 'words that begin with @'],
+    ]);
+  });
+
+  test('a mark that is called back is YAML, and nothing is said of it', () => {
+    expect(readYaml('a/b.yaml', 'width: &wide broad\ndepth: *wide\n')).toMatchObject({
+      problems: [],
+      value: { width: 'broad', depth: 'broad' },
+    });
   });
 
   test('the message has a line for each problem, and no stack trace', () => {

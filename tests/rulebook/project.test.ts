@@ -48,6 +48,11 @@ describe('the rulebook of the project', () => {
 });
 
 describe('every value says where it is from', () => {
+  // It stands after the word "Edition" in a row, and in brackets after the name of the document.
+  test.each(Object.values(data.documents))('the edition of $document reads right after its name', (each) =>
+    expect(each.edition).not.toMatch(/^(edition|not shown|by)\b/),
+  );
+
   test.each(ofKind('document'))(
     '$id names its document, the place in it and how it was read',
     ({ source }) => {

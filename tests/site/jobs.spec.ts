@@ -253,6 +253,8 @@ test.describe('a link', () => {
     await page.getByLabel('Length of the roof').first().fill('50 ft');
     await expect(answer(page)).toContainText('4 holes');
     await page.getByText('Hand this job on').click();
+    // Whoever sends the link leaves a copy where the message is kept.
+    await expect(page.locator('.hand-on')).toContainText('the message or mail that you send it in keeps one');
     await page.getByRole('button', { name: 'Make a link' }).click();
     const link = await page.getByLabel('Link to 14 Larkspur Lane').inputValue();
     expect(link).toMatch(/\/plan\/jobs\/#carried=1\.[dp]\.[\w-]+\.[0-9a-f]{8}$/);

@@ -6,6 +6,7 @@ import { type Entry, problemAt, type RuleFiles } from '../rule-files.ts';
 import type { RulebookData } from '../rulebook.ts';
 import type { Reason } from '../schema.ts';
 import { diffRulebooks, type RuleChange } from './diff.ts';
+import { type PartApart, partsApart } from './parts-apart.ts';
 
 /** Where the rulebooks that were published are kept, below the folder of the rules: one exported file a version, never changed. */
 const FOLDER = 'releases';
@@ -41,7 +42,7 @@ export function readReleases(rulesFolder: string): readonly RulebookData[] {
 export interface VersionChanges {
   readonly from: string;
   readonly to: string;
-  readonly changes: readonly RuleChange[];
+  readonly changes: readonly (RuleChange & { readonly parts: readonly PartApart[] })[];
 }
 
 /** Every step from one published version to the next, and on to the rulebook at hand; the newest first. */
@@ -51,7 +52,11 @@ export function changesByVersion(data: RulebookData, releases: readonly Rulebook
     .slice(1)
     .map((to, place): VersionChanges => {
       const from = steps[place] ?? to;
-      return { from: from.version, to: to.version, changes: diffRulebooks(from, to) };
+      const changes = diffRulebooks(from, to).map((change) => ({
+        ...change,
+        parts: partsApart(change, [from.documents, to.documents]),
+      }));
+      return { from: from.version, to: to.version, changes };
     })
     .reverse();
 }
