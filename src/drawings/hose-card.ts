@@ -243,7 +243,7 @@ function list(marks: readonly HoseMark[], columns: number, perColumn: number, [l
 
 const footnotes = ({ marks }: HoseMarks): string[] => [
   ...(marks.some(({ word }) => word !== 'reaches') ? ['* the hose may not get there'] : []),
-  ...(marks.some(({ stopsAtRing }) => stopsAtRing) ? ['+ stops at a ring kept open'] : []),
+  ...(marks.some(({ stopsAtRing }) => stopsAtRing) ? ['+ stops before an open ring'] : []),
 ];
 
 function descriptionOf({ marks, opening, zone }: HoseMarks): string {
