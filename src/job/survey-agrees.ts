@@ -11,11 +11,11 @@ export function checkSurveyAgrees({ survey, roof, ceiling }: JobValues): void {
   const flues = (roof.obstacles ?? []).filter(({ what }) => hotKinds.includes(what)).length;
   const lights = (ceiling.lights ?? []).length;
   if (survey.flues === 'none' && flues > 0)
-    refuse('survey.flues', 'Flues and chimneys', `"none", and ${flues} hot on the roof`);
+    refuse('survey.flues', 'Flues and chimneys', `"none" in the survey, and ${flues} hot on the roof`);
   if (survey.lights === 'none' && lights > 0)
-    refuse('survey.lights', 'Recessed lights', `"none", and ${lights} in the ceiling`);
+    refuse('survey.lights', 'Recessed lights', `"none" in the survey, and ${lights} in the ceiling`);
 }
 
 function refuse(field: string, label: string, found: string): never {
-  throw new EntriesClash({ field, label, found, expected: 'the same on both: mend the one that is wrong' });
+  throw new EntriesClash({ field, label, found, expected: 'the two to agree: mend the one that is wrong' });
 }

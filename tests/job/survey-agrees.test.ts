@@ -22,7 +22,7 @@ describe('a survey that found none of what is entered is told off', () => {
   ])('%s', (_, changes, field) => {
     const [sentence] = told(exampleWith(changes));
     if (field === undefined) expect(sentence).toBeUndefined();
-    else expect(sentence).toContain(`(${field}): found "none", and 1`);
+    else expect(sentence).toContain(`(${field}): found "none" in the survey, and 1`);
   });
 });
 

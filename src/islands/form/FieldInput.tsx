@@ -86,7 +86,15 @@ const FieldInput = still(function Field({ field, way, ...state }: FieldProps): J
         </p>
       ) : null}
       {field.kind === 'choice' ? (
-        <select {...shared} value={value} onChange={(event) => state.set(way, event.currentTarget.value)}>
+        <select
+          {...shared}
+          value={value}
+          onChange={(event) => {
+            state.set(way, event.currentTarget.value);
+            // A choice is whole at once; a word that is typed is not before its box is left.
+            state.leave(name);
+          }}
+        >
           {field.optional || !field.choices.includes(value) ? (
             <option value={field.choices.includes(value) ? '' : value}>{value}</option>
           ) : null}
