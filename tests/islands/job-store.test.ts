@@ -294,7 +294,7 @@ describe('words and addresses', () => {
     expect([nameOf({}), nameOf({ name: ' ' }), nameOf({ name: 7 })]).toEqual(
       Array.from({ length: 3 }, () => 'A job without an address'),
     );
-    expect(nameOf(copied({ name: 'x'.repeat(200) })).length).toBeLessThanOrEqual(200);
+    expect(nameOf(copied({ name: 'x'.repeat(200) }, [])).length).toBeLessThanOrEqual(200);
     expect(fileNameOf({ name: '14 Larkspur Lane / "B"' })).toBe('14-larkspur-lane-b.json');
     expect(fileNameOf({ name: '../..' })).toBe('job.json');
     expect(said('never')).toBe('at a time that is not known');

@@ -407,7 +407,7 @@ test.describe('two tabs on one job', () => {
     await expect(line(third)).toContainText('Open: 3 Teasel Row');
     await first.getByLabel('Length of the roof').first().fill('52 ft');
     await third.getByRole('button', { name: 'Keep mine as a copy' }).click();
-    await expect(line(third)).toContainText('Open: 3 Teasel Row (copy). Kept on this phone.');
+    await expect(line(third)).toContainText('Open: 3 Teasel Row (copy 2). Kept on this phone.');
   });
 
   test('one that was deleted in another tab can be brought back', async ({ context }) => {

@@ -99,7 +99,7 @@ export function useArrivals(came: (id: string) => void): ArrivalsState {
       return came(here.id);
     }
     const added = store.add(
-      how === 'both' ? copied(job.entries) : job.entries,
+      how === 'both' ? copied(job.entries, store.all().jobs) : job.entries,
       how === 'both' ? { changed: job.changed } : job,
     );
     tell(`Kept: ${nameOf(added.entries)}. ${await keepPictures(pictures, added.id)}`.trim());

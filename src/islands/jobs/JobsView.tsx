@@ -144,7 +144,7 @@ export function JobsView({ example }: { readonly example: Entries }): JSX.Elemen
             photographs={photographsOf(job.id)}
             copy={() =>
               add(
-                copied(job.entries),
+                copied(job.entries, shown.jobs),
                 'Copied',
                 // They show one home on one day: a copy is for another.
                 photographsOf(job.id).length > 0 ? ' Its photographs stay with the first.' : '',

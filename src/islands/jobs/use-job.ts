@@ -99,7 +99,7 @@ export function useJob<T>(example: Entries, work: (entries: Entries) => Read<T>)
         ? ({ state: 'overtaken', by: asked.theirs } as const)
         : store.put({ id, entries: next }, before.revision);
       if (put.state === 'overtaken') {
-        const entries = nameOf(next) === nameOf(put.by.entries) ? copied(next) : next;
+        const entries = nameOf(next) === nameOf(put.by.entries) ? copied(next, store.all().jobs) : next;
         tell({ kind: 'copied', name: nameOf(entries), theirs: put.by });
         const added = store.add(entries);
         openKept(added);
@@ -202,7 +202,8 @@ export function useJob<T>(example: Entries, work: (entries: Entries) => Read<T>)
     open,
     keepAsCopy: () => {
       tell(undefined);
-      openKept(jobStore().add(copied(now.current.entries)));
+      const store = jobStore();
+      openKept(store.add(copied(now.current.entries, store.all().jobs)));
     },
     keepNow: () => {
       change(now.current.entries, now.current);

@@ -11,13 +11,19 @@ export const nameOf = (entries: JobEntries): string => {
 };
 
 /**
- * The entries of a copy, told from the first by its name.
- * @example copied({ name: 'Lot 4' }).name // => 'Lot 4 (copy)'
+ * The entries of a copy, told by its name from the first and from the jobs that are there, earlier copies among them.
+ * @example copied({ name: 'Lot 4' }, [{ entries: { name: 'Lot 4 (copy)' } }]).name // => 'Lot 4 (copy 2)'
  */
-export const copied = (entries: JobEntries): JobEntries => ({
-  ...entries,
-  name: `${nameOf(entries).slice(0, 190)} (copy)`,
-});
+export function copied(entries: JobEntries, there: readonly { readonly entries: JobEntries }[]): JobEntries {
+  const names = new Set(there.map((job) => nameOf(job.entries)));
+  const stem = nameOf(entries).slice(0, LONGEST_STEM);
+  let name = `${stem} (copy)`;
+  for (let again = 2; names.has(name); again += 1) name = `${stem} (copy ${again})`;
+  return { ...entries, name };
+}
+
+/** A name has 200 letters at the most, and this leaves room for what tells a copy. */
+const LONGEST_STEM = 185;
 
 /**
  * A time as people say it.
