@@ -1,4 +1,4 @@
-import { bagsFor } from '../calc/fill/bags.ts';
+import { bagsFor, tooFewToTell } from '../calc/fill/bags.ts';
 import { type OpeningSoFar, openingSoFar } from '../calc/log/opening.ts';
 import { amountIn, minus, named, plus, type Quantity, quantity } from '../quantity/quantity.ts';
 import type { Rulebook } from '../rulebook/rulebook.ts';
@@ -39,9 +39,6 @@ const shut = ({ reached }: Opening): boolean => amountIn(reached, 'in3') < 1e-6;
 
 /** What is blown through an opening: what the hose reaches. Into one that it does not go into, the whole goes in some other way. */
 const toBlow = (opening: Opening): Quantity<'volume'> => (shut(opening) ? opening.volume : opening.reached);
-
-/** Less than a hundredth of a bag is not told. */
-const NEXT_TO_NOTHING = 0.01;
 
 /**
  * How does the job stand after the bags that went in so far, opening by opening of the way in that is taken? An opening that is filled but
@@ -93,10 +90,9 @@ export function fillLog(plan: WorkedJob, rules: Rulebook): FillLog {
     stillToGo,
     loaded,
     left,
-    beyondReach:
-      beyondReach.amount > NEXT_TO_NOTHING
-        ? named(beyondReach, 'n beyond', 'Bags for what lies beyond the reach')
-        : undefined,
+    beyondReach: tooFewToTell(beyondReach)
+      ? undefined
+      : named(beyondReach, 'n beyond', 'Bags for what lies beyond the reach'),
     enough: !stillToGo || left.amount >= stillToGo.amount - 1e-9,
     shut: planned.filter(shut).length,
     strays,

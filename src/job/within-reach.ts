@@ -1,5 +1,5 @@
 import { bagsFor } from '../calc/fill/bags.ts';
-import { amountIn, plus, type Quantity, quantity } from '../quantity/quantity.ts';
+import { plus, type Quantity, quantity } from '../quantity/quantity.ts';
 import type { Rulebook } from '../rulebook/rulebook.ts';
 import { openingsOf } from './openings.ts';
 import type { WorkedJob } from './planned.ts';
@@ -13,5 +13,5 @@ export function withinReach(plan: WorkedJob, rules: Rulebook): Quantity<'pieces'
   if (!found.known) return undefined;
   const reached = found.openings.reduce((sum, opening) => plus(sum, opening.reached), quantity(0, 'ft3'));
   const { density, bag_weight } = plan.job.fill;
-  return bagsFor(quantity(amountIn(reached, 'ft3'), 'ft3'), density, bag_weight).bags;
+  return bagsFor(reached, density, bag_weight).bags;
 }

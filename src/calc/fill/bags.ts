@@ -30,6 +30,12 @@ export function bagsFor(
   return { weight, bags: named(over(weight, bagWeight), 'n', 'Bags') };
 }
 
+/** Less than a hundredth of a bag comes of rounding alone. */
+const NEXT_TO_NOTHING = 0.01;
+
+/** Are these so few bags that nothing is said of them? @example tooFewToTell(quantity(0.001, 'bag')) // => true */
+export const tooFewToTell = (bags: Quantity<'pieces'>): boolean => bags.amount <= NEXT_TO_NOTHING;
+
 /**
  * How many whole bags go on the truck, so that the usual spread does not leave the crew short?
  * By hand: 18 and a tenth more are 19.8.

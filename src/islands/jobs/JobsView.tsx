@@ -106,9 +106,11 @@ export function JobsView({ example }: { readonly example: Entries }): JSX.Elemen
     jobStore().mark(job.id, false);
     after({ words: `Brought back: ${nameOf(job.entries)}.` }, job.id);
   };
-  const add = (entries: Entries, words: string, more = '') => {
-    const job = jobStore().add(entries);
-    after({ words: `${words}: ${nameOf(job.entries)}.${more}` }, job.id);
+  const copy = (job: KeptJob) => {
+    const added = jobStore().add(copied(job.entries, jobStore().all().jobs));
+    // They show one home on one day: a copy is for another.
+    const more = photographsOf(job.id).length > 0 ? ' Its photographs stay with the first.' : '';
+    after({ words: `Copied: ${nameOf(added.entries)}.${more}` }, added.id);
   };
 
   // Before the page runs, and where it never does, there is nothing here to touch.
@@ -142,14 +144,7 @@ export function JobsView({ example }: { readonly example: Entries }): JSX.Elemen
             key={job.id}
             job={job}
             photographs={photographsOf(job.id)}
-            copy={() =>
-              add(
-                copied(job.entries, shown.jobs),
-                'Copied',
-                // They show one home on one day: a copy is for another.
-                photographsOf(job.id).length > 0 ? ' Its photographs stay with the first.' : '',
-              )
-            }
+            copy={() => copy(job)}
             rename={(name) => {
               const put = jobStore().put({ id: job.id, entries: { ...job.entries, name } }, job.revision);
               after(

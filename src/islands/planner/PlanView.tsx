@@ -1,5 +1,6 @@
 import type { JSX } from 'preact';
 import { besideLimit, mostThatPasses } from '../../calc/ceiling/load.ts';
+import { tooFewToTell } from '../../calc/fill/bags.ts';
 import { clashSentence, departureSentence } from '../../calc/holes/words.ts';
 import { rulePage } from '../../components/links.ts';
 import { resistanceDrawing } from '../../drawings/resistance-across.ts';
@@ -12,7 +13,7 @@ import type { PlacedCaution, PlannedRow, WorkedJob } from '../../job/planned.ts'
 import { USUAL_WAY, wayTaken } from '../../job/way-taken.ts';
 import { withinReach } from '../../job/within-reach.ts';
 import { type FormatOptions, format } from '../../quantity/format.ts';
-import type { Quantity } from '../../quantity/quantity.ts';
+import { minus, type Quantity } from '../../quantity/quantity.ts';
 import { unbroken } from '../../quantity/unbroken.ts';
 import { rulesBehind } from '../../quantity/working.ts';
 import type { SheetViewProps } from '../job/JobSheet.tsx';
@@ -28,9 +29,6 @@ import { rules } from '../rules.ts';
 const tape = { tape: 8 } as const;
 const three = { figures: 3 } as const;
 
-/** Less than a hundredth of a bag is not told. */
-const NEXT_TO_NOTHING = 0.01;
-
 /** The plan in a line: holes, bags, ceiling. */
 export function shortAnswer(plan: WorkedJob): string {
   const holes = plan.rows.reduce((count, row) => count + row.holes.length, 0);
@@ -38,10 +36,10 @@ export function shortAnswer(plan: WorkedJob): string {
   const way = wayTaken(plan.job);
   const openings = way === USUAL_WAY ? `${holes} ${holes === 1 ? 'hole' : 'holes'}` : `by the ${way}`;
   const reached = way === USUAL_WAY ? undefined : withinReach(plan, rules);
-  const short = reached && plan.bags.amount - reached.amount > NEXT_TO_NOTHING;
-  const bags = short
-    ? `${format(reached, three)} within reach of ${format(plan.bags, three)}`
-    : format(plan.bags, three);
+  const bags =
+    reached && !tooFewToTell(minus(plan.bags, reached))
+      ? `${format(reached, three)} within reach of ${format(plan.bags, three)}`
+      : format(plan.bags, three);
   return `${openings}, ${bags}, the ceiling ${ceiling}`;
 }
 
