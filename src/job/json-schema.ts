@@ -1,5 +1,5 @@
 import type { Field, Fields } from '../calc/declare/field.ts';
-import { MOST_LETTERS } from '../calc/declare/read-fields.ts';
+import { EARLIEST_YEAR, LATEST_YEAR, MOST_LETTERS } from '../calc/declare/read-fields.ts';
 import { jobFields } from './job-fields.ts';
 import { JOB_FORMAT, JOB_VERSION, TIME } from './job-file.ts';
 import { JOB_ID } from './job-id.ts';
@@ -118,7 +118,11 @@ function fieldSchema(field: Field): Schema {
     case 'choice':
       return { ...described, enum: field.choices };
     case 'year':
-      return asNumberOrDigits(described, { minimum: 1900, maximum: 2100 }, '^\\s*\\d{4}\\s*$');
+      return asNumberOrDigits(
+        described,
+        { minimum: EARLIEST_YEAR, maximum: LATEST_YEAR },
+        '^\\s*\\d{4}\\s*$',
+      );
     case 'count':
       return asNumberOrDigits(described, { minimum: field.least, maximum: field.most }, '^\\s*\\d{1,9}\\s*$');
     case 'date':

@@ -40,6 +40,10 @@ const INCHES = String.raw`(?:inches|inch|ins|in\.?|"|″|”|'')`;
 const feetAndInches = new RegExp(`^(${NUMBER})\\s*${FEET}\\s*[-,]?\\s*(${NUMBER})\\s*${INCHES}?$`, 'i');
 const numberAndUnit = new RegExp(`^(${NUMBER})\\s*(.*)$`);
 const groupedByComma = /\d,\d/;
+/** May be 13.1 ft or, as some write it, 13 ft 10 in. */
+const feetPointTen = new RegExp(`^\\d+\\.10\\s*${FEET}$`, 'i');
+/** How framing is named: 16 in on center. */
+const ON_CENTRE = /\s*\b(?:o\.? ?c\.?|on cent(?:er|re)s?)$/i;
 /** An R as it stands on a bag: R-19, R 3.7. */
 const LEADING_R = /^R[- ]?(?=[\d.])/i;
 
@@ -58,9 +62,9 @@ const MOST_CHARACTERS = 60;
 
 /**
  * What quantity did somebody write?
- * Understands `13 ft 10 in`, `13' 10 1/2"`, `3 1/2 in`, `10½ in`, `1.5 lb/ft3`, `-2 in`, `R-19`, and `2.5` where a unit is assumed; the
- * weight of a piece may be written as a weight alone, `28 lb`.
- * Odd cases: nothing written, a comma between digits (1,500 may mean 1500 or 1.5), a fraction over 0, a unit of another
+ * Understands `13 ft 10 in`, `13' 10 1/2"`, `3 1/2 in`, `10½ in`, `1.5 lb/ft3`, `-2 in`, `R-19`, `16" o.c.`, and `2.5` where a unit is assumed;
+ * the weight of a piece may be written as a weight alone, `28 lb`.
+ * Odd cases: nothing written, a comma between digits (1,500 may mean 1500 or 1.5), `13.10 ft` (13.1 ft or 13 ft 10 in), a fraction over 0, a unit of another
  * kind, a missing unit and more than 60 characters are each refused; inches in a feet-and-inches reading stay below 12.
  * @throws ParseError with what was found and what is expected.
  * @example parseQuantity('13 ft 10 in', { dimension: 'length' }).amount // => 166
@@ -74,14 +78,13 @@ export function parseQuantity<D extends Dimension>(written: string, asked: Asked
     .trim();
   if (text === '') throw new ParseError('nothing', expected);
   if (text.length > MOST_CHARACTERS) throw new ParseError(`${text.length} characters`, expected);
-  if (groupedByComma.test(text)) {
-    throw new ParseError(
-      `"${written.trim()}", which could mean two things`,
-      `${expected}, with no comma in the number`,
-    );
-  }
+  const twofold = (wanted: string): never => {
+    throw new ParseError(`"${written.trim()}", which could mean two things`, wanted);
+  };
+  if (groupedByComma.test(text)) twofold(`${expected}, with no comma in the number`);
   const asR = /resistance/.test(asked.dimension) && LEADING_R.test(text);
-  const plain = asR ? text.replace(LEADING_R, '') : text;
+  const isLength = asked.dimension === 'length';
+  const plain = asR ? text.replace(LEADING_R, '') : isLength ? text.replace(ON_CENTRE, '') : text;
   const negative = /^[-−]/.test(plain);
   const unsigned = plain.replace(/^[-−+]\s*/, '');
   const sign = negative ? -1 : 1;
@@ -89,8 +92,12 @@ export function parseQuantity<D extends Dimension>(written: string, asked: Asked
     throw new ParseError(`"${written.trim()}"`, expected);
   };
 
+  if (isLength && feetPointTen.test(unsigned)) {
+    const feet = Number.parseInt(unsigned, 10);
+    twofold(`${feet}.1 ft or ${feet} ft 10 in`);
+  }
   const tape = feetAndInches.exec(unsigned);
-  if (tape && asked.dimension === 'length') {
+  if (tape && isLength) {
     const feet = amountOf(tape[1] ?? '');
     const inches = amountOf(tape[2] ?? '');
     if (!Number.isFinite(feet) || !Number.isFinite(inches)) return refuse();

@@ -102,7 +102,7 @@ export const units = {
   cartridge: unit('pieces', 1, 'cartridges'),
   roll: unit('pieces', 1, 'rolls'),
   fibre: unit('pieces', 1, 'fibres', 'fiber', 'fibers'),
-  'lb/bag': unit('weight of a piece', 1, 'lb a bag', 'lb per bag'),
+  'lb/bag': unit('weight of a piece', 1, 'lb a bag', 'lb per bag', 'lb bag', 'lb bags'),
 
   'h ft2 F/Btu': unit('thermal resistance', squareFoot, 'h·ft²·°F/Btu', 'R'),
   'm2 K/W': unit('thermal resistance', squareMetreKelvinPerWatt, 'm²·K/W'),

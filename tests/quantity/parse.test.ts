@@ -111,6 +111,36 @@ describe('what could be mistaken is refused, with what was found and what is exp
   });
 });
 
+describe('a spacing is read as framers say it, on center', () => {
+  test.each([
+    '16 in o.c.',
+    '16" oc',
+    '16 in OC',
+    '16 inches on center',
+    '1 ft 4 in on centre',
+    '1\' 4" o.c.',
+  ])('%s', (written) => {
+    expect(amountIn(parseQuantity(written, { dimension: 'length' }), 'in')).toBe(16);
+  });
+  test.each(['o.c.', '16 oc', '16 lb oc'])('%s is no length', (written) => {
+    expect(() => parseQuantity(written, { dimension: 'length' })).toThrow(ParseError);
+  });
+});
+
+describe('a tenth of a foot, or ten inches?', () => {
+  test.each(['13.10 ft', "13.10'", '-13.10 feet'])('%s may be either, and is refused', (written) => {
+    expect(() => parseQuantity(written, { dimension: 'length' })).toThrow('expected 13.1 ft or 13 ft 10 in');
+  });
+  test.each([
+    ['13.1 ft', 157.2],
+    ['13.100 ft', 157.2],
+    ['3.10 in', 3.1],
+    ['113.10 in', 113.1],
+  ] as const)('%s is not', (written, inches) => {
+    expect(amountIn(parseQuantity(written, { dimension: 'length' }), 'in')).toBeCloseTo(inches, 12);
+  });
+});
+
 describe('what a bag’s label says is read as it stands there', () => {
   // By hand; a kilogram is 1/0.45359237 lb, by definition of the pound.
   test.each([
@@ -123,6 +153,7 @@ describe('what a bag’s label says is read as it stands there', () => {
     ['3.7 per inch', 'resistance per length', 'h ft2 F/(Btu in)', 3.7],
     ['1.5 lbs/cu ft', 'density', 'lb/ft3', 1.5],
     ['28.5 lb/bag', 'weight of a piece', 'lb/bag', 28.5],
+    ['28 lb bag', 'weight of a piece', 'lb/bag', 28],
     ['12.7 kg', 'weight of a piece', 'lb/bag', 12.7 / 0.45359237],
   ] as const)('%s, as a %s', (written, dimension, unit, amount) => {
     expect(amountIn(parseQuantity<typeof dimension>(written, { dimension }), unit)).toBeCloseTo(amount, 12);

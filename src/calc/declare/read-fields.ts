@@ -29,8 +29,9 @@ export const onOneLine = (words: string): string => words.replace(UNSEEN, ' ').t
 /** Line breaks, control characters, and those that turn the direction of writing. */
 const UNSEEN = /[\s\p{Cc}\p{Cf}]+/gu;
 
-const EARLIEST_YEAR = 1900;
-const LATEST_YEAR = 2100;
+/** A year is that of something built. One far ahead is a slip of a key, 2079 for 1979, and from the year follow lead and asbestos. */
+export const EARLIEST_YEAR = 1900;
+export const LATEST_YEAR = 2050;
 export const MOST_LETTERS = 200;
 /** 6096 cm are 200 ft, though floating arithmetic makes them a trillionth more. */
 const NOISE = 1e-9;

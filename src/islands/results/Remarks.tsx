@@ -1,6 +1,7 @@
 import type { JSX } from 'preact';
 import { type Remark, remarkPieces, remarkText } from '../../calc/declare/remark.ts';
 import { rulePage } from '../../components/links.ts';
+import { unbroken } from '../../quantity/unbroken.ts';
 
 /** What is said beside an answer, a paragraph each; a number that is a rule's own leads to the rule. */
 export const Remarks = ({ of }: { readonly of: readonly Remark[] }): JSX.Element => (
@@ -9,7 +10,7 @@ export const Remarks = ({ of }: { readonly of: readonly Remark[] }): JSX.Element
       <p key={remarkText(remark)}>
         {remarkPieces(remark).map((piece, place) =>
           typeof piece === 'string' ? (
-            piece
+            unbroken(piece)
           ) : (
             <a key={place} class="rule" href={rulePage(piece.rule)}>
               {piece.text}
