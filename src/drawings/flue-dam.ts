@@ -57,7 +57,7 @@ export function flueDamDrawing(plan: WorkedJob, rules: Rulebook, size: PageSize,
   const clearance = rules.value('clearance.flue.to-combustibles');
   const above = rules.value('clearance.flue.shield-above');
   const [pipe, open] = [inches(flue.across) / 2, inches(ring.across) / 2];
-  const old = plan.job.old.depth ? inches(plan.job.old.depth) : 0;
+  const old = plan.oldOnceFilled ? inches(plan.oldOnceFilled) : 0;
   const perInch = sheet.drawn / (2 * AROUND);
   const roof = (x: number): number => profile.depthAt(inches(place) + x);
   const { board, flueShown, unfilled, foot } = illustration;

@@ -30,7 +30,7 @@ export function sectionDrawing(plan: WorkedJob, sheet: SectionSheet, name: strin
   const { from, to, left, perInch } = sheet;
   const most = inches(plan.section.deepest);
   const places = placesAcross(profile, from, to);
-  const old = plan.job.old.depth ? inches(plan.job.old.depth) : 0;
+  const old = plan.oldOnceFilled ? inches(plan.oldOnceFilled) : 0;
   const oldWords = depthWords(plan, old);
   const [first = 0, last = 0] = [places[0], places.at(-1)];
   const heights = heightsOf(plan, sheet, old);

@@ -31,7 +31,11 @@ export interface KeptSpace extends HotPlace, KeptOpen {}
  * Which flues and lights does the fill meet, and what room does each get? A flue's width on the roof, flashing included, stands in for its
  * own, which is no smaller on the safe side. The fill is taken to lie up to the roof.
  */
-export function hotPlaces(job: JobValues, section: Section, rules: Rulebook): HotPlace[] {
+export function hotPlaces(
+  job: JobValues,
+  { section, old }: { readonly section: Section; readonly old: Quantity<'length'> | undefined },
+  rules: Rulebook,
+): HotPlace[] {
   const flues = (job.roof.obstacles ?? []).filter(({ what }) => hotKinds.includes(what));
   const lights = job.ceiling.lights ?? [];
   return [
@@ -53,7 +57,7 @@ export function hotPlaces(job: JobValues, section: Section, rules: Rulebook): Ho
       across,
       other_side: undefined,
       depth: { ...height, symbol: `d${place + 1}`, label: `Depth of the fill at ${place + 1}` },
-      old_depth: job.old.depth && smaller(job.old.depth, height),
+      old_depth: old && smaller(old, height),
       cavity: { ...height, symbol: `dc${place + 1}`, label: `Height of the cavity at ${place + 1}` },
       listed,
     };

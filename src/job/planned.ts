@@ -51,6 +51,8 @@ export interface WorkedJob {
   readonly rulebook: string;
   readonly section: Section;
   readonly free: FreeSection;
+  /** How deep the old insulation lies under the new fill; undefined where there is none. */
+  readonly oldOnceFilled: Quantity<'length'> | undefined;
   readonly rows: readonly PlannedRow[];
   readonly trusses: readonly number[];
   readonly seams: readonly number[];

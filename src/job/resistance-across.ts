@@ -1,4 +1,3 @@
-import { EntriesClash } from '../calc/declare/calculation.ts';
 import { type InsulationLayer, noLayer, oldInsulation } from '../calc/heat/old-insulation.ts';
 import { amountIn, type Quantity } from '../quantity/quantity.ts';
 import type { Rulebook } from '../rulebook/rulebook.ts';
@@ -27,23 +26,16 @@ function oldLayer(
   return oldInsulation(given, rules)?.after ?? noLayer;
 }
 
-/** At the least, in the middle and at the most; undefined where the entries about it can't be true together. */
-function oldLayers(job: WorkedJob['job'], rules: Rulebook): readonly InsulationLayer[] | undefined {
+/** At the least, in the middle and at the most. */
+function oldLayers(job: WorkedJob['job'], rules: Rulebook): readonly InsulationLayer[] {
   if (!job.old.depth || job.old.depth.amount === 0) return [noLayer, noLayer, noLayer];
   const { low, high } = rules.range('thermal.batt.light-r');
-  try {
-    return [low, undefined, high].map((perInch) => oldLayer(job, perInch, rules));
-  } catch (error) {
-    // The sheet of the heat tells what clashes.
-    if (error instanceof EntriesClash) return undefined;
-    throw error;
-  }
+  return [low, undefined, high].map((perInch) => oldLayer(job, perInch, rules));
 }
 
 /**
  * What R does the insulation give across the home, old and new together, the old loose or pressed as the job says? Films, ceiling and
- * framing are left out: it is the insulation at each place, not the roof's effective R. Empty where the fill has no R per inch, or where
- * the entries about the old insulation clash. Places are inches from the eave; plain numbers, for drawing.
+ * framing are left out: it is the insulation at each place, not the roof's effective R. Empty where the fill has no R per inch. Places are inches from the eave; plain numbers, for drawing.
  */
 export function resistanceAcross(
   plan: WorkedJob,
@@ -51,7 +43,7 @@ export function resistanceAcross(
   places: readonly number[],
 ): ResistanceAt[] {
   const { resistance, section } = plan;
-  const [least, middle, most] = oldLayers(plan.job, rules) ?? [];
+  const [least, middle, most] = oldLayers(plan.job, rules);
   if (!resistance || !least || !middle || !most) return [];
   const perInch = (q: Quantity<'resistance per length'>) => amountIn(q, 'h ft2 F/(Btu in)');
   const at = (depth: number, fresh: Quantity<'resistance per length'>, old: InsulationLayer): number => {

@@ -30,6 +30,8 @@ const outcomes = {
 interface Cavity {
   readonly section: Section;
   readonly free: FreeSection;
+  /** How deep the old insulation lies under the new fill. */
+  readonly old: Quantity<'length'> | undefined;
 }
 
 /** Finds where the holes go: a caller that works one job at every key may give one that remembers. */
@@ -86,7 +88,7 @@ function plannedHole(
   place: number,
   places: readonly Quantity<'length'>[],
   layout: Layout,
-  { section, free }: Cavity,
+  { section, free, old }: Cavity,
   kept: readonly KeptSpace[],
   rules: Rulebook,
   along: Quantity<'length'>,
@@ -103,7 +105,7 @@ function plannedHole(
     compare(plus(middle, over(across, number(2))), from) > 0 &&
     compare(minus(middle, over(across, number(2))), to) < 0;
   const zone = named(inUnit(minus(to, from), 'ft'), 'Lz', 'Length of its stretch');
-  const open = here.map((space) => keptOpenVolume(section, space, job.old.depth));
+  const open = here.map((space) => keptOpenVolume(section, space, old));
   const { net } = fillVolume(free, zone, open);
   const { weight, bags } = bagsFor(net, job.fill.density, job.fill.bag_weight);
   const moved = quantity(layout.moved[place] ?? 0, 'in');

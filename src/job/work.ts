@@ -10,13 +10,14 @@ import { fillWords, unusualBag } from '../calc/fill/cautions.ts';
 import { resistancePerInch } from '../calc/fill/resistance.ts';
 import { seamPlaces, spacingOf, trussPlaces } from '../calc/holes/members.ts';
 import { layOut } from '../calc/holes/search.ts';
-import { amountIn, inUnit, minus, named, number, type Quantity, times } from '../quantity/quantity.ts';
+import { inUnit, minus, named, number, type Quantity, times } from '../quantity/quantity.ts';
 import type { Rulebook } from '../rulebook/rulebook.ts';
 import { cautionsFor } from './cautions.ts';
 import type { JobValues } from './job-fields.ts';
 import { hotPlaces, keptOpen } from './kept-open.ts';
 import { checkLog } from './log-entries.ts';
 import { checkOnTheRoof } from './off-the-roof.ts';
+import { oldOnceFilled } from './old-once-filled.ts';
 import type { WorkedJob } from './planned.ts';
 import { type FindLayout, planRow } from './rows.ts';
 import { checkSurveyAgrees } from './survey-agrees.ts';
@@ -43,6 +44,7 @@ const wayInJob: Readonly<Record<string, string>> = {
   points: 'cavity.points',
   shape: 'cavity.shape',
   old_depth: 'old.depth',
+  pressed_depth: 'heat.pressed_depth',
   things: 'roof.obstacles',
   kept_open: 'roof.obstacles',
   obstacles: 'roof.obstacles',
@@ -67,16 +69,19 @@ function worked(job: JobValues, rules: Rulebook, findLayout: FindLayout): Worked
   }
   checkLog(job.log);
   const section = cavitySection(job.cavity);
-  const free = freeSection(section, job.old.depth, spacingOf(job.roof), rules);
+  const old = oldOnceFilled(job);
+  const free = freeSection(section, old, spacingOf(job.roof), rules);
   checkOnTheRoof(job, section);
   checkSurveyAgrees(job);
-  const hot = hotPlaces(job, section, rules);
+  const hot = hotPlaces(job, { section, old }, rules);
   const kept = keptOpen(hot);
   const sides = double ? (['back', 'front'] as const) : (['back'] as const);
   const onSide = (side: 'back' | 'front') => (double ? kept.filter((space) => space.side === side) : kept);
-  const rows = sides.map((side) => planRow(job, side, { section, free }, onSide(side), rules, findLayout));
+  const rows = sides.map((side) =>
+    planRow(job, side, { section, free, old }, onSide(side), rules, findLayout),
+  );
 
-  const open = kept.map((space) => keptOpenVolume(section, space, job.old.depth));
+  const open = kept.map((space) => keptOpenVolume(section, space, old));
   const length = named(
     double ? times(job.home.length, number(2)) : job.home.length,
     'L',
@@ -89,8 +94,8 @@ function worked(job: JobValues, rules: Rulebook, findLayout: FindLayout): Worked
   const load = ceilingLoad(
     job.ceiling.board,
     job.ceiling.framing,
-    { depth: deepestNewFill(job, section), density: job.fill.density },
-    oldInsulation(job, rules),
+    { depth: deepestNewFill(section, old), density: job.fill.density },
+    oldOnCeiling(job, rules),
     rules,
   );
 
@@ -102,6 +107,7 @@ function worked(job: JobValues, rules: Rulebook, findLayout: FindLayout): Worked
     rulebook: rules.version,
     section,
     free,
+    oldOnceFilled: old,
     rows,
     trusses: trussPlaces(job.roof, job.home.length),
     seams: seamPlaces(job.roof, job.home.length),
@@ -130,13 +136,15 @@ function wayRemarks(job: JobValues): Remark[] {
 }
 
 /** The new fill at the deepest place: what is left above the old insulation there. */
-function deepestNewFill(job: JobValues, section: WorkedJob['section']): Quantity<'length'> {
-  const { depth } = job.old;
-  if (!depth || amountIn(depth, 'in') === 0) return section.deepest;
-  return named(minus(section.deepest, depth), 'dn', 'New fill at the deepest place');
+function deepestNewFill(
+  { deepest }: WorkedJob['section'],
+  old: WorkedJob['oldOnceFilled'],
+): Quantity<'length'> {
+  return old ? named(minus(deepest, old), 'dn', 'New fill at the deepest place') : deepest;
 }
 
-function oldInsulation(job: JobValues, rules: Rulebook) {
+/** Pressed or loose, the old insulation weighs the same. */
+function oldOnCeiling(job: JobValues, rules: Rulebook) {
   const { depth, density } = job.old;
   return depth && { depth, density: density ?? rules.range('thermal.batt.light-density').high };
 }

@@ -34,6 +34,10 @@ describe('where a flue stands across the cavity, from the peak that holes are me
     ['a single slope', sloped('one-slope'), 'back', 150],
   ])('%s', (_, changes, side, byHand) => {
     const plan = planOf(exampleWith({ ...changes, 'roof.obstacles': flue(side) }));
-    expect(hotPlaces(plan.job, plan.section, rules).map(({ at }) => amountIn(at, 'in'))).toEqual([byHand]);
+    expect(
+      hotPlaces(plan.job, { section: plan.section, old: plan.oldOnceFilled }, rules).map(({ at }) =>
+        amountIn(at, 'in'),
+      ),
+    ).toEqual([byHand]);
   });
 });

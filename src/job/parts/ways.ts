@@ -3,6 +3,7 @@ import { bays } from '../../calc/ways/bays-declaration.ts';
 import { compareWays } from '../../calc/ways/declaration.ts';
 import { lanes } from '../../calc/ways/lanes-declaration.ts';
 import type { JobValues } from '../job-fields.ts';
+import type { WorkedJob } from '../planned.ts';
 import { flueRings } from './flue-rings.ts';
 import { halves, ofHalf } from './home.ts';
 import { type AnyPart, part } from './part.ts';
@@ -24,10 +25,11 @@ const asked = {
 } as const;
 
 /** What the plan knows of the cavity, for each way in. */
-const known = ({ home, cavity, old, hose, roof, fill }: JobValues) => ({
+const known = ({ job: { home, cavity, hose, roof, fill }, oldOnceFilled }: WorkedJob) => ({
   length: home.length,
   ...cavity,
-  old_depth: old.depth,
+  // The hose lies on it, and presses it about as the fill will.
+  old_depth: oldOnceFilled,
   reach: hose.reach,
   truss_spacing: spacingOf(roof),
   density: fill.density,
@@ -53,7 +55,7 @@ const comparison = part({
     return halves(job).map((half) => ({
       ...ofHalf(compareWays.title, half),
       values: {
-        ...known(job),
+        ...known(plan),
         ...job.roof,
         // The rows of holes are worked as on the back side, so what stands on this half's side stands there.
         obstacles: half
@@ -82,7 +84,7 @@ export const gableLanesPart = part({
     return halves(job).map((half) => ({
       ...ofHalf(lanes.title, half),
       values: {
-        ...known(job),
+        ...known(plan),
         ends: gables === 'not known' ? undefined : gables,
         spread: job.hose.spread,
         flues: flueRings(plan, half),
@@ -112,7 +114,7 @@ export const liftedEdgePart = part({
         {
           title: `${bays.title}, the section whose edge is lifted`,
           values: {
-            ...known(job),
+            ...known(plan),
             ...trusses(job),
             edges: 'one edge',
             tube: job.hose.tube,
@@ -123,7 +125,7 @@ export const liftedEdgePart = part({
     return halves(job).map((half) => ({
       ...ofHalf(bays.title, half),
       values: {
-        ...known(job),
+        ...known(plan),
         ...trusses(job),
         edges: edges === 'not known' || edges === undefined ? undefined : double ? 'one edge' : edges,
         tube: job.hose.tube,
