@@ -90,7 +90,8 @@ export interface Bays {
 /**
  * Bay by bay under the lifted edge: how long must the tube be, and how many bags does each bay take?
  * From one edge the tube goes to the far eave; from both, to the ridge. It runs along the middle of its bay, so no chord is in its
- * way, and stops at its reach or before the ring kept open about a flue.
+ * way, and stops at its reach or before the ring kept open about a flue; where a ring stops one side short of the ridge, the other goes
+ * on past it, up to the ring.
  * By hand: 12 in less two chords of 1.5 in for 1.5 of 24 in, 11.8125 in; × 10 ft × 4 ft = 39.375 ft3, at 1.5 lb/ft3 in bags of 30 lb.
  * @throws EntriesClash where both edges of half a double home are named: its other side is the marriage line.
  * @example edgeBays({ section: cavitySection({ shape: 'level', width: quantity(10, 'ft'), eave: quantity(12, 'in') }), length: quantity(4, 'ft'), trussSpacing: quantity(2, 'ft'), trusses: [0, 24, 48], trussesTold: [], edges: 'one edge', density: quantity(1.5, 'lb/ft3'), bagWeight: quantity(30, 'lb/bag') }, rules).bags.amount.toFixed(6) // => '1.968750'
@@ -212,31 +213,41 @@ function bay(place: number, stretch: Stretch, problem: BayProblem, known: Known,
     ({ along: x }) => inches(x) >= stretch.from - TIE && (atEnd || inches(x) < stretch.to - TIE),
   );
   const wideEnough = fits(known.tube, clear);
-  let stopsAtRing = false;
-  const worked = known.sides.map((side) => {
-    const needed = inches(side.tube);
-    const stops = rings.flatMap((ring) => {
-      const at = side.edge === 'back' ? inches(ring.at) : section.profile.width - inches(ring.at);
-      const met = runsInto(at, inches(ring.along) - middle, keptOff(ring, known.tube));
-      return met && met.from < needed ? [Math.max(0, met.from)] : [];
-    });
-    const goesIn = side.tubeFits && wideEnough;
-    if (goesIn && stops.length > 0) stopsAtRing = true;
-    const amount = goesIn ? Math.min(needed, inches(known.reach.low), ...stops) : 0;
+  const goIn = known.sides.map(({ tubeFits }) => tubeFits && wideEnough);
+  const stops = known.sides.map(({ edge }, place) =>
+    goIn[place] ? nearestRing(edge, middle, problem, known.tube) : Number.POSITIVE_INFINITY,
+  );
+  const ends = endsOf(
+    known.sides.map(({ tube }) => inches(tube)),
+    stops,
+    goIn,
+  );
+  const ringsRestOn =
+    rings.length > 0 ? [...rings.flatMap(ringTold), length, known.member, ...trussesTold] : [];
+  const worked = known.sides.map((side, place) => {
+    const [end = 0, stop = 0] = [ends[place], stops[place]];
+    const amount = goIn[place] ? Math.min(end, inches(known.reach.low), stop) : 0;
+    const to =
+      end === inches(side.tube)
+        ? side.tube
+        : named(
+            inUnit(
+              byMethod(
+                'past the ridge to the ring that stops the tube from the other edge, or no further than that ring',
+                [side.tube, section.width, known.tube, ...ringsRestOn],
+                end,
+                'in',
+              ),
+              'ft',
+            ),
+            't',
+            `Part of the bay that is filled from the ${side.edge} edge`,
+          );
     const pushed = named(
       inUnit(
         byMethod(
           'the tube needed, or its reach, or the ring kept open about a flue, whichever comes first; nothing where it does not fit',
-          [
-            side.tube,
-            known.reach.low,
-            side.room,
-            known.tube,
-            clear,
-            ...rings.flatMap(ringTold),
-            // How far a ring is from the middle of its bay.
-            ...(rings.length > 0 ? [length, known.member, ...trussesTold] : []),
-          ],
+          [to, known.reach.low, side.room, known.tube, clear, ...ringsRestOn],
           amount,
           'in',
         ),
@@ -245,7 +256,7 @@ function bay(place: number, stretch: Stretch, problem: BayProblem, known: Known,
       'c',
       `Pushed in from the ${side.edge} edge`,
     );
-    return { pushed, ...volumesOn(side, pushed, pitch, problem, here, rules) };
+    return { pushed, ...volumesOn({ edge: side.edge, to, pushed }, pitch, problem, here, rules) };
   });
   const volume = named(total(worked.map((each) => each.volume)), 'V', 'Volume of the bay');
   const bags = worked.map((each) => bagsFor(each.volume, problem.density, problem.bagWeight).bags);
@@ -262,14 +273,44 @@ function bay(place: number, stretch: Stretch, problem: BayProblem, known: Known,
     leftBySide: worked.map(({ left }) => left),
     pushed: worked.map(({ pushed }) => pushed),
     leftVolume: named(total(worked.map((each) => each.left)), 'V left', 'Volume left over in the bay'),
-    stopsAtRing,
+    stopsAtRing: stops.some((stop, place) => stop < (ends[place] ?? 0)),
   };
+}
+
+/** How far in from an edge, in inches, is the first ring that a tube along the middle of its bay runs into? Infinity where there is none. */
+function nearestRing(
+  edge: Side['edge'],
+  middle: number,
+  { section, rings = [] }: BayProblem,
+  tube: Quantity<'length'>,
+): number {
+  const met = rings.flatMap((ring) => {
+    const at = edge === 'back' ? inches(ring.at) : section.profile.width - inches(ring.at);
+    return runsInto(at, inches(ring.along) - middle, keptOff(ring, tube)) ?? [];
+  });
+  return Math.min(Number.POSITIVE_INFINITY, ...met.map(({ from }) => Math.max(0, from)));
+}
+
+/**
+ * Where, from its edge, does the part end that each side fills? At the ridge; but where a ring stops the tube of one side short of it, the
+ * other goes on, past the ridge, as far as there. In inches, in the order of the sides.
+ */
+function endsOf(
+  needed: readonly number[],
+  stops: readonly number[],
+  goIn: readonly boolean[],
+): readonly number[] {
+  const [back = 0, front = 0] = needed;
+  if (needed.length < 2 || !goIn.every(Boolean)) return needed;
+  const [atBack = back, atFront = front] = stops;
+  if (atBack < back && atFront >= front) return [atBack, back + front - atBack];
+  if (atFront < front && atBack >= back) return [back + front - atFront, atFront];
+  return needed;
 }
 
 /** What one side of a bay takes in all, and what of it lies beyond the end of the push. */
 function volumesOn(
-  side: Side,
-  pushed: Quantity<'length'>,
+  side: { readonly edge: Side['edge']; readonly to: Quantity<'length'>; readonly pushed: Quantity<'length'> },
   pitch: Quantity<'length'>,
   problem: BayProblem,
   rings: readonly Ring[],
@@ -294,8 +335,8 @@ function volumesOn(
     return less(times(strip, pitch), open, symbol, label);
   };
   return {
-    volume: between(quantity(0, 'in'), side.tube, 'V', `Volume on the ${side.edge} side of the bay`),
-    left: between(pushed, side.tube, 'V left', `Volume left over on the ${side.edge} side of the bay`),
+    volume: between(quantity(0, 'in'), side.to, 'V', `Volume on the ${side.edge} side of the bay`),
+    left: between(side.pushed, side.to, 'V left', `Volume left over on the ${side.edge} side of the bay`),
   };
 }
 

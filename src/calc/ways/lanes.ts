@@ -46,7 +46,7 @@ export interface Lane {
   /** Does the hose go through? */
   readonly feedable: boolean;
   readonly area: Quantity<'area'>;
-  /** The hose to push in from each end: to the middle or the other end, or to the ring about a flue; nothing at an end that stays shut. */
+  /** The hose to push in from each end: to the middle, to the other end, or to the ring about a flue; nothing at an end that stays shut. */
   readonly hoseFromStart: Quantity<'length'>;
   readonly hoseFromFarEnd: Quantity<'length'>;
   readonly fromStart: Quantity<'length'>;
@@ -81,7 +81,8 @@ const MOST_LANES = 40;
 /**
  * In how many lanes is the cavity filled from its gable ends, how far does each push have to go, and what is left over?
  * Lanes are as wide as the fill spreads to both sides of the hose, or a little less, so that they share the width evenly. The hose
- * runs along the middle of its lane, through every truss, and stops before the ring kept open about a flue.
+ * runs along the middle of its lane, through every truss, and stops before the ring kept open about a flue; where a ring keeps one push
+ * short of the middle, the one from the other end goes on to it.
  * By hand: 14 ft in lanes of 4 ft at the most.
  * @throws EntriesClash for a spread that makes more lanes than anyone works.
  * @example gableLanes({ section: cavitySection({ shape: 'level', width: quantity(14, 'ft'), eave: quantity(12, 'in') }), length: quantity(60, 'ft'), ends: 'both ends', spread: quantity(2, 'ft'), density: quantity(1.5, 'lb/ft3'), bagWeight: quantity(30, 'lb/bag') }, rules).lanes.length // => 4
@@ -136,6 +137,25 @@ interface Worked extends Omit<LaneProblem, 'reach'> {
   readonly hose: Quantity<'length'>;
 }
 
+/**
+ * How far the hose is to go in from each end, in inches: its push, or to the ring about a flue. Where a ring keeps the one short of its
+ * push, the other goes on past the middle, up to its own side of the ring.
+ */
+function pushesOf(
+  length: number,
+  push: number,
+  rings: readonly { readonly from: number; readonly to: number }[],
+): { readonly first: number; readonly last: number } {
+  const [first, last] = [
+    Math.max(0, Math.min(length, ...rings.map(({ from }) => from))),
+    Math.max(0, Math.min(length, ...rings.map(({ to }) => length - to))),
+  ];
+  return {
+    first: last < push ? first : Math.min(first, push),
+    last: first < push ? last : Math.min(last, push),
+  };
+}
+
 function lane(place: number, problem: Worked, rules: Rulebook): Lane {
   const { section, length, laneWidth, push, reach, hose, ends, rings = [] } = problem;
   const edge = (count: number) =>
@@ -149,10 +169,7 @@ function lane(place: number, problem: Worked, rules: Rulebook): Lane {
     const met = runsInto(inches(ring.along), inches(ring.at) - inches(middle), keptOff(ring, hose));
     return met ? [met] : [];
   });
-  const stops = {
-    first: Math.max(0, Math.min(inches(push), ...inTheWay.map((met) => met.from))),
-    last: Math.max(0, Math.min(inches(push), ...inTheWay.map((met) => inches(length) - met.to))),
-  };
+  const stops = pushesOf(inches(length), inches(push), inTheWay);
   /** How far is pushed from an end, with a reach; nothing where the hose does not fit, or the end stays shut. */
   const covered = (
     limit: number,
@@ -162,7 +179,7 @@ function lane(place: number, problem: Worked, rules: Rulebook): Lane {
   ): Quantity<'length'> => {
     const amount = feedable && open ? Math.min(limit, inches(of)) : 0;
     const method = feedable
-      ? 'the push, or the reach of the hose, or the ring kept open about a flue, whichever comes first'
+      ? 'the push, past the middle where a ring stops the other one, or the reach of the hose, or the ring kept open about a flue, whichever comes first'
       : 'the hose does not fit';
     return named(
       inUnit(byMethod(method, [push, of, hose, room, ...ringsTold], amount, 'in'), 'ft'),
@@ -187,7 +204,7 @@ function lane(place: number, problem: Worked, rules: Rulebook): Lane {
     named(
       inUnit(
         byMethod(
-          'the push, or to the ring kept open about a flue, whichever comes first',
+          'the push, past the middle where a ring stops the other one, or to the ring kept open about a flue, whichever comes first',
           [push, ...ringsTold],
           open ? limit : 0,
           'in',

@@ -238,6 +238,31 @@ describe('a flue in the cavity', () => {
     );
   });
 
+  test('keeps a hose short only of its own ring: what is left between two pushes, neither could still take', () => {
+    fc.assert(
+      fc.property(
+        fc.integer({ min: 0, max: 480 }),
+        fc.integer({ min: 4, max: 60 }),
+        fc.integer({ min: 24, max: 480 }),
+        (along, across, reach) => {
+          // Its ring stands on the line of the middle lane of three, at 72 in.
+          const one = run({ ...bare, reach }, [ring(along, 72, across)]).lanes[1];
+          if (!one) throw new Error('expected three lanes');
+          const [start, far] = [amountIn(one.fromStart, 'in'), amountIn(one.fromFarEnd, 'in')];
+          const keptOff = (across + HOSE) / 2;
+          // By hand: each end as far as its reach and the ring; where they would meet, the lane is full.
+          const most = [
+            Math.min(reach, Math.max(0, along - keptOff)),
+            Math.min(reach, Math.max(0, 480 - along - keptOff)),
+          ];
+          expect(amountIn(one.left, 'in')).toBeCloseTo(480 - (most[0] ?? 0) - (most[1] ?? 0), 6);
+          expect(start).toBeCloseTo(most[0] ?? 0, 6);
+          expect(far).toBeCloseTo(most[1] ?? 0, 6);
+        },
+      ),
+    );
+  });
+
   test('takes its column out of the lanes it stands in, each its part', () => {
     fc.assert(
       fc.property(fc.integer({ min: 20, max: 124 }), fc.integer({ min: 4, max: 40 }), (at, across) => {

@@ -313,15 +313,15 @@ describe('what is printed of lanes', () => {
 
   test('a flue on the way stops the hose before its ring, and what is left holds the stretch at the ring', () => {
     // Its ring is 10 in across, and the hose 2 in wide: 6 in from its middle. Of 12 ft lane 2 runs at 72 in. From the start
-    // 120 - 6 = 114 in; from the far end 252.5 in; left 138.5 in. The column: pi/4 x 100 x 10 / 1728 = 0.4545 ft3, and
-    // 138.5 x 48 x 10 / 1728 - 0.4545 = 38.018 ft3. Bags: (505 x 480 / 1728 - 0.4545) x 1.5 / 30 = 6.991.
+    // 120 - 6 = 114 in; from the far end 505 - 126 = 379 in to the ring, of which the hose reaches 300 in; left 505 - 114 - 300 = 91 in.
+    // The column: pi/4 x 100 x 10 / 1728 = 0.4545 ft3, and 91 x 48 x 10 / 1728 - 0.4545 = 24.823 ft3. Bags: (505 x 480 / 1728 - 0.4545) x 1.5 / 30 = 6.991.
     const { tables, remarks, cautions } = laned({
       width: '12 ft',
       spread: '2 ft',
       flues: [{ ...flue, at: '6 ft' }],
     });
     expect(tables.lanes?.[1]).toBe(
-      '2 | 6 ft | 10 in | 3.33 ft² | 9 ft 6 in | 21 ft 1/2 in | 9 ft 6 in | 21 ft 1/2 in | 11 ft 6 1/2 in | 38 ft³ | 6.99 bags',
+      '2 | 6 ft | 10 in | 3.33 ft² | 9 ft 6 in | 31 ft 7 in | 9 ft 6 in | 25 ft | 7 ft 7 in | 24.8 ft³ | 6.99 bags',
     );
     expect(remarks.at(-1)).toMatch(/^A lane that meets the ring about a flue counts/);
     expect(cautions[0]).toBe('caution.hose.flue-ahead');
@@ -506,11 +506,11 @@ describe('what is printed of bays', () => {
     expect(bayed({ flues: [] }).cautions[0]).toBe('caution.layout.framing');
   });
 
-  test('a flue beyond the reach of the tube from one edge stops that of the other', () => {
-    // From the front edge it stands 12 ft - 9 ft = 3 ft in: 6 in before it is 2 ft 6 in.
+  test('a flue past the ridge stops the tube of the nearer edge, and that of the other goes on to it', () => {
+    // From the front edge it stands 12 ft - 9 ft = 3 ft in: 6 in before it is 2 ft 6 in. From the back edge 9 ft - 6 in, past the ridge at 6 ft.
     const row = bayed({ edges: 'both edges', flues: [{ along: '3 ft', at: '9 ft', across: '6 in' }] }).tables
       .bays?.[1];
-    expect(row).toMatch(/\| 6 ft \|/);
+    expect(row).toMatch(/\| 8 ft 6 in \|/);
     expect(row).toMatch(/\| 2 ft 6 in \|/);
   });
 });
