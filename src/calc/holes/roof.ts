@@ -15,18 +15,18 @@ type Obstacle = NonNullable<AlongValues['obstacles']>[number];
 
 /**
  * The stretch along the roof that an obstacle closes to the middle of a hole: its own half, and half the widest layer of the patch.
- * A hot flue takes the clearance of its kind or listing too, since the membrane can burn. Nothing is closed where it stands on the other side, or far
- * enough down the slope. A round one counts as the square about it.
+ * A hot flue takes the clearance of its kind or listing too, since the membrane can burn. Nothing is closed where it stands far enough
+ * from the row: down the slope, or on the other side of the peak, which it may reach over. A round one counts as the square about it.
  */
 function blockedBy(
   { what, along, side, from_peak, across, kind, listed }: Obstacle,
   row: RowOfHoles,
   rules: Rulebook,
 ): LayoutProblem['obstacles'][number] | undefined {
-  if (side !== row.side) return undefined;
   const clear = hotKinds.includes(what) ? inches(ringOfFlue(kind, listed, rules).ring) : 0;
   const reach = inches(across) / 2 + row.widestLayer / 2 + clear;
-  if (Math.abs(inches(from_peak) - row.belowPeak) >= reach - TIE) return undefined;
+  const down = side === row.side ? inches(from_peak) : -inches(from_peak);
+  if (Math.abs(down - row.belowPeak) >= reach - TIE) return undefined;
   return { name: what, from: inches(along) - reach, to: inches(along) + reach };
 }
 

@@ -59,6 +59,18 @@ describe('the one hole of a roof of 14 ft', () => {
       at: '7 ft',
     },
     {
+      // A skylight of 30 in on the ridge reaches 15 in down either side; the row lies 16 in down: 15 + 7 = 22 in along the roof, at 84 in.
+      title: 'passes a skylight that reaches over the peak, whichever side it is told on',
+      more: { obstacles: [{ ...vent, what: 'skylight', side: 'front', from_peak: '0 in', across: '30 in' }] },
+      at: '5 ft 2 in',
+    },
+    {
+      // 4 in over the peak and 16 in down are 20 in, and half of 26 in with half of the membrane are 20 in: they may touch.
+      title: 'minds nothing that only touches from over the peak',
+      more: { obstacles: [{ ...vent, side: 'front', from_peak: '4 in', across: '26 in' }] },
+      at: '7 ft',
+    },
+    {
       title: 'minds no vent far enough down: 10 in, half of both',
       more: { obstacles: [{ ...vent, from_peak: '26 in' }] },
       at: '7 ft',
