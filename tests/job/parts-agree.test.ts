@@ -27,6 +27,7 @@ const level = {
   'cavity.eave': '10 in',
   'cavity.ridge': undefined,
   'roof.obstacles': [],
+  'survey.flues': 'none',
 };
 
 describe('what two sheets say of one thing is the same', () => {
@@ -45,7 +46,7 @@ describe('what two sheets say of one thing is the same', () => {
     expect(amount(rate, 'speed', 'ft/min') * minutes).toBeCloseTo(amount(marks, 'all', 'ft'), 9);
   });
 
-  test('and so at every opening: its own minutes at its own speed come to all its pushes, and the minutes to its bags', () => {
+  test('and so at every opening: its own minutes at its own speed come to all its pushes, and the minutes to its bags less those held back behind a flue', () => {
     const entries = exampleWith({});
     const [rate] = answersOf(entries, 'blowing-rate');
     const holes = planOf(entries).rows.flatMap((row) => row.holes);
@@ -54,10 +55,19 @@ describe('what two sheets say of one thing is the same', () => {
     expect(rows).toHaveLength(holes.length);
     for (const [place, { time, speed }] of rows.entries()) {
       const minutes = amountIn(time as Quantity<'time'>, 'min');
-      expect(minutes * 12).toBeCloseTo(amountIn(holes[place]?.weight as Quantity<'weight'>, 'lb'), 9);
+      const held = amount(marks[place] as Answer, 'unreached', 'percent') / 100;
+      const weight = amountIn(holes[place]?.weight as Quantity<'weight'>, 'lb');
+      expect(minutes * 12).toBeCloseTo(weight * (1 - held), 9);
       const pushed = amount(marks[place] as Answer, 'all', 'ft');
       expect(minutes * amountIn(speed as Quantity<'speed'>, 'ft/min')).toBeCloseTo(pushed, 9);
     }
+    expect(marks.map((each) => amount(each, 'unreached', 'percent') > 0)).toEqual([
+      false,
+      false,
+      false,
+      true,
+      false,
+    ]);
     const typed = answersOf(exampleWith({ 'machine.strip': '2 ft2' }), 'blowing-rate')[0];
     // 12 lb/min over 1.5 lb/ft3 through 2 ft2, at each of them alike.
     for (const { speed } of typed?.tables?.openings?.rows ?? [])
@@ -123,7 +133,7 @@ describe('what two sheets say of one thing is the same', () => {
     expect(cell(only(exampleWith({}), 'ways-in'), 'gable end', 'unknown')).toContain('behind a flue');
     expect(
       cell(
-        only(exampleWith({ 'roof.obstacles': [], 'ceiling.lights': [] }), 'ways-in'),
+        only(exampleWith({ 'roof.obstacles': [], 'survey.flues': 'none', 'ceiling.lights': [] }), 'ways-in'),
         'gable end',
         'unknown',
       ),

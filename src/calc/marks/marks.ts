@@ -13,6 +13,7 @@ import {
   type Ray,
   type Zone,
 } from './directions.ts';
+import { shareUnreached } from './unreached.ts';
 
 /** On which hand does the starting end of the roof lie, as one stands at the opening and faces the ridge? */
 export const hands = ['right hand', 'left hand'] as const;
@@ -77,6 +78,8 @@ export interface HoseMarks {
   readonly covers: boolean;
   /** How much of the zone's edge lies beyond the stream behind a ring, or at all; 0 in where all is reached. */
   readonly missed: Quantity<'length'>;
+  /** The share of the zone, less its rings, that no push brings the stream to: what belongs there is not blown from here. */
+  readonly unreached: Quantity<'number'>;
   readonly reach: QuantityRange<'length'>;
   /** Directions in which a ring lies within the hose's own width of the opening: nothing is pushed there. */
   readonly unpushed: readonly string[];
@@ -161,14 +164,11 @@ export function hoseMarks(opening: Opening, rules: Rulebook): HoseMarks {
         ray,
       };
     });
-  const missed =
-    covers && rings.length === 0
-      ? 0
-      : outOfReach(
-          stopped.map(({ ray }) => ray),
-          edgePlaces(zone),
-          inches(streamReach),
-        ).length * EDGE_STEP;
+  const drawn = rings.map(({ ring, x, y }) => ({ x, y, radius: inches(ring.across) / 2 }));
+  const whole = covers && rings.length === 0;
+  const sent = stopped.map(({ ray }) => ray);
+  const missed = whole ? 0 : outOfReach(sent, edgePlaces(zone), inches(streamReach)).length * EDGE_STEP;
+  const unreached = whole ? 0 : shareUnreached(zone, sent, drawn, inches(streamReach));
   return {
     opening,
     told: rests,
@@ -184,13 +184,26 @@ export function hoseMarks(opening: Opening, rules: Rulebook): HoseMarks {
       'u',
       'Edge of the zone out of reach',
     ),
+    unreached: inUnit(
+      named(
+        byMethod(
+          'squares of the zone that no push comes within the stream’s reach of, of all outside a ring',
+          rests,
+          unreached,
+          '1',
+        ),
+        'su',
+        'Part of the zone out of reach',
+      ),
+      'percent',
+    ),
     reach,
     zone,
     unpushed: stopped
       .filter((each) => each.stopsAtRing && !pushed.includes(each))
       .map(({ ray }) => clock(ray.minutes)),
     hose,
-    rings: rings.map(({ ring, x, y }) => ({ x, y, radius: inches(ring.across) / 2 })),
+    rings: drawn,
   };
 }
 
@@ -229,7 +242,14 @@ function zoneOf({ along, from, to, width, across, startingEnd }: Opening): Zone 
 /** Which way along the roof is the right hand: 1 away from the starting end, −1 towards it. */
 const rightHand = (startingEnd: Hand | undefined): number => (startingEnd === 'left hand' ? 1 : -1);
 
-const seenFrom = ({ along, across, startingEnd }: Opening, ring: Ring) => ({
+/**
+ * Where is a ring as one stands at the opening and faces the ridge: to the right hand and up the slope, in inches?
+ * @example seenFrom({ along: quantity(4, 'ft'), across: quantity(4, 'ft') }, { along: quantity(3, 'ft'), at: quantity(5, 'ft') }) // => { x: 12, y: 12 }
+ */
+export const seenFrom = (
+  { along, across, startingEnd }: Pick<Opening, 'along' | 'across' | 'startingEnd'>,
+  ring: Pick<Ring, 'along' | 'at'>,
+) => ({
   x: rightHand(startingEnd) * (inches(ring.along) - inches(along)),
   y: inches(ring.at) - inches(across),
 });

@@ -1,8 +1,9 @@
 import { trappedAirLoad } from '../../calc/machine/pressure/declaration.ts';
 import { blowingRate } from '../../calc/machine/rate/declaration.ts';
 import { testBoxCheck } from '../../calc/machine/test-box/declaration.ts';
-import { inUnit, named, over, type Quantity } from '../../quantity/quantity.ts';
+import { inUnit, minus, named, over, type Quantity, times } from '../../quantity/quantity.ts';
 import type { Rulebook } from '../../rulebook/rulebook.ts';
+import { ofDensityBlown } from '../density-blown.ts';
 import { openingsOf } from '../openings.ts';
 import type { WorkedJob } from '../planned.ts';
 import { marksPart } from './marks.ts';
@@ -52,11 +53,25 @@ function blown(plan: WorkedJob, rules: Rulebook): readonly Blown[] {
     const outcome = marks[place];
     const all = outcome?.state === 'answered' ? outcome.answer.figures.all?.value : pushed;
     const hose = typeof all === 'object' ? (all as Quantity<'length'>) : undefined;
+    const missed = outcome?.state === 'answered' ? outcome.answer.figures.unreached?.value : undefined;
     return hose && hose.amount > 0
-      ? { what: name, volume: reached, pushed: hose }
+      ? { what: name, volume: lessUnreached(reached, missed), pushed: hose }
       : { what: name, volume, pushed: undefined };
   });
 }
+
+/** What the stream of a hole does not come to, behind a flue, is blown from the next one: the rest must not take it too. */
+const lessUnreached = (
+  volume: Quantity<'volume'>,
+  missed: Quantity | string | undefined,
+): Quantity<'volume'> =>
+  typeof missed === 'object' && missed.amount > 0
+    ? named(
+        minus(volume, times(volume, inUnit(missed as Quantity<'number'>, '1'))),
+        'V',
+        'Volume that the stream comes to',
+      )
+    : volume;
 
 /** The opening that takes the most. */
 const largest = (openings: readonly Blown[]): Blown | undefined =>
@@ -113,8 +128,9 @@ const ratePart = part({
 const pressurePart = part({
   calculation: trappedAirLoad,
   asked: { board: 'ceiling.board', framing: 'ceiling.framing', pressure: 'machine.pressure' },
-  runs: ({ job: { ceiling, machine }, load }) => [
+  runs: ({ job, job: { ceiling, machine }, load }, rules) => [
     {
+      remarks: ofDensityBlown(job, rules),
       values: {
         board: ceiling.board,
         framing: ceiling.framing,

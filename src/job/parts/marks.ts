@@ -1,10 +1,14 @@
-import { hoseMarkings } from '../../calc/marks/declaration.ts';
+import type { Values } from '../../calc/declare/field.ts';
+import type { Remark } from '../../calc/declare/remark.ts';
+import { type hoseMarkFields, hoseMarkings, marksFrom } from '../../calc/marks/declaration.ts';
 import { openingAcross } from '../../calc/marks/opening.ts';
 import { amountIn } from '../../quantity/quantity.ts';
+import type { Rulebook } from '../../rulebook/rulebook.ts';
 import type { PlannedHole } from '../planned.ts';
 import { USUAL_WAY, wayTaken } from '../way-taken.ts';
+import { behindFlues } from './behind-flue.ts';
 import { flueRings } from './flue-rings.ts';
-import { part } from './part.ts';
+import { type Known, part } from './part.ts';
 
 /** The hose marks of every opening of the plan, each a run of its own. */
 export const marksPart = part({
@@ -29,8 +33,10 @@ export const marksPart = part({
       return `The way taken is the ${way}: the sheet of the ways in tells how far the hose goes in.`;
     if (openings.length === 0) return 'The plan has no openings yet, so there is nothing to mark.';
     const across = openingAcross(section, rules, double ? section.width : undefined);
-    return openings.map(({ side, hole }) => ({
+    const runs = openings.map(({ side, hole }) => ({
       title: `Opening ${hole.number}${double ? `, ${side} side` : ''}`,
+      side,
+      hole,
       values: {
         along: hole.along,
         from: hole.from,
@@ -48,8 +54,35 @@ export const marksPart = part({
         flues: flueRings(plan, double ? side : undefined).filter((ring) => meets(ring, hole)),
       },
     }));
+    const beside = rows.flatMap((row) =>
+      besideFlues(
+        runs.filter(({ side }) => side === row.side),
+        rules,
+      ),
+    );
+    return runs.map(({ title, values }, place) => ({ title, values, remarks: beside[place] ?? [] }));
   },
 });
+
+/** What is said at each opening of a row beside its marks; nothing while an entry that they need is missing. */
+function besideFlues(
+  row: readonly {
+    readonly title: string;
+    readonly hole: PlannedHole;
+    readonly values: Known<typeof hoseMarkFields>;
+  }[],
+  rules: Rulebook,
+): readonly (readonly Remark[])[] {
+  const flues = row.some(({ values }) => (values.flues?.length ?? 0) > 0);
+  if (!flues || row.some(({ values }) => values.stream_reach === undefined)) return row.map(() => []);
+  return behindFlues(
+    row.map(({ title, hole, values }) => ({
+      name: title,
+      bags: hole.bags,
+      found: marksFrom(values as Values<typeof hoseMarkFields>, rules),
+    })),
+  );
+}
 
 /** Does a ring reach into the stretch that is filled through an opening? */
 function meets(

@@ -1,6 +1,7 @@
 import { type Answer, type Calculation, EntriesClash } from '../../calc/declare/calculation.ts';
 import type { Field, Fields, Values } from '../../calc/declare/field.ts';
 import type { FieldProblem } from '../../calc/declare/read-fields.ts';
+import type { Remark } from '../../calc/declare/remark.ts';
 import type { Rulebook } from '../../rulebook/rulebook.ts';
 import { heldBy } from '../cautions.ts';
 import { jobFields } from '../job-fields.ts';
@@ -16,6 +17,8 @@ export interface PartRun<F extends Fields = Fields> {
   readonly values: Known<F>;
   /** Of the values those that are no entry of anybody: what the plan itself counted. */
   readonly found?: FoundByPlan;
+  /** What the plan says beside the answer, since it knows more than the calculation is told. */
+  readonly remarks?: readonly Remark[];
 }
 
 /** One calculation as a part of the job: its values come from the worked plan and from the job's own entries. */
@@ -25,6 +28,8 @@ export interface JobPart<F extends Fields = Fields> {
   readonly asked: { readonly [N in keyof F]?: string };
   /** The way in the job to an entry of a list, where the place in it is not the job's own. */
   readonly askedIn?: (field: string) => string | undefined;
+  /** What it needs of the job beside what is asked: an entry, or a whole group. */
+  readonly needs?: readonly string[];
   /** It is worked while a stop holds the plan too: it settles stops, or guards the crew. What tells of the fill waits behind them. */
   readonly whileHeld?: true;
   /** The runs; a sentence where this home has nothing to work out. */
@@ -59,6 +64,8 @@ export type PartOutcome = { readonly name: string; readonly title: string } & (
  */
 export function workPart(declared: AnyPart, plan: WorkedJob, rules: Rulebook): readonly PartOutcome[] {
   const { name, title } = declared.calculation;
+  const unread = plan.unread?.find(({ field }) => asksFor(declared, field));
+  if (unread) return [{ name, title, state: 'wrong', problem: unread }];
   let runs: ReturnType<AnyPart['runs']>;
   try {
     runs = declared.runs(plan, rules);
@@ -70,17 +77,22 @@ export function workPart(declared: AnyPart, plan: WorkedJob, rules: Rulebook): r
   return runs.map((run) => ({ name, title: run.title ?? title, ...worked(declared, run, rules) }));
 }
 
+/** Does a part ask for an entry, or for the list or the group that it is in? */
+export const asksFor = ({ asked, needs = [] }: Pick<AnyPart, 'asked' | 'needs'>, field: string): boolean =>
+  [...Object.values(asked), ...needs].some((way) => field === way || field.startsWith(`${way}.`));
+
 type Outcome = PartOutcome extends infer O
   ? O extends PartOutcome
     ? Omit<O, 'name' | 'title'>
     : never
   : never;
 
-function worked(declared: AnyPart, { values, found }: PartRun, rules: Rulebook): Outcome {
+function worked(declared: AnyPart, { values, found, remarks = [] }: PartRun, rules: Rulebook): Outcome {
   const wanted = missing(declared, values as Readonly<Record<string, unknown>>);
   if (wanted.length > 0) return { state: 'waiting', wanted };
   try {
-    const answer = declared.calculation.work(values, rules);
+    const alone = declared.calculation.work(values, rules);
+    const answer = { ...alone, remarks: [...remarks, ...alone.remarks] };
     return { state: 'answered', answer: found ? restingOnPlan(answer, found) : answer, values };
   } catch (error) {
     if (!(error instanceof EntriesClash)) throw error;
