@@ -89,7 +89,7 @@ export const bays = calculation({
     };
     for (const side of found.sides) {
       figures[`room_${side.edge}`] = {
-        label: `Free depth at the ${side.edge} eave`,
+        label: `Free depth at the ${side.called} ${side.called === 'lifted' ? 'edge' : 'eave'}`,
         value: side.room,
         format: three,
       };
@@ -142,8 +142,8 @@ const wordOf = ({ sides, reach }: Bays): string =>
       ) ?? 'reaches');
 
 function table({ bays: all, sides }: Bays) {
-  const bySide = (name: string, label: (edge: string) => string) =>
-    Object.fromEntries(sides.map(({ edge }) => [`${name}_${edge}`, label(edge)]));
+  const bySide = (name: string, label: (called: string) => string) =>
+    Object.fromEntries(sides.map(({ edge, called }) => [`${name}_${edge}`, label(called)]));
   return {
     title: 'Bay by bay, from the starting end',
     columns: {
@@ -151,8 +151,8 @@ function table({ bays: all, sides }: Bays) {
       from: 'From',
       to: 'To',
       clear: 'Clear width',
-      ...bySide('pushed', (edge) => `Tube in from the ${edge} edge`),
-      ...bySide('bags', (edge) => `Bags through the ${edge} edge`),
+      ...bySide('pushed', (called) => `Tube in from the ${called} edge`),
+      ...bySide('bags', (called) => `Bags through the ${called} edge`),
       left_volume: 'Volume left over',
     },
     rows: all.map((each) => ({

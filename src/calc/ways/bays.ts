@@ -11,12 +11,12 @@ import {
   total,
 } from '../../quantity/quantity.ts';
 import type { QuantityRange, Rulebook } from '../../rulebook/rulebook.ts';
+import { ridgeAcross } from '../cavity/opening.ts';
 import { placeOfHeight } from '../cavity/profile.ts';
 import type { Section } from '../cavity/section.ts';
 import { EntriesClash } from '../declare/calculation.ts';
 import { bagsFor } from '../fill/bags.ts';
 import { TIE } from '../holes/marks.ts';
-import { ridgeAcross } from '../marks/opening.ts';
 import type { LiftedEdges } from './fields.ts';
 import { keptOff, type Ring, ringTold, runsInto } from './flue-ring.ts';
 import { reachOf } from './reach.ts';
@@ -45,6 +45,8 @@ export interface BayProblem extends Taken {
 /** What is done through one lifted edge: the back one, or the one across from it. */
 export interface Side {
   readonly edge: 'back' | 'front';
+  /** What the edge is called: of one alone, the lifted one, since it may be that of either section. */
+  readonly called: 'back' | 'front' | 'lifted';
   /** How long the tube has to be, from the edge to where this side's part ends. */
   readonly tube: Quantity<'length'>;
   /** The free depth at the eave, and whether the tube goes in there. */
@@ -138,9 +140,11 @@ function sidesOf(problem: BayProblem, tube: Quantity<'length'>, rules: Rulebook)
   const back = edges === 'one edge' ? section.width : ridgeAcross(section);
   const side = (edge: Side['edge'], to: Quantity<'length'>, eave: Quantity<'length'>): Side => {
     const room = roomForHose(section, eave, problem, false, rules);
+    const called = edges === 'both edges' ? edge : 'lifted';
     return {
       edge,
-      tube: named(inUnit(to, 'ft'), 't', `Tube from the ${edge} edge`),
+      called,
+      tube: named(inUnit(to, 'ft'), 't', `Tube from the ${called} edge`),
       room,
       tubeFits: fits(tube, room),
       fitsFrom: fitsFrom(problem, edge, to, tube),
@@ -241,7 +245,7 @@ function bay(place: number, stretch: Stretch, problem: BayProblem, known: Known,
               'ft',
             ),
             't',
-            `Part of the bay that is filled from the ${side.edge} edge`,
+            `Part of the bay that is filled from the ${side.called} edge`,
           );
     const pushed = named(
       inUnit(
@@ -254,7 +258,7 @@ function bay(place: number, stretch: Stretch, problem: BayProblem, known: Known,
         'ft',
       ),
       'c',
-      `Pushed in from the ${side.edge} edge`,
+      `Pushed in from the ${side.called} edge`,
     );
     return { pushed, ...volumesOn({ edge: side.edge, to, pushed }, pitch, problem, here, rules) };
   });
@@ -301,7 +305,8 @@ function endsOf(
   goIn: readonly boolean[],
 ): readonly number[] {
   const [back = 0, front = 0] = needed;
-  if (needed.length < 2 || !goIn.every(Boolean)) return needed;
+  // A cavity that is deepest at an edge is filled from the other one alone.
+  if (!(back > 0 && front > 0) || !goIn.every(Boolean)) return needed;
   const [atBack = back, atFront = front] = stops;
   if (atBack < back && atFront >= front) return [atBack, back + front - atBack];
   if (atFront < front && atBack >= back) return [back + front - atFront, atFront];
@@ -347,7 +352,7 @@ function volumesOn(
 export const misfit = (side: Side, tube: Quantity<'length'>): string =>
   side.tubeFits
     ? ''
-    : `At the ${side.edge} eave ${format(side.room, { figures: 3 })} are free, and the tube is ${format(tube)} wide: it does not go in there. ${
+    : `At the ${side.called} ${side.called === 'lifted' ? 'edge' : 'eave'} ${format(side.room, { figures: 3 })} are free, and the tube is ${format(tube)} wide: it does not go in there. ${
         side.fitsFrom
           ? `The cavity is deep enough for it from ${format(side.fitsFrom, { tape: 8 })} in.`
           : 'The cavity is nowhere deep enough for it on that side.'

@@ -10,11 +10,11 @@ import {
   quantity,
 } from '../../quantity/quantity.ts';
 import type { QuantityRange, Rulebook } from '../../rulebook/rulebook.ts';
+import { openingAcross, ridgeAcross } from '../cavity/opening.ts';
 import type { Section } from '../cavity/section.ts';
 import { type AlongValues, knowsTrusses, trussesTold, trussPlaces } from '../holes/members.ts';
 import { layoutProblem, layoutRestsOn } from '../holes/roof.ts';
 import { layOut } from '../holes/search.ts';
-import { openingAcross, ridgeAcross } from '../marks/opening.ts';
 import { reachOf, reachWord } from './reach.ts';
 import { stretches } from './stretches.ts';
 import { fits, roomForHose } from './strip.ts';

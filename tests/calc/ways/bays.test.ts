@@ -311,7 +311,7 @@ describe('whether a tube reaches', () => {
       old_depth: '2 in',
     });
     expect(remarks.map(remarkText)[0]).toBe(
-      'At the back eave 1 in are free, and the tube is 2 in wide: it does not go in there. The cavity is deep enough for it from 7 in in.',
+      'At the lifted edge 1 in are free, and the tube is 2 in wide: it does not go in there. The cavity is deep enough for it from 7 in in.',
     );
   });
 });
@@ -363,7 +363,7 @@ const bad: readonly [title: string, more: Entries, says: RegExp][] = [
   [
     'an eave deeper than the ridge',
     { shape: 'two-slope', eave: '12 in', ridge: '4 in' },
-    /^Depth at the eave \(eave\): found 12 in, deeper than the ridge at 4 in; expected an eave no deeper than the ridge; were the two swapped\?\.$/,
+    /^Depth at the eave \(eave\): found 12 in, deeper than the ridge at 4 in; expected an eave no deeper than the ridge: the two may be swapped\.$/,
   ],
   [
     'a bag of no weight',

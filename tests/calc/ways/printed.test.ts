@@ -486,7 +486,7 @@ describe('what is printed of bays', () => {
 
   test('a tube that fits nowhere is told so, its room to three figures', () => {
     expect(bayed({ eave: '10.5555 in', tube: '11 in' }).remarks[0]).toBe(
-      'At the back eave 10.6 in are free, and the tube is 11 in wide: it does not go in there. The cavity is nowhere deep enough for it on that side.',
+      'At the lifted edge 10.6 in are free, and the tube is 11 in wide: it does not go in there. The cavity is nowhere deep enough for it on that side.',
     );
   });
 
