@@ -71,7 +71,7 @@ test.describe('without script', () => {
     async ({ page }) => {
       await page.goto('/plan/photographs/');
       await expect(entry(page, 'roof-before')).toContainText('First visit and survey, step 9');
-      await expect(page.locator('.photographs > li')).toHaveCount(31);
+      await expect(page.locator('.photographs > li')).toHaveCount(32);
       // Not every driver turns script off: what is sent is asked.
       expect(await (await page.request.get('/plan/photographs/')).text()).not.toMatch(
         /type="file"|class="acts"/,
@@ -140,7 +140,9 @@ test(
     await expect(row).toContainText(/3 photographs, \d+ kB/);
     await row.locator('summary').click();
     await row.getByRole('button', { name: 'Copy', exact: true }).click();
-    await expect(page.getByText('Its photographs stay with the first.')).toBeVisible();
+    await expect(
+      page.getByText('not copied: the survey').filter({ hasText: 'the photographs.' }),
+    ).toBeVisible();
     await page.getByRole('link', { name: '14 Larkspur Lane (copy)' }).click();
     await page.waitForURL(opened);
     await page
@@ -195,6 +197,25 @@ test('a job and its photographs go out in one file and come back elsewhere, once
   }
   await elsewhere.close();
 });
+
+test(
+  'words typed in one tab don’t bring back a photograph that another removed',
+  ONCE,
+  async ({ page, context }) => {
+    await open(page);
+    await page.setInputFiles('#take-full', asFile(await jpegOf(page, { width: 60, height: 40 })));
+    await expect(shown(page)).toHaveCount(1);
+    const other = await context.newPage();
+    await other.goto(page.url());
+    await other.getByRole('button', { name: 'Remove photograph 1' }).click();
+    await expect(shown(other)).toHaveCount(0);
+    await page.getByLabel('Words for photograph 1').fill('typed too late');
+    await expect(page.getByText('This photograph was removed in another tab.')).toBeVisible();
+    await expect(shown(page)).toHaveCount(0);
+    await page.reload();
+    await expect(answer(page)).toHaveText('no photographs');
+  },
+);
 
 test('a job that is gone for good takes its photographs with it', ONCE, async ({ page }) => {
   await open(page);
@@ -301,5 +322,25 @@ test.describe('where nothing can be kept', () => {
     await page.setInputFiles('#take-full', asFile(await jpegOf(page, { width: 60, height: 40 })));
     await expect(shown(page)).toHaveCount(1);
     await expect(page.getByRole('alert')).toContainText('the browser’s store is full');
+  });
+
+  test('words that are not kept are told, and stand in the file all the same', ONCE, async ({ page }) => {
+    await open(page);
+    await page.setInputFiles('#take-full', asFile(await jpegOf(page, { width: 60, height: 40 })));
+    await expect(shown(page)).toHaveCount(1);
+    await page.evaluate(() => {
+      IDBObjectStore.prototype.put = () => {
+        throw new DOMException('full', 'QuotaExceededError');
+      };
+    });
+    await page.getByLabel('Words for photograph 1').fill('held');
+    await expect(page.getByRole('alert')).toContainText('New photographs and words are not kept');
+    // Whoever looks at another app and comes back finds them still.
+    await page.evaluate(() => dispatchEvent(new Event('pageshow')));
+    await expect(page.getByLabel('Words for photograph 1')).toHaveValue('held');
+    const file = unzipSync(
+      await handedOver(page, () => page.getByRole('button', { name: 'Save the job with its' }).click()),
+    );
+    expect(strFromU8(file['photographs.json'] ?? new Uint8Array())).toContain('"words": "held"');
   });
 });
