@@ -51,13 +51,16 @@ const columnSchema = z.strictObject({
   /**
    * How a row is found by this column; absent for a column that is looked up.
    * `word` the same word, `number` the same number, `at-most` the smallest entry that is not below what is asked,
+   * `at-least` the largest entry that is not above it,
    * `straight-line` between the two nearest rows, `band` the row whose [low, high] holds it.
    */
-  key: z.enum(['word', 'number', 'at-most', 'straight-line', 'band']).optional(),
+  key: z.enum(['word', 'number', 'at-most', 'at-least', 'straight-line', 'band']).optional(),
   /** Distance between one row and the next in this column; a missing row is then an error. */
   step: z.number().positive().optional(),
   /** Why the bands of this column may leave gaps; absent where they may not. */
   gaps: words.optional(),
+  /** Words that its source prints in the place of some of its numbers, such as "no limit"; only for a column that is looked up. */
+  words: z.array(words).min(1).optional(),
 });
 
 const cell = z.union([z.number(), z.string(), z.tuple([z.number(), z.number()])]);
@@ -128,7 +131,9 @@ export const sourceSchema = z.discriminatedUnion('kind', [
     document: z.string(),
     /** Section, table, paragraph: enough to find the place. */
     clause: words,
-    /** `read` in the publisher's own text, `reprint` in a copy or extract, named in the remark where known, `not-read` cited by others only; the weaker where mixed. */
+    /** The edition that was read, where it is not the one that sources.yaml gives for the document. */
+    edition: words.optional(),
+    /** `read` in the publisher's own text, `reprint` in a copy or extract, named under `read_in` of the document or in the remark, `not-read` cited by others only; the weaker where mixed. */
     read: z.enum(['read', 'reprint', 'not-read']),
     /** The day it was read; absent where the reading was not dated, and then the audit lists it as due. */
     on: day.optional(),
@@ -208,6 +213,8 @@ export const documentSchema = z.strictObject({
   title: words,
   /** The edition or year that was read. */
   edition: words,
+  /** In what text it was read, in a short sentence, where that was not its publisher's own: then nothing of it is cited as `read`. */
+  read_in: words.optional(),
   /** Who publishes it. */
   publisher: words,
   /** How binding it is here, and on whom. */
@@ -285,13 +292,13 @@ export const checkSchema = z.strictObject({
   ]),
 });
 
-/** Why a safety value was let looser: the build stops without. */
+/** Why a safety value or a caution was let looser: the build stops without. */
 export const reasonSchema = z.strictObject({
-  /** The rule, by its id. */
+  /** The rule or the caution, by its id. */
   rule: ruleId,
   /** The version that changed it. */
   version: z.string().regex(/^\d{4}\.\d+$/, 'year and number in quotes, such as "2026.2"'),
-  /** Why it is right to allow more, in a sentence that a reviewer can check. */
+  /** Why it is right to allow more, or to warn less, in a sentence that a reviewer can check. */
   reason: words,
 });
 

@@ -12,7 +12,7 @@ export const statusOf = (source: RuleSource): Status =>
 
 /** What each status word means, to a reader. */
 export const statusMeaning: Readonly<Record<Status, string>> = {
-  read: 'The number was read in the text of the named document.',
+  read: 'The number was read in the publisher’s own text of the named document.',
   reprint:
     'The number was read in a reprint, a copy or an extract of the named document, not in its publisher’s own.',
   'not read': 'The number is cited by others; the document itself was not read.',
@@ -20,6 +20,16 @@ export const statusMeaning: Readonly<Record<Status, string>> = {
   memory: 'Recalled, and not checked against any text. Check it before you rely on it.',
   derived: 'Worked out by us from other values; the working is shown.',
 };
+
+/**
+ * The edition that was read: the value's own where it has one, else that of its document.
+ * @example editionOf({ kind: 'document', document: 'irc', clause: '1', read: 'reprint', edition: '2021' }, { irc: { edition: '2015' } }) // => '2021'
+ */
+export const editionOf = (
+  source: RuleSource,
+  documents: Readonly<Record<string, SourceDocument>>,
+): string | undefined =>
+  source.kind === 'document' ? (source.edition ?? documents[source.document]?.edition) : undefined;
 
 /**
  * The source in a line: document, edition, clause; or the status word where there is no document.
@@ -34,7 +44,9 @@ export function sourceLine(source: RuleSource, documents: Readonly<Record<string
     }[source.kind];
   }
   const document = documents[source.document];
-  return document ? `${document.document} (${document.edition}), ${source.clause}` : source.document;
+  return document
+    ? `${document.document} (${editionOf(source, documents)}), ${source.clause}`
+    : source.document;
 }
 
 /**

@@ -43,6 +43,10 @@ export function findRow(
       const enough = rows.filter((row) => Number(row[at]) >= wanted - SAME);
       const least = Math.min(...enough.map((row) => Number(row[at])));
       rows = enough.filter((row) => row[at] === least);
+    } else if (key === 'at-least') {
+      const within = rows.filter((row) => Number(row[at]) <= wanted + SAME);
+      const most = Math.max(...within.map((row) => Number(row[at])));
+      rows = within.filter((row) => row[at] === most);
     } else {
       return onStraightLine(rows, at, place, wanted);
     }

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { exhaustDuctCalculation, freshAirCalculation } from '../../src/calc/air/declaration.ts';
-import { type DuctKind, ductKinds, exhaustDuct } from '../../src/calc/air/duct.ts';
+import { type DuctKind, type DuctWord, ductKinds, exhaustDuct } from '../../src/calc/air/duct.ts';
 import { roomKinds, runningWays } from '../../src/calc/air/fields.ts';
 import { freshAir } from '../../src/calc/air/fresh-air.ts';
 import { type Room, roomExhaust } from '../../src/calc/air/rooms.ts';
@@ -147,6 +147,23 @@ describe('the answer', () => {
     });
     expect(remarks.map(remarkText).join(' ')).toContain('100 cfm on demand');
   });
+
+  test.each([
+    ['19 cfm', true],
+    ['20 cfm', false],
+  ])('a bath fan that moves %s all the time is told what it is held against: %s', (flow, told) => {
+    const { remarks } = worked({
+      floor: '1000 ft2',
+      bedrooms: '2',
+      rooms: [{ name: 'bath', room: 'bath', runs: 'all the time', flow }],
+    });
+    const said = remarks.map(remarkText).join(' ');
+    expect(
+      said.includes(
+        'The fan of the bath moves less than the 20 cfm asked of one that runs all the time, so it is held against 50 cfm on demand. One that moves 20 cfm lacks nothing.',
+      ),
+    ).toBe(told);
+  });
 });
 
 const refused: readonly [title: string, entries: Readonly<Record<string, unknown>>, says: RegExp][] = [
@@ -278,41 +295,63 @@ const duct = (flow: number, size: number, kind: DuctKind, elbows: number) =>
   exhaustDuct(quantity(flow, 'cfm'), quantity(size, 'in'), kind, number(elbows), rules);
 
 describe('the length of a duct', () => {
-  /** The three rows that are entered, flexible and smooth; by hand 15 ft off for each elbow. */
+  /** The table’s own lengths, flexible and smooth; by hand 15 ft off for each elbow. */
   const lengths: readonly [
     flow: number,
     size: number,
     kind: DuctKind,
     elbows: number,
-    feet: number | undefined,
+    feet: number | DuctWord,
   ][] = [
+    [50, 3, 'smooth', 0, 5],
     [50, 4, 'flexible', 0, 56],
     [50, 4, 'smooth', 2, 84],
     [80, 4, 'flexible', 0, 4],
     [80, 4, 'flexible', 1, 0],
     [51, 4, 'smooth', 0, 31],
+    [81, 4, 'smooth', 0, 10],
+    [80, 5, 'flexible', 0, 81],
+    [80, 5, 'flexible', 3, 36],
     [100, 5, 'smooth', 1, 76],
-    [60, 5, 'flexible', 0, 42],
-    [81, 4, 'smooth', 0, undefined],
-    [101, 5, 'smooth', 0, undefined],
-    [50, 3, 'smooth', 0, undefined],
-    [100, 6, 'smooth', 0, undefined],
-    [50, 4.5, 'smooth', 0, undefined],
+    [101, 5, 'smooth', 0, 51],
+    [300, 8, 'smooth', 1, 118],
+    // A size between two rows is taken for the smaller; the last row is for what is wider too.
+    [50, 4.5, 'smooth', 0, 114],
+    [300, 12, 'smooth', 0, 133],
+    [50, 3, 'flexible', 0, 'not allowed'],
+    [81, 4, 'flexible', 0, 'not allowed'],
+    [50, 5, 'flexible', 3, 'no limit'],
+    [100, 6, 'smooth', 0, 'no limit'],
+    [301, 8, 'smooth', 0, 'none in the table'],
+    [50, 2.5, 'smooth', 0, 'none in the table'],
   ];
-  test.each(lengths)('%d cfm, %d in, %s, %d elbows', (flow, size, kind, elbows, feet) => {
-    const { allowed } = duct(flow, size, kind, elbows);
-    expect(allowed && amountIn(allowed, 'ft')).toBe(feet);
+  test.each(lengths)('%d cfm, %d in, %s, %d elbows: %s', (flow, size, kind, elbows, feet) => {
+    const { allowed, word } = duct(flow, size, kind, elbows);
+    expect(allowed ? amountIn(allowed, 'ft') : word).toBe(feet);
   });
 
-  test('a row that is not there is told, and the stop stands all the same', () => {
-    const read = answer(
-      exhaustDuctCalculation,
-      { flow: '80 cfm', size: '3 in', kind: 'smooth', elbows: '0' },
-      rules,
-    );
+  const inWords: readonly [
+    title: string,
+    more: Readonly<Record<string, string>>,
+    verdict: string,
+    says: string,
+  ][] = [
+    ['a row that is not there', { size: '2 in' }, 'none in the table', '80 cfm through 2 in'],
+    [
+      'a duct that the table rules out',
+      { kind: 'flexible', size: '3 in' },
+      'not allowed',
+      'allows no length',
+    ],
+    ['a duct without limit', { size: '6 in' }, 'no limit', 'sets no limit'],
+  ];
+  test.each(inWords)('%s is told in words, and the stop stands all the same', (_, more, verdict, says) => {
+    const entries = { flow: '80 cfm', size: '4 in', kind: 'smooth', elbows: '1', ...more };
+    const read = answer(exhaustDuctCalculation, entries, rules);
     if (!read.ok) throw new Error('found a problem, expected an answer in words');
-    expect(read.value.figures.verdict?.value).toBe('none is published here');
-    expect(read.value.remarks.map(remarkText).join(' ')).toContain('80 cfm through 3 in');
+    expect(Object.keys(read.value.figures)).toEqual(['verdict']);
+    expect(read.value.figures.verdict?.value).toBe(verdict);
+    expect(read.value.remarks.map(remarkText).join(' ')).toContain(says);
     expect(read.value.cautions).toContain('caution.air.outdoors');
   });
 
@@ -325,31 +364,35 @@ describe('the length of a duct', () => {
     expect(read.ok && read.value.remarks.map(remarkText).join(' ')).toContain('use up all the length');
   });
 
-  test('is never below 0, never longer for one elbow or a stronger fan more, and the same in metric', () => {
+  /** From none at all to no limit, as one scale; beyond the table’s end nothing is known, which is no more than not allowed. */
+  const allowance = ({ allowed, word }: ReturnType<typeof duct>): number =>
+    allowed ? amountIn(allowed, 'ft') : word === 'no limit' ? Number.POSITIVE_INFINITY : -1;
+
+  test('is never longer for one elbow, a stronger fan or a narrower duct more, and the same in metric', () => {
     fc.assert(
       fc.property(
-        fc.double({ min: 1, max: 150, noNaN: true }),
-        fc.constantFrom(3, 4, 5, 6),
+        fc.double({ min: 1, max: 350, noNaN: true }),
+        fc.double({ min: 2.5, max: 9, noNaN: true }),
         fc.constantFrom(...ductKinds),
         fc.integer({ min: 0, max: 10 }),
         fc.double({ min: 0, max: 50, noNaN: true }),
-        (flow, size, kind, elbows, more) => {
-          const { allowed } = duct(flow, size, kind, elbows);
-          if (!allowed) return duct(flow + more, size, kind, elbows).allowed === undefined;
-          const feet = amountIn(allowed, 'ft');
-          const stronger = duct(flow + more, size, kind, elbows).allowed;
+        fc.double({ min: 0, max: 2, noNaN: true }),
+        (flow, size, kind, elbows, more, wider) => {
+          const it = duct(flow, size, kind, elbows);
+          const most = allowance(it);
           const metric = exhaustDuct(
             inUnit(quantity(flow, 'cfm'), 'L/s'),
             inUnit(quantity(size, 'in'), 'mm'),
             kind,
             number(elbows),
             rules,
-          ).allowed;
+          );
           return (
-            feet >= 0 &&
-            amountIn(duct(flow, size, kind, elbows + 1).allowed as Quantity<'length'>, 'ft') <= feet &&
-            (stronger === undefined || amountIn(stronger, 'ft') <= feet) &&
-            metric?.amount === allowed.amount
+            (it.allowed === undefined || most >= 0) &&
+            allowance(duct(flow, size, kind, elbows + 1)) <= most &&
+            allowance(duct(flow + more, size, kind, elbows)) <= most &&
+            allowance(duct(flow, size + wider, kind, elbows)) >= most &&
+            allowance(metric) === most
           );
         },
       ),
@@ -493,6 +536,20 @@ describe('what is said of an exhaust duct', () => {
 
   test('nothing where it may have a length', () => {
     expect(duct({}).remarks).toEqual([]);
+  });
+  test.each([
+    [
+      'a size between two rows',
+      { size: '4.5 in', elbows: '0' },
+      /^The row for 4 in duct answers for 4\.5 in duct/,
+    ],
+    [
+      'a size wider than the last row',
+      { size: '10 in', flow: '300 cfm' },
+      /^The row for 8 in duct answers for 10 in/,
+    ],
+  ])('%s is told which row it takes', (_, more, says) => {
+    expect(duct(more).remarks).toEqual([expect.stringMatching(says)]);
   });
   test('elbows that use up all of it are told', () => {
     expect(duct({ elbows: '20' })).toMatchObject({

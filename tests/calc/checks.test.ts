@@ -58,7 +58,8 @@ const published: readonly [calculation: string, document: string, clause: RegExp
   ['dew-point', 'ashrae-fundamentals-2017-1', /example 1/, 1],
   ['fill', 'doe-loose-fill', /inches at R-38/, 2],
   ['fill', 'doe-loose-fill', /R per inch and density/, 12],
-  ['ceiling-load', 'doe-loose-fill', /density, weight at R-38 and the rows/, 9],
+  ['ceiling-load', 'doe-loose-fill', /density and weight at R-38$/, 6],
+  ['ceiling-load', 'doe-loose-fill', /loose fills, rows on ceiling board/, 9],
   ['ceiling-load', 'doe-loose-fill', /loose fills, weight at R-38 and the rows/, 18],
   ['savings', 'penn-state-energy', /./, 1],
   ['present-worth', 'nist-135', /factor/, 4],
@@ -70,6 +71,8 @@ const published: readonly [calculation: string, document: string, clause: RegExp
   ['ceiling-load', 'ornl-roof-cavity', /./, 1],
   ['sealant', 'sealant-coverage', /10\.1 fl oz/, 2],
   ['fresh-air', 'cfr-24-3280', /3280\.103\(b\)/, 3],
+  // Every cell of the printed table: six sizes, two kinds, eight flows.
+  ['exhaust-duct', 'irc', /^M1506\.2, table$/, 96],
   ['cavity-ventilation', 'cfr-24-3280', /3280\.504\(d\)\(1\)/, 1],
   ['line-clearance', 'cfr-29-1910', /1910\.333\(c\)\(3\)/, 1],
 ];

@@ -16,10 +16,16 @@ interface Mistake {
 
 const cited = (id: string, more = ''): string =>
   `{ kind: document, document: ${id}, clause: page 1, read: read${more} }`;
+/** The same, with the mark at how it was read. */
+const readOf = (id: string): string => cited(id).replace('read: read', 'read: §read');
+/** A document that was read in a copy. */
+const copied = (id: string): string => `${document(id)}  read_in: A copy by a third party.\n`;
 const derived = (...from: string[]): string =>
   `{ kind: derived, working: By hand., from: [${from.join(', ')}] }`;
 const table = (columns: string, rows: string): string =>
   `{ kind: table, columns: [${columns}], rows: [${rows}] }`;
+/** A column of numbers that has a word for some of them. */
+const wordy = '{ name: load, title: Load, unit: lb/ft2, words: [no limit] }';
 const lookedUp = '{ name: load, title: Load, unit: lb/ft2 }';
 /** The text of one check, with what it holds. */
 const check = (holds: string, from = '{ kind: hand, working: By hand. }'): string =>
@@ -207,6 +213,31 @@ const mistakes: readonly Mistake[] = [
     found: '"read", with "law library" in its remark',
     expected: '"reprint" for what was read in a copy, with the copy named in the remark',
   },
+  ...(
+    [
+      ['a rule', { 'a/b.yaml': rule('width', { source: readOf('copied') }) }],
+      ['a caution', { 'cautions/heat.yaml': caution('hot', { source: readOf('copied') }) }],
+      ['a check', { 'checks/b.yaml': check('expect: { a: 1 ft }', readOf('copied')) }],
+      [
+        'a check worked by hand',
+        {
+          'checks/b.yaml': check(
+            'expect: { a: 1 ft }',
+            workedBy('copied').replace('read: read', 'read: §read'),
+          ),
+        },
+      ],
+    ] as const
+  ).map(
+    ([what, files]): Mistake => ({
+      check: 'copy-told-as-read',
+      title: `${what} that tells as read what its document has in a copy only`,
+      files: { ...files, 'sources.yaml': copied('copied') },
+      found: '"read" of "copied", which sources.yaml says was read in a copy',
+      expected:
+        '"reprint", or a document of its own in sources.yaml for what was read in the publisher’s own text',
+    }),
+  ),
   {
     check: 'same-check',
     title: 'a check that asks again what another asked',
@@ -280,6 +311,37 @@ const mistakes: readonly Mistake[] = [
     files: { 'a/b.yaml': rule('load', { value: table(`${keyed('number')}, ${lookedUp}`, '[1, §much]') }) },
     found: '"much"',
     expected: 'a number, the column has a unit',
+  },
+  {
+    check: 'table-shape',
+    title: 'a word that the column does not name',
+    files: {
+      'a/b.yaml': rule('load', { value: table(`${keyed('number')}, ${wordy}`, '[1, no limit], [2, §none]') }),
+    },
+    found: '"none"',
+    expected: 'a number, the column has a unit; or "no limit"',
+  },
+  {
+    check: 'table-shape',
+    title: 'words in place of the numbers by which a row is found',
+    files: {
+      'a/b.yaml': rule('load', {
+        value: table(`${keyed('number', ', words: [§none]')}, ${lookedUp}`, '[1, 2]'),
+      }),
+    },
+    found: 'words in a column that rows are found by',
+    expected: 'words only in a column of numbers that is looked up',
+  },
+  {
+    check: 'table-shape',
+    title: 'words in place of numbers where there are none',
+    files: {
+      'a/b.yaml': rule('load', {
+        value: table(`${keyed('number')}, { name: load, title: Load, words: [§none] }`, '[1, none]'),
+      }),
+    },
+    found: 'words in a column without a unit',
+    expected: 'words only in a column of numbers that is looked up',
   },
   {
     check: 'table-shape',
@@ -458,7 +520,7 @@ const mistakes: readonly Mistake[] = [
       'a/b.yaml': rule('width'),
     },
     found: 'no "recall.0.reason"',
-    expected: 'text',
+    expected: 'a line "reason:" with words behind the colon',
   },
   {
     check: 'shape',
@@ -504,7 +566,7 @@ const mistakes: readonly Mistake[] = [
     title: 'a key that is like none, with the keys there are',
     files: { 'sources.yaml': `${document('handbook')}  §colour: red\n`, 'a/b.yaml': rule('width') },
     found: 'the unknown key "colour"',
-    expected: 'one of kind, document, title, edition, publisher, standing, found_at',
+    expected: 'one of kind, document, title, edition, read_in, publisher, standing, found_at',
   },
   {
     check: 'shape',
@@ -515,7 +577,7 @@ const mistakes: readonly Mistake[] = [
         .replace('title', '§title'),
     },
     found: 'no "source"',
-    expected: 'a set of keys',
+    expected: 'a line such as source: { kind: practice }',
   },
   {
     check: 'shape',
@@ -543,7 +605,7 @@ const mistakes: readonly Mistake[] = [
     title: 'a word where a number belongs',
     files: { 'a/b.yaml': rule('width', { value: '{ kind: exact, number: §two, unit: in }' }) },
     found: 'value.number "two"',
-    expected: 'a number',
+    expected: 'a number by itself, without a unit and without quotes',
   },
   {
     check: 'shape',
@@ -782,6 +844,19 @@ describe('nothing is said of a folder without a mistake', () => {
             '[x, 16, 2], [x, 24, 1], [y, 16, 3]',
           ),
         }),
+      },
+    ],
+    [
+      'a word that a column of numbers names',
+      {
+        'a/b.yaml': rule('load', { value: table(`${keyed('at-least')}, ${wordy}`, '[1, 2], [2, no limit]') }),
+      },
+    ],
+    [
+      'a reprint of what its document has in a copy',
+      {
+        'a/b.yaml': rule('width', { source: cited('copied').replace('read: read', 'read: reprint') }),
+        'sources.yaml': copied('copied'),
       },
     ],
     [

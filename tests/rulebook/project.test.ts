@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { citedByCheck } from '../../src/rulebook/cited-by-check.ts';
 import { loadProject } from '../../src/rulebook/project.ts';
 import type { RuleSource } from '../../src/rulebook/schema.ts';
 import { sourceKindOf, sourceKinds, sourceLine, statusMeaning, statusOf } from '../../src/rulebook/status.ts';
@@ -54,6 +55,25 @@ describe('every value says where it is from', () => {
   );
 
   test.each(ofKind('document'))(
+    'the edition that $id was read in reads as its document’s does',
+    ({ source }) => expect(source.edition ?? '').not.toMatch(/^(edition|not shown|by)\b/),
+  );
+
+  /** What was read in copies only has them named once, beside the document; what a value was read in besides, its remark says. */
+  const cited = [
+    ...entries.flatMap(({ source }) => (source.kind === 'document' ? [source] : [])),
+    ...files.checks.flatMap(({ entry }) => citedByCheck(entry.from) ?? []),
+  ];
+  const inCopies = Object.entries(data.documents).filter(
+    ([id]) =>
+      cited.some(({ document }) => document === id) &&
+      !cited.some(({ document, read }) => document === id && read === 'read'),
+  );
+  test.each(inCopies)('%s, of which copies alone were read, says which', (_, { read_in }) => {
+    expect(read_in ?? '').toMatch(/^[A-Z].*\.$/);
+  });
+
+  test.each(ofKind('document'))(
     '$id names its document, the place in it and how it was read',
     ({ source }) => {
       const document = data.documents[source.document];
@@ -61,7 +81,7 @@ describe('every value says where it is from', () => {
       expect(source.clause.trim()).not.toBe('');
       expect(['read', 'reprint', 'not-read']).toContain(source.read);
       expect(sourceLine(source, data.documents)).toBe(
-        `${document?.document} (${document?.edition}), ${source.clause}`,
+        `${document?.document} (${source.edition ?? document?.edition}), ${source.clause}`,
       );
       expect(['read', 'reprint', 'not read']).toContain(statusOf(source));
     },

@@ -47,6 +47,19 @@ const line = table(
   ],
 );
 
+const ducts = table(
+  [
+    { name: 'size', title: 'Size at least', unit: 'in', key: 'at-least' },
+    { name: 'flow', title: 'Flow at most', unit: 'cfm', key: 'at-most' },
+    { name: 'length', title: 'Length', unit: 'ft', words: ['no limit'] },
+  ],
+  [
+    [4, 50, 56],
+    [4, 80, 4],
+    [5, 80, 'no limit'],
+  ],
+);
+
 const numbered = table(
   [
     { name: 'size', title: 'Size', unit: 'in', key: 'number' },
@@ -66,6 +79,11 @@ const asked: readonly [
   column: string,
   answer: CellValue | undefined,
 ][] = [
+  ['a size of a row takes that row', ducts, { size: 4, flow: 80 }, 'length', 4],
+  ['a size between two rows takes the smaller', ducts, { size: 4.9, flow: 50 }, 'length', 56],
+  ['a size beyond the last row takes the last', ducts, { size: 9, flow: 80 }, 'length', 'no limit'],
+  ['a size below the first row is not guessed', ducts, { size: 3.9, flow: 50 }, 'length', undefined],
+  ['the column of a key tells which row it was', ducts, { size: 4.9, flow: 60 }, 'size', 4],
   ['a framing of a row takes that row', boards, { board: 'thin', framing: 16 }, 'load', 2.2],
   ['a framing between two rows takes the wider', boards, { board: 'thin', framing: 16.1 }, 'load', 1.3],
   ['a framing below the first row takes the first', boards, { board: 'thin', framing: 1 }, 'load', 2.2],

@@ -102,21 +102,28 @@ function remarksOn({ rooms, toInstall, factory, wholeHouse }: FreshAir): Remark[
     remarks.push(
       'The other way is a fan that does what is asked in each room that lacks exhaust; nothing is then added for it.',
     );
-  for (const { name, runs, askedRuns, asked } of rooms) {
+  for (const { name, runs, askedRuns, asked, heldAgainst } of rooms) {
     if (runs !== askedRuns)
       remarks.push(
         said`No rate is entered here for a fan of the ${name} that runs all the time: it is held against ${asked} on demand.`,
       );
+    else if (compare(heldAgainst, asked) !== 0)
+      remarks.push(
+        said`The fan of the ${name} moves less than the ${asked} asked of one that runs all the time, so it is held against ${heldAgainst} on demand. One that moves ${asked} lacks nothing.`,
+      );
   }
   return remarks;
 }
+
+/** A duct this much wider than its row is the same size read from another tape. */
+const SAME_SIZE = 1e-9;
 
 export const exhaustDuctCalculation = calculation({
   name: 'exhaust-duct',
   title: 'Exhaust duct',
   question: 'How long may the duct of this fan be?',
   method:
-    'The table of IRC M1506.2 gives the longest straight duct for the fan’s rated flow, the duct’s size and its kind; each elbow takes its share off. A flow between two rows takes the larger. Where the table as entered here has no row, no length is given.',
+    'The table of IRC M1506.2, which newer editions number M1504.2, gives the longest straight duct for the fan’s rated flow, the duct’s size and its kind; each elbow takes its share off. “No limit” and “not allowed” are the table’s own words. A flow between two rows takes the larger, a size between two rows the smaller. Where the table has no row, no length is given.',
   fields: {
     flow: quantityField({
       dimension: 'air flow',
@@ -135,26 +142,31 @@ export const exhaustDuctCalculation = calculation({
   example: { flow: '80 cfm', size: '4 in', kind: 'smooth', elbows: '1' },
   work: ({ flow, size, kind, elbows }, rules) => {
     const turns = input(elbows, '1', 'elbows', { symbol: 'n', label: 'Elbows' });
-    const duct = exhaustDuct(flow, size, kind, turns, rules);
-    if (!duct.straight || !duct.allowed)
-      return {
-        figures: { verdict: { label: 'Length allowed', value: 'none is published here' } },
-        cautions: duct.cautions,
-        remarks: [
-          said`The table as entered here has no row for ${flow} through ${size} duct: go by the fan maker’s own duct table, or measure the flow when the duct is in.`,
-        ],
-      };
-    const figures: Record<string, Figure> = {
-      allowed: { label: 'Length allowed', value: duct.allowed },
-      straight: { label: 'Without elbows', value: duct.straight },
-    };
-    const used = duct.allowed.amount === 0;
-    return {
-      figures,
-      cautions: duct.cautions,
-      remarks: used
-        ? ['The elbows use up all the length: take a wider or a smooth duct, or fewer elbows.']
-        : [],
-    };
+    const { straight, allowed, word, row, cautions } = exhaustDuct(flow, size, kind, turns, rules);
+    const remarks: Remark[] = [];
+    if (row && compare(size, row) > SAME_SIZE)
+      remarks.push(said`The row for ${row} duct answers for ${size} duct, which is wider.`);
+    if (word === 'none in the table')
+      remarks.push(
+        said`The table has no row for ${flow} through ${size} duct: go by the fan maker’s own duct table, or measure the flow when the duct is in.`,
+      );
+    if (word === 'not allowed')
+      remarks.push(
+        said`The table allows no length of this duct for ${flow}: take a wider or a smooth duct, or go by the fan maker’s own duct table.`,
+      );
+    if (word === 'no limit')
+      remarks.push(
+        said`The table sets no limit to this duct for ${flow}, and elbows take nothing from that. Keep it short all the same.`,
+      );
+    if (allowed?.amount === 0)
+      remarks.push('The elbows use up all the length: take a wider or a smooth duct, or fewer elbows.');
+    const figures: Record<string, Figure> =
+      straight && allowed
+        ? {
+            allowed: { label: 'Length allowed', value: allowed },
+            straight: { label: 'Without elbows', value: straight },
+          }
+        : { verdict: { label: 'Length allowed', value: String(word) } };
+    return { figures, cautions, remarks };
   },
 });

@@ -1,5 +1,5 @@
 import type { CautionId } from '../../generated/rule-types.ts';
-import { larger, minus, named, plus, type Quantity, quantity } from '../../quantity/quantity.ts';
+import { excess, named, plus, type Quantity } from '../../quantity/quantity.ts';
 import type { Rulebook } from '../../rulebook/rulebook.ts';
 import { type Room, type RoomExhaust, roomExhaust, shortfallOf } from './rooms.ts';
 import { factoryRate, wholeHouseRate } from './whole-house.ts';
@@ -44,11 +44,7 @@ export function freshAir(home: HomeToAir, rules: Rulebook): FreshAir {
     shortfall,
     madeUp,
     total,
-    toInstall: named(
-      home.existing ? larger(quantity(0, 'cfm'), minus(total, home.existing)) : total,
-      'qn',
-      'Rate to install',
-    ),
+    toInstall: named(home.existing ? excess(total, home.existing) : total, 'qn', 'Rate to install'),
     cautions: [
       'caution.air.outdoors',
       'caution.air.backdraft',

@@ -1,13 +1,4 @@
-import {
-  compare,
-  larger,
-  minus,
-  named,
-  type Quantity,
-  quantity,
-  times,
-  total,
-} from '../../quantity/quantity.ts';
+import { compare, excess, named, type Quantity, quantity, times, total } from '../../quantity/quantity.ts';
 import type { Rulebook } from '../../rulebook/rulebook.ts';
 import type { RoomKind, RunningWay } from './fields.ts';
 
@@ -26,6 +17,8 @@ export interface RoomExhaust extends Room {
   /** By the standard, for the way the fan runs; on demand where no rate is entered for a fan that runs all the time. */
   readonly asked: Quantity<'air flow'>;
   readonly askedRuns: RunningWay;
+  /** The rate that its fan is held against: that on demand for a fan that runs all the time and does less than is asked of such a one. */
+  readonly heldAgainst: Quantity<'air flow'>;
   /** By the factory rule. */
   readonly factory: Quantity<'air flow'>;
   /** What is to be made up for: 0 where the fan does enough, or a window forgives the rest. */
@@ -52,17 +45,18 @@ export function roomExhaust(room: Room, place: number, rules: Rulebook): RoomExh
   const allTheTime = room.runs === 'all the time' ? rate('all the time') : undefined;
   const measured = room.flow ?? none;
   const enough = allTheTime !== undefined && compare(measured, allTheTime) >= 0;
-  const lacks = minus(onDemand, measured);
-  const forgiven = room.windowOpens ? minus(lacks, rules.value('ventilation.local.window-credit')) : lacks;
+  const lacks = excess(onDemand, measured);
+  const forgiven = room.windowOpens ? excess(lacks, rules.value('ventilation.local.window-credit')) : lacks;
   return {
     ...room,
     asked: allTheTime ?? onDemand,
     askedRuns: allTheTime ? 'all the time' : 'on demand',
+    heldAgainst: enough ? allTheTime : onDemand,
     factory: required(
       rules.find('ventilation.local.factory-exhaust', { room: room.room }, 'rate')?.low,
       `a ${room.room} in the factory rule`,
     ),
-    shortfall: named(enough ? none : larger(none, forgiven), `qs${place}`, `Shortfall of the ${room.name}`),
+    shortfall: named(enough ? none : forgiven, `qs${place}`, `Shortfall of the ${room.name}`),
   };
 }
 

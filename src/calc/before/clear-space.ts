@@ -48,11 +48,19 @@ export interface ClearSpace {
  * The volume is that of the column through the depth of the new fill, in ft3.
  * `place` is its place in the list, for the letters of the working. Method ours; the distances are those of the rules named.
  * By hand: 6 in, and 3 in on both sides of it.
- * @throws EntriesClash where the fill is deeper than the cavity.
+ * @throws EntriesClash where the fill is deeper than the cavity, or a single-wall connector is listed for contact.
  * @example clearSpace({ kind: 'listed double-wall vent or chimney', across: quantity(6, 'in'), depth: quantity(8, 'in'), listed: quantity(3, 'in') }, 'glass fibre', rules).across.amount // => 12
  */
 export function clearSpace(thing: HotThing, material: Material, rules: Rulebook, place?: number): ClearSpace {
-  const { kind, across, depth, cavity } = thing;
+  const { kind, across, depth, cavity, listed } = thing;
+  if (isConnector(kind) && listed?.amount === 0) {
+    throw new EntriesClash({
+      field: place === undefined ? 'listed' : `things.${place}.listed`,
+      label: 'Clearance of its listing',
+      found: `${format(listed)} for a single-wall ${kind}`,
+      expected: 'more than 0, or nothing where it has no listing: what burns never touches such a pipe',
+    });
+  }
   if (cavity && compare(depth, cavity) > 0) {
     throw new EntriesClash({
       field: place === undefined ? 'depth' : `things.${place}.depth`,
@@ -80,12 +88,14 @@ export function clearSpace(thing: HotThing, material: Material, rules: Rulebook,
     'Of it, by the thing itself',
   );
   const above = plus(depth, rules.value('clearance.flue.shield-above'));
-  const toTheRoof = kept && cavity !== undefined && compare(above, cavity) >= 0;
+  // The label of cellulose asks for a barrier about every flue, whatever the listing of the flue.
+  const shielded = kept || (!isLight(kind) && material === 'cellulose');
+  const toTheRoof = shielded && cavity !== undefined && compare(above, cavity) >= 0;
   return {
     ring,
     from,
     across: out ? open : undefined,
-    shield: kept
+    shield: shielded
       ? named(cavity ? smaller(above, cavity) : above, letter('hs'), 'Height of the shield')
       : undefined,
     toTheRoof,
@@ -93,7 +103,7 @@ export function clearSpace(thing: HotThing, material: Material, rules: Rulebook,
     takenOff: column,
     mayLieAbove: isLight(kind) && !kept,
     cautions: cautionsOf(kind, kept),
-    remarks: remarksOf(thing, ring, toTheRoof, material, rules),
+    remarks: remarksOf(thing, ring, { shielded, toTheRoof }, material, rules),
   };
 }
 
@@ -156,7 +166,7 @@ function cautionsOf(kind: HotThingKind, kept: boolean): readonly CautionId[] {
 function remarksOf(
   { kind, listed }: HotThing,
   ring: Quantity<'length'>,
-  toTheRoof: boolean,
+  { shielded, toTheRoof }: { readonly shielded: boolean; readonly toTheRoof: boolean },
   material: Material,
   rules: Rulebook,
 ): readonly Remark[] {
@@ -164,7 +174,9 @@ function remarksOf(
   const gauge = rules.value('clearance.flue.shield-gauge');
   if (!isLight(kind)) {
     remarks.push(
-      said`The shield is of ${gauge}-gauge sheet or heavier and ends ${rules.value('clearance.flue.shield-above')} or more above the fill. The rulebook has both of gas vents, so go by the instructions of this one.`,
+      !shielded
+        ? `The listing of the ${kind} lets the fill touch it, so no shield is told: go by its instructions.`
+        : said`The shield is of ${gauge}-gauge sheet or heavier and ends ${rules.value('clearance.flue.shield-above')} or more above the fill. The rulebook has both of gas vents, so go by the instructions of this one.`,
     );
     if (listed && compare(listed, publishedRing(kind, rules).ring) < 0)
       remarks.push(
@@ -173,7 +185,9 @@ function remarksOf(
           : `The listing of the ${kind} gives less than the published distance: keep a copy of it with the job.`,
       );
     if (kind === 'masonry chimney')
-      remarks.push('The air space about a masonry chimney is left empty: nothing is filled into it.');
+      remarks.push(
+        'The air space about a masonry chimney is left empty. Only where it passes the ceiling is it closed, by fire-blocking that does not burn.',
+      );
     if (material === 'cellulose')
       remarks.push(
         'The label of cellulose gives no distance for flues, only that a lasting barrier keeps it away from them.',

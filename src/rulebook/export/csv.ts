@@ -1,6 +1,6 @@
 import { isDeepStrictEqual } from 'node:util';
 import type { RulebookData } from '../rulebook.ts';
-import { sourceKindOf, statusOf } from '../status.ts';
+import { editionOf, sourceKindOf, statusOf } from '../status.ts';
 import { valueHeadline } from '../value-text.ts';
 
 /** A cell that a spreadsheet must not take for a formula, quoted as RFC 4180 asks. */
@@ -68,7 +68,7 @@ export function rulesCsv(
         statusOf(source),
         sourceKindOf(source, documents),
         document?.document,
-        document?.edition,
+        editionOf(source, documents),
         source.kind === 'document' ? source.clause : undefined,
         source.kind === 'document' ? source.on : undefined,
         'remark' in source ? source.remark : source.kind === 'derived' ? source.working : undefined,
@@ -82,17 +82,20 @@ export function sourcesCsv({ rules, documents }: RulebookData): string {
   const drawn = (id: string): number =>
     Object.values(rules).filter(({ source }) => source.kind === 'document' && source.document === id).length;
   return csv(
-    ['id', 'kind', 'document', 'title', 'edition', 'publisher', 'standing', 'found at', 'values'],
-    byId(documents).map(([id, { kind, document, title, edition, publisher, standing, found_at }]) => [
-      id,
-      kind,
-      document,
-      title,
-      edition,
-      publisher,
-      standing,
-      found_at,
-      drawn(id),
-    ]),
+    ['id', 'kind', 'document', 'title', 'edition', 'read in', 'publisher', 'standing', 'found at', 'values'],
+    byId(documents).map(
+      ([id, { kind, document, title, edition, read_in, publisher, standing, found_at }]) => [
+        id,
+        kind,
+        document,
+        title,
+        edition,
+        read_in,
+        publisher,
+        standing,
+        found_at,
+        drawn(id),
+      ],
+    ),
   );
 }

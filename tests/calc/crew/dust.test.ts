@@ -1,7 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { dust } from '../../../src/calc/crew/dust/declaration.ts';
+import { MEASURED_FIT } from '../../../src/calc/crew/dust/exposure.ts';
+import { remarkText } from '../../../src/calc/declare/remark.ts';
 import { materials } from '../../../src/calc/fill/resistance.ts';
+import { loadProject } from '../../../src/rulebook/project.ts';
 import { complaints, type Entries, figure, within, worked } from '../told.ts';
 
 interface Air {
@@ -40,7 +43,7 @@ function byTheLimits({ material, total, respirable, fibres }: Air) {
         : worst <= 25
           ? 'loose-fitting powered respirator'
           : worst <= 50
-            ? 'full facepiece'
+            ? MEASURED_FIT
             : 'none of those listed here';
   return { worst, law, guide, verdict, respirator };
 }
@@ -66,7 +69,8 @@ describe('dust in the air', () => {
     ['0.015 mg/m3', 'within the limits', 'none'],
     ['150 mg/m3', 'over a legal limit', 'filtering facepiece or half mask'],
     ['151 mg/m3', 'over a legal limit', 'loose-fitting powered respirator'],
-    ['750 mg/m3', 'over a legal limit', 'full facepiece'],
+    ['376 mg/m3', 'over a legal limit', MEASURED_FIT],
+    ['750 mg/m3', 'over a legal limit', MEASURED_FIT],
     ['751 mg/m3', 'over a legal limit', 'none of those listed here'],
   ])('%s of cellulose is %s: %s', (total, verdict, respirator) => {
     const { figures } = worked(dust, { material: 'cellulose', total });
@@ -106,6 +110,28 @@ describe('dust in the air', () => {
       'caution.dust.other-dust',
     ]);
     expect(cautions('1 mg/m3')).toEqual(['caution.before.wear', 'caution.dust.other-dust']);
+  });
+
+  test.each([
+    ['a half mask', '150 mg/m3', false],
+    ['a powered respirator, which seals to no face', '375 mg/m3', false],
+    ['a full facepiece', '376 mg/m3', true],
+    ['nothing that is listed', '751 mg/m3', false],
+  ])('where %s is what suffices, the fit is told of: %s, %s', (_, total, told) => {
+    const { cautions, remarks } = worked(dust, { material: 'cellulose', total });
+    expect(cautions.includes('caution.dust.full-facepiece')).toBe(told);
+    expect(remarks.map(remarkText)).toEqual(
+      told
+        ? [
+            'A full facepiece suffices only where an instrument measured a fit of 500 or more. A test by taste or smell shows 100 at most; then it counts as a half mask, for 10 times the limit at most.',
+          ]
+        : [],
+    );
+  });
+
+  test('the kind that needs its fit measured is called so in the rulebook', () => {
+    const table = loadProject('refused').data.rules['safety.dust.respirators']?.value;
+    expect(table?.kind === 'table' && table.rows.map(([, kind]) => kind)).toContain(MEASURED_FIT);
   });
 });
 

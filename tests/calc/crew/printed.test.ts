@@ -136,7 +136,7 @@ describe('what is printed of dust', () => {
     });
     expect(tables.against).toEqual([
       'Total dust | 8 mg/m³ | 15 mg/m³ | law | 0.533',
-      'Respirable dust | 2 mg/m³ | 5 mg/m³ | law | 0.4',
+      'Respirable dust | 2 mg/m³ | 5 mg/m³ | law for general industry | 0.4',
       'Total glass-fibre dust | 8 mg/m³ | 5 mg/m³ | recommended | 1.6',
       'Glass fibres | 4 fibres/cm³ | 3 fibres/cm³ | recommended | 1.33',
     ]);

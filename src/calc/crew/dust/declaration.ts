@@ -1,7 +1,10 @@
+import { number } from '../../../quantity/quantity.ts';
+import type { Rulebook } from '../../../rulebook/rulebook.ts';
 import { calculation, EntriesClash, type Figure } from '../../declare/calculation.ts';
 import { choiceField, optional, quantityField } from '../../declare/field.ts';
+import { type Remark, said } from '../../declare/remark.ts';
 import { materials } from '../../fill/resistance.ts';
-import { dustExposure } from './exposure.ts';
+import { dustExposure, MEASURED_FIT } from './exposure.ts';
 
 const concentration = (symbol: string, label: string, hint: string, example: string) =>
   optional(
@@ -17,12 +20,18 @@ const concentration = (symbol: string, label: string, hint: string, example: str
     }),
   );
 
+/** What a full facepiece stands for, and what it counts as where nobody measured its fit. */
+function onItsFit(rules: Rulebook): Remark {
+  const halfMask = rules.find('safety.dust.respirators', { factor: number(1) }, 'factor')?.low ?? number(1);
+  return said`A full facepiece suffices only where an instrument measured a fit of ${rules.value('safety.dust.fit-of-full-facepiece')} or more. A test by taste or smell shows ${rules.value('safety.dust.fit-by-taste')} at most; then it counts as a half mask, for ${halfMask} times the limit at most.`;
+}
+
 export const dust = calculation({
   name: 'dust',
   title: 'Dust',
   question: 'Is there too much dust in the air, and which respirator would suffice until there is less?',
   method:
-    'Each measured concentration over its limit: the law’s for any dust, and for glass fibre the limits that a research institute recommends, which are not law. The worst of them is what a respirator must make good; the kind that protects least and still suffices is named. A concentration is an average over the work shift, sampled in the air that is breathed.',
+    'Each measured concentration over its limit: the law’s for any dust, and for glass fibre the limits that a research institute recommends, which are not law. The law for construction has no limit for the fine part, so that of general industry stands in for it. The worst of them is what a respirator must make good; the kind that protects least and still suffices is named, and a full facepiece only with its fit measured. A concentration is an average over the work shift, sampled in the air that is breathed.',
   fields: {
     material: choiceField('Material', 'What the dust comes from.', materials),
     total: concentration(
@@ -93,7 +102,7 @@ export const dust = calculation({
         },
       },
       cautions: exposure.cautions,
-      remarks: [],
+      remarks: exposure.respirator === MEASURED_FIT ? [onItsFit(rules)] : [],
     };
   },
 });

@@ -27,7 +27,8 @@ export interface DustMeasured {
 /** One measurement against one limit. */
 export interface DustAgainst {
   readonly what: string;
-  readonly standing: 'law' | 'recommended';
+  /** Construction law has a limit for total dust only; the fine part is held to that of general industry. */
+  readonly standing: 'law' | 'law for general industry' | 'recommended';
   readonly measured: Concentration;
   readonly limit: Concentration;
   /** How many times the limit. */
@@ -44,8 +45,8 @@ export interface DustExposure {
   readonly cautions: readonly CautionId[];
 }
 
-/** A share this much over the limit is a rounding error. */
-const NOISE = 1e-9;
+/** The kind that suffices only where its fit was measured, as the rulebook calls it. */
+export const MEASURED_FIT = 'full facepiece, its fit measured by instrument';
 
 /**
  * Is there too much dust, and which respirator would suffice until there is less?
@@ -57,8 +58,8 @@ const NOISE = 1e-9;
 export function dustExposure(measured: DustMeasured, material: Material, rules: Rulebook): DustExposure {
   const against = heldAgainst(measured, material, rules);
   const factor = named(worstOf(against.map(({ times }) => times)), 'x', 'Worst of them, times its limit');
-  const tooMuch = against.filter(({ times }) => compare(times, number(1)) > NOISE);
-  const verdict: DustVerdict = tooMuch.some(({ standing }) => standing === 'law')
+  const tooMuch = against.filter(({ times }) => compare(times, number(1)) > 0);
+  const verdict: DustVerdict = tooMuch.some(({ standing }) => standing !== 'recommended')
     ? 'over a legal limit'
     : tooMuch.length > 0
       ? 'over a recommended limit'
@@ -68,6 +69,7 @@ export function dustExposure(measured: DustMeasured, material: Material, rules: 
   const cautions: CautionId[] = [];
   if (!respirator) cautions.push('caution.dust.beyond');
   if (verdict === 'over a legal limit') cautions.push('caution.dust.legal');
+  if (respirator === MEASURED_FIT) cautions.push('caution.dust.full-facepiece');
   if (tooMuch.some(({ standing }) => standing === 'recommended')) cautions.push('caution.dust.recommended');
   if (tooMuch.length > 0) cautions.push('caution.dust.programme');
   else cautions.push('caution.before.wear');
@@ -111,7 +113,13 @@ function heldAgainst(
   const glass = material === 'glass fibre';
   return [
     ...hold('Total dust', 'law', 'xd', total, rules.value('safety.dust.total')),
-    ...hold('Respirable dust', 'law', 'xr', respirable, rules.value('safety.dust.respirable')),
+    ...hold(
+      'Respirable dust',
+      'law for general industry',
+      'xr',
+      respirable,
+      rules.value('safety.dust.respirable'),
+    ),
     ...hold(
       'Total glass-fibre dust',
       'recommended',

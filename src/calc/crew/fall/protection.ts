@@ -29,9 +29,6 @@ export interface FallProtection {
   readonly cautions: readonly CautionId[];
 }
 
-/** Inches that floating arithmetic may be off. */
-const NOISE = 1e-9;
-
 /**
  * Is fall protection due at this edge, and which kinds do the fall rules admit on this slope for this work?
  * Work that is not surely roofing work gets only what serves at any edge.
@@ -40,9 +37,9 @@ const NOISE = 1e-9;
  */
 export function fallProtection(hazard: FallHazard, rules: Rulebook): FallProtection {
   const from = rules.value('safety.roof.fall-height');
-  const due = compare(from, hazard.height) <= NOISE;
-  const low = compare(hazard.rise, rules.value('safety.fall.low-slope')) <= NOISE;
-  const narrow = compare(hazard.width, rules.value('safety.fall.monitor-width')) <= NOISE;
+  const due = compare(from, hazard.height) <= 0;
+  const low = compare(hazard.rise, rules.value('safety.fall.low-slope')) <= 0;
+  const narrow = compare(hazard.width, rules.value('safety.fall.monitor-width')) <= 0;
   const onLowSlope = rules.choices('safety.fall.low-slope-systems');
   const onNarrow = rules.choices('safety.fall.narrow-systems');
   const [atAnyEdge, onSteep] = [

@@ -1,5 +1,5 @@
 import { format } from '../../../quantity/format.ts';
-import { amountIn, compare, inUnit, quantity, total } from '../../../quantity/quantity.ts';
+import { compare, inUnit, quantity, total } from '../../../quantity/quantity.ts';
 import { calculation, EntriesClash, type Figure } from '../../declare/calculation.ts';
 import { listField, optional, quantityField } from '../../declare/field.ts';
 import { said } from '../../declare/remark.ts';
@@ -67,8 +67,7 @@ export const noise = calculation({
     if (periods.length === 0 && !next_level) return refuse('none', 'one or more, with level and time');
     const day = quantity(1, 'day');
     const all = periods.length > 0 ? total(periods.map(({ time }) => time)) : quantity(0, 'h');
-    // Floating arithmetic makes a day of 3 and 21 hours a trillionth longer here and there.
-    if (compare(all, day) > 1e-9 * amountIn(day, 'h'))
+    if (compare(all, day) > 0)
       return refuse(`${format(inUnit(all, 'h'))} in all`, 'no more than the hours of one day');
     const { dose, verdict, periods: judged, cautions } = noiseDose(periods, rules);
     const figures: Record<string, Figure> = { verdict: { label: 'The day’s noise is', value: verdict } };

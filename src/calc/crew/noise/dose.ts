@@ -2,9 +2,8 @@ import type { CautionId } from '../../../generated/rule-types.ts';
 import {
   byMethod,
   compare,
+  excess,
   inUnit,
-  larger,
-  minus,
   named,
   number,
   over,
@@ -38,9 +37,6 @@ export interface NoiseDose {
   readonly verdict: NoiseVerdict;
   readonly cautions: readonly CautionId[];
 }
-
-/** A dose this much over its limit is a rounding error. */
-const NOISE = 1e-9;
 
 /**
  * How long may a day hold a noise of this level? Between two rows of the table the louder one answers; beyond its last row there is no time.
@@ -76,7 +72,7 @@ export function noiseDose(given: readonly NoisePeriod[], rules: Rulebook): Noise
     };
   }
   const dose = named(parts.length > 0 ? total(parts) : number(0), 'F', 'Dose of the day');
-  const within = compare(dose, rules.value('safety.noise.most-dose')) <= NOISE;
+  const within = compare(dose, rules.value('safety.noise.most-dose')) <= 0;
   return {
     periods,
     dose,
@@ -99,10 +95,6 @@ export function timeLeft(
   const allowed = allowedTime(level, rules);
   if (allowed === 'any') return undefined;
   if (allowed === 'none' || !dose) return named(quantity(0, 'min'), 'T left', 'Time left at the next level');
-  const unused = named(
-    larger(minus(rules.value('safety.noise.most-dose'), dose), number(0)),
-    'F left',
-    'Dose left',
-  );
+  const unused = named(excess(rules.value('safety.noise.most-dose'), dose), 'F left', 'Dose left');
   return named(inUnit(times(unused, allowed), 'min'), 'T left', 'Time left at the next level');
 }
