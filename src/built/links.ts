@@ -40,85 +40,103 @@ interface BuiltPage {
  */
 export function brokenLinks(folder: string): Problem[] {
   const files = filesIn(folder);
-  const known = new Set(files);
   const pages = new Map(
     files
       .filter((name) => name.endsWith('.html'))
       .map((name) => [name, readPage(name, readFileSync(join(folder, name), 'utf8'))]),
   );
-  const told = new Map<string, { problem: Problem; pages: Set<string> }>();
-  const tell = (
-    page: BuiltPage,
-    { name, element }: Omit<Link, 'written'>,
-    found: string,
-    expected: string,
-    check: string,
-  ) => {
-    const key = `${found} ${expected}`;
-    const before = told.get(key);
-    if (before) before.pages.add(page.file);
-    else
-      told.set(key, {
-        problem: {
-          file: join(folder, page.file),
-          ...placeOfAttribute(element, name),
-          found,
-          expected,
-          check,
-        },
-        pages: new Set([page.file]),
-      });
-  };
-
-  for (const page of pages.values()) {
-    for (const { id, element } of page.twice)
-      tell(
-        page,
-        { name: 'id', element },
-        `the id "${id}" a second time on ${page.file}`,
-        'each id once',
-        'duplicate-id',
-      );
-    for (const link of page.named)
-      if (!page.ids.has(link.written))
-        tell(
-          page,
-          link,
-          `${link.name} "${link.written}" on ${page.file}`,
-          'an id of that page',
-          'broken-reference',
-        );
-    for (const link of page.links) {
-      const wrong = wrongWith(link.written, page);
-      if (wrong) tell(page, link, `the link "${link.written}"`, wrong, 'broken-link');
-    }
-  }
-  return [...told.values()].map(({ problem, pages }) =>
-    pages.size === 1 ? problem : { ...problem, found: `${problem.found} here and on ${pages.size - 1} more` },
+  const site: Site = { files, known: new Set(files), pages };
+  return onceEach(
+    [...pages.values()].flatMap((page) => mistakesOn(page, site)),
+    folder,
   );
+}
 
-  /** What is expected in the place of a link that leads nowhere. */
-  function wrongWith(written: string, page: BuiltPage): string | undefined {
-    if (ELSEWHERE.test(written)) return undefined;
-    if (written.startsWith('/')) return 'a relative link: the site may stand under any path';
-    const from = new URL(page.file.replace(/(^|\/)index\.html$/, '$1'), STANDS_AT);
-    const to = new URL(written, from);
-    if (!to.pathname.startsWith(STANDS_AT.pathname)) return 'a link that stays inside the site';
-    const path = decoded(to.pathname.slice(STANDS_AT.pathname.length));
-    const file = path === '' || path.endsWith('/') ? `${path}index.html` : path;
-    if (!known.has(file)) {
-      if (known.has(`${file}/index.html`)) return 'a slash at its end: it leads to a page';
-      const guess = nearFile(file, files);
-      return `a page or a file of the site${guess === undefined ? '' : `; did you mean "/${guess}"?`}`;
-    }
-    const anchor = decoded(to.hash.slice(1));
-    // What a form or a filter holds stands in the fragment too, as "name=value": it names no place of the page.
-    if (anchor === '' || anchor.includes('=')) return undefined;
-    const target = pages.get(file);
-    if (!target || target.ids.has(anchor)) return undefined;
-    const guess = nearest(anchor, [...target.ids]);
-    return `an id of ${file}${guess === undefined ? '' : `; did you mean "#${guess}"?`}`;
+/** What a link may lead to. */
+interface Site {
+  readonly files: readonly string[];
+  readonly known: ReadonlySet<string>;
+  readonly pages: ReadonlyMap<string, BuiltPage>;
+}
+
+/** What is wrong with one attribute of one page. */
+interface Mistake extends Pick<Problem, 'found' | 'expected' | 'check'> {
+  readonly page: string;
+  readonly at: Omit<Link, 'written'>;
+}
+
+const mistakesOn = (page: BuiltPage, site: Site): Mistake[] => [
+  ...page.twice.map(
+    ({ id, element }): Mistake => ({
+      page: page.file,
+      at: { name: 'id', element },
+      found: `the id "${id}" a second time on ${page.file}`,
+      expected: 'each id once',
+      check: 'duplicate-id',
+    }),
+  ),
+  ...page.named
+    .filter(({ written }) => !page.ids.has(written))
+    .map(
+      (link): Mistake => ({
+        page: page.file,
+        at: link,
+        found: `${link.name} "${link.written}" on ${page.file}`,
+        expected: 'an id of that page',
+        check: 'broken-reference',
+      }),
+    ),
+  ...page.links.flatMap((link): Mistake[] => {
+    const expected = wanted(link.written, page, site);
+    return expected === undefined
+      ? []
+      : [{ page: page.file, at: link, found: `the link "${link.written}"`, expected, check: 'broken-link' }];
+  }),
+];
+
+/** The same mistake on many pages is told at the first, with the number of the others. */
+function onceEach(mistakes: readonly Mistake[], folder: string): Problem[] {
+  const alike = new Map<string, [Mistake, ...Mistake[]]>();
+  for (const mistake of mistakes) {
+    const key = `${mistake.found} ${mistake.expected}`;
+    const before = alike.get(key);
+    if (before) before.push(mistake);
+    else alike.set(key, [mistake]);
   }
+  return [...alike.values()].map((all): Problem => {
+    const [{ page, at, found, expected, check }] = all;
+    const others = new Set(all.map((each) => each.page)).size - 1;
+    return {
+      file: join(folder, page),
+      ...placeOfAttribute(at.element, at.name),
+      found: others === 0 ? found : `${found} here and on ${others} more`,
+      expected,
+      check,
+    };
+  });
+}
+
+/** What is expected in the place of a link that leads nowhere; undefined for one that leads to something. */
+function wanted(written: string, page: BuiltPage, { files, known, pages }: Site): string | undefined {
+  if (ELSEWHERE.test(written)) return undefined;
+  if (written.startsWith('/')) return 'a relative link: the site may stand under any path';
+  const from = new URL(page.file.replace(/(^|\/)index\.html$/, '$1'), STANDS_AT);
+  const to = new URL(written, from);
+  if (!to.pathname.startsWith(STANDS_AT.pathname)) return 'a link that stays inside the site';
+  const path = decoded(to.pathname.slice(STANDS_AT.pathname.length));
+  const file = path === '' || path.endsWith('/') ? `${path}index.html` : path;
+  if (!known.has(file)) {
+    if (known.has(`${file}/index.html`)) return 'a slash at its end: it leads to a page';
+    const guess = nearFile(file, files);
+    return `a page or a file of the site${guess === undefined ? '' : `; did you mean "/${guess}"?`}`;
+  }
+  const anchor = decoded(to.hash.slice(1));
+  // What a form or a filter holds stands in the fragment too, as "name=value": it names no place of the page.
+  if (anchor === '' || anchor.includes('=')) return undefined;
+  const target = pages.get(file);
+  if (!target || target.ids.has(anchor)) return undefined;
+  const guess = nearest(anchor, [...target.ids]);
+  return `an id of ${file}${guess === undefined ? '' : `; did you mean "#${guess}"?`}`;
 }
 
 /** The page or file that was most likely meant: of the same name in another folder, or of a near name in the same. */

@@ -5,6 +5,7 @@ import { readLayer } from '../rulebook/local/read.ts';
 import { agencySchema } from '../rulebook/local/schema.ts';
 import { newFolder } from '../rulebook/local/template.ts';
 import { loadProject, today, withLocal } from '../rulebook/project.ts';
+import { asWord, folderMeant, startWith } from './local-ways.ts';
 import { type Given, InputError, run } from './run.ts';
 
 const questions = {
@@ -26,7 +27,22 @@ const COMMAND = {
   ),
 };
 
-/** What the options give; the rest is asked for, one question a line. */
+/** Why can an answer not be taken? Undefined where it can. */
+function wrongWith(name: Asked, answer: string): string | undefined {
+  if (name === 'folder') {
+    if (answer === '') return 'found no folder, expected one, such as ../our-notes';
+    return existsSync(folderMeant(answer))
+      ? `found "${answer}" there already, expected a folder that is new`
+      : undefined;
+  }
+  const read = agencySchema.shape[name].safeParse(answer);
+  if (read.success) return undefined;
+  return answer === ''
+    ? 'found no answer, expected words'
+    : `found "${answer}", expected ${read.error.issues[0]?.message}`;
+}
+
+/** What the options give; the rest is asked for, one question a line, and once more where the answer can't be taken. */
 async function answered(given: Given): Promise<Record<Asked, string>> {
   const answers: Partial<Record<Asked, string>> = {};
   const missing = (Object.keys(questions) as Asked[]).filter((name) => {
@@ -37,10 +53,16 @@ async function answered(given: Given): Promise<Record<Asked, string>> {
   if (missing.length > 0) {
     const asking = createInterface({ input: process.stdin });
     const lines = asking[Symbol.asyncIterator]();
-    // Where what is typed ends before the last question, the rest counts as not answered.
     for (const name of missing) {
-      process.stdout.write(`${questions[name]} `);
-      answers[name] = ((await lines.next()).value ?? '').trim();
+      let wrong: string | undefined;
+      do {
+        process.stdout.write(`${questions[name]} `);
+        const { value, done } = await lines.next();
+        // Where what is typed ends before the last question, the rest counts as not answered.
+        answers[name] = done ? '' : value.trim();
+        wrong = done ? undefined : wrongWith(name, answers[name] ?? '');
+        if (wrong !== undefined) console.log(`${wrong}. Once more.`);
+      } while (wrong !== undefined);
     }
     asking.close();
   }
@@ -48,10 +70,10 @@ async function answered(given: Given): Promise<Record<Asked, string>> {
 }
 
 await run(COMMAND, async (given) => {
-  const { folder, ...answers } = await answered(given);
-  if (!folder) throw new InputError('found no folder, expected one, such as ../our-notes');
-  if (existsSync(folder))
-    throw new InputError(`found "${folder}" there already, expected a folder that is new`);
+  const { folder: typed, ...answers } = await answered(given);
+  const wrong = wrongWith('folder', typed);
+  if (wrong !== undefined) throw new InputError(wrong);
+  const folder = folderMeant(typed);
   const { base, releases } = loadProject('let pass', []);
   const read = agencySchema.safeParse({ ...answers, version: today(), based_on: base.version });
   if (!read.success) {
@@ -69,7 +91,7 @@ await run(COMMAND, async (given) => {
   console.log(
     `${Object.keys(files).length} files are in ${folder}${readLayer(folder).pages.length > 0 ? ', with a page to begin with' : ''}.`,
   );
-  console.log(`npm run local:check ${folder}   says what is wrong in them`);
-  console.log(`LOCAL=${folder} npm start   builds the site with them`);
+  console.log(`\nThis says what is wrong in them:\n\n  npm run --silent local:check ${asWord(folder)}`);
+  console.log(`\nThis builds the site with them:\n\n  ${startWith(folder).join('\n  ')}`);
   return 0;
 });

@@ -11,20 +11,33 @@ const settings = [
   ...['10.5', '10'].map((size) => ({ size, drawings: 'small', room: false })),
   { size: '10', drawings: 'least', room: false },
   // What an agency adds may need it.
-  { size: '9.5', drawings: 'small', room: false },
-  { size: '9.5', drawings: 'least', room: false },
-] as const;
+  ...['9.5', '9', '8.5'].flatMap((size) => [
+    { size, drawings: 'small', room: false },
+    { size, drawings: 'least', room: false },
+  ]),
+];
 
-const MILLIMETRES_PER_INCH = 25.4;
-const PIXELS_PER_INCH = 96;
+const PIXELS_PER_MILLIMETRE = 96 / 25.4;
 
-/**
- * The height that a card may take, in inches: that of Letter, the lower of the two papers, without the margins of the style sheet and
- * a tenth of an inch, since paper is not set to the last pixel as the screen is.
- */
-const ROOM = 11 - (2 * 8) / MILLIMETRES_PER_INCH - 0.1;
+/** Letter and A4, in millimetres: the one is wider, the other higher, and a card is to fit either. */
+const papers = [
+  { wide: 215.9, high: 279.4 },
+  { wide: 210, high: 297 },
+];
 
-/** Sets a card as large as it fits one sheet. It is measured as a sheet, however wide the window is. */
+/** The margins of the style sheet, and what paper is short of, since it is not set to the last pixel as the screen is; in millimetres. */
+const MARGIN = { side: 10, end: 8 };
+const SHORT = 2.54;
+
+function fits(card: HTMLElement): boolean {
+  return papers.every(({ wide, high }) => {
+    card.style.width = `${wide - 2 * MARGIN.side}mm`;
+    const room = (high - 2 * MARGIN.end - SHORT) * PIXELS_PER_MILLIMETRE;
+    return card.getBoundingClientRect().height <= room;
+  });
+}
+
+/** Sets a card as large as it fits one sheet. It is measured as a sheet of each paper, however wide the window is. */
 export function mount(): void {
   const card = document.querySelector<HTMLElement>('.card');
   if (!card) return;
@@ -33,7 +46,8 @@ export function mount(): void {
     card.dataset.size = size;
     card.dataset.drawings = drawings;
     card.toggleAttribute('data-room', room);
-    if (card.getBoundingClientRect().height <= ROOM * PIXELS_PER_INCH) break;
+    if (fits(card)) break;
   }
+  card.removeAttribute('style');
   card.classList.remove('measured');
 }

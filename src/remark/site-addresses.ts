@@ -1,15 +1,18 @@
-import { readdirSync } from 'node:fs';
+import { readdirSync, readFileSync } from 'node:fs';
 import type { Local } from '../rulebook/local/local.ts';
 import type { RulebookData } from '../rulebook/rulebook.ts';
+import { idsOfText } from './page-ids.ts';
 
 /** The addresses of a site that is still to be built, from its root: those of pages with a slash at their end, those of files without. */
 export interface SiteAddresses {
   readonly known: ReadonlySet<string>;
   /** Whether an address is one that only the build can tell; it follows every link once more. */
   readonly open: (address: string) => boolean;
+  /** The ids of the steps and headings of a page that is written in MDX; undefined for any other, whose ids only the build can tell. */
+  readonly idsOf: (address: string) => readonly string[] | undefined;
 }
 
-const OPEN = /^\/(data\/[^/]+|plan\/patch-template\/[^/]+\/)$/;
+const OPEN = /^\/(data\/[^/]+|plan\/patch-template\/[^/]+\/|changes\/[^/]+\/(cautions\/)?)$/;
 
 const filesBelow = (folder: string): string[] =>
   readdirSync(folder, { recursive: true, encoding: 'utf8' }).map((name) => name.replaceAll('\\', '/'));
@@ -47,11 +50,27 @@ export function siteAddresses(
       picture ? [`local-logo/${id}-${picture.name}`] : [],
     ),
   ];
+  const written = new Map<string, () => string>([
+    ...content
+      .filter((path) => /^(?!cards\/)[^/]+\/[^/]+$/.test(path))
+      .map((path): [string, () => string] => [
+        `/${path}/`,
+        () => readFileSync(`content/en/${path}.mdx`, 'utf8'),
+      ]),
+    ...(local?.pages ?? []).map(({ agency, slug, text }): [string, () => string] => [
+      `/local/${agency}/${slug}/`,
+      () => text,
+    ]),
+  ]);
   return {
     known: new Set([
       ...pages.map((path) => (path === '' ? '/' : `/${path}/`)),
       ...files.map((path) => `/${path}`),
     ]),
     open: (address) => OPEN.test(address),
+    idsOf: (address) => {
+      const text = written.get(address);
+      return text === undefined ? undefined : idsOfText(text());
+    },
   };
 }

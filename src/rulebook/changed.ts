@@ -2,6 +2,8 @@ import { rulesIn, workOut } from './formula.ts';
 import type { Rule, RulebookData } from './rulebook.ts';
 import type { RawRule, RuleValue } from './schema.ts';
 
+type ExactValue = Extract<RuleValue, { readonly kind: 'exact' }>;
+
 /**
  * The rulebook with some values changed, and everything that is derived from them worked out again.
  * @throws Error for an id that is no rule; FormulaError where a derived value can't be worked out any more.
@@ -18,9 +20,20 @@ export function changedRulebook(
   const raw = new Map(Object.entries(rules) as [string, RawRule][]);
   for (const [id, rule] of Object.entries(rules)) {
     if (rule.value.kind === 'exact' && rule.value.formula !== undefined)
-      rules[id] = { ...rule, value: { ...rule.value, number: workOut(id, raw) } };
+      rules[id] = { ...rule, value: workedOut(id, rule.value, raw) };
   }
   return { ...data, rules };
+}
+
+/** A derived value worked out; one that is no more than another rule's, as that one is written, so that both read alike. */
+function workedOut(id: string, value: ExactValue, raw: ReadonlyMap<string, RawRule>): ExactValue {
+  const other =
+    typeof value.formula === 'object' && 'rule' in value.formula
+      ? raw.get(value.formula.rule)?.value
+      : undefined;
+  return other?.kind === 'exact' && other.number !== undefined && other.formula === undefined
+    ? { ...value, number: other.number, unit: other.unit }
+    : { ...value, number: workOut(id, raw) };
 }
 
 /** Every rule whose value rests on a rule by a formula, near or far, and the rule itself. */

@@ -1,20 +1,33 @@
-import { format, formatNumber, withSign } from '../quantity/format.ts';
-import { quantity } from '../quantity/quantity.ts';
+import { format, formatNumber, tapeBeside, withSign } from '../quantity/format.ts';
+import { type Quantity, quantity } from '../quantity/quantity.ts';
 import { isUnitName, type UnitName } from '../quantity/units.ts';
 import type { RuleValue, TableValue } from './schema.ts';
 import type { CellValue } from './table.ts';
 
 /**
- * A number of a rule as printed: number and unit, in the unit of its source.
+ * A number of a rule as printed: number and unit, in the unit of its source; a metric length with its tape reading beside it, on the side on which a bound
+ * holds.
  * @example amountText(6, 'ft') // => '6 ft'
  */
-export const amountText = (amount: number, unit: string): string =>
-  isUnitName(unit) ? format(quantity(amount, unit), { figures: 6 }) : `${formatNumber(amount, 6)} ${unit}`;
+export const amountText = (amount: number, unit: string, bound?: Bound): string =>
+  isUnitName(unit)
+    ? format(ofRule(amount, unit, bound), { figures: 6 })
+    : `${formatNumber(amount, 6)} ${unit}`;
+
+/** Which way a value bounds: it may not be undershot, or not be passed. */
+type Bound = 'least' | 'most';
+
+const ofRule = (amount: number, unit: UnitName, bound: Bound | undefined): Quantity =>
+  quantity(amount, unit, { from: 'rule', rule: '', ...(bound ? { bound } : {}) });
 
 /** A range with its unit said once. @example rangeText(6, 8, 'ft') // => '6 to 8 ft' */
 export function rangeText(low: number, high: number, unit: string): string {
   if (low === high) return amountText(low, unit);
-  const prefix = isUnitName(unit) ? withSign('', unit as UnitName) : '';
+  if (!isUnitName(unit)) return `${formatNumber(low, 6)} to ${amountText(high, unit)}`;
+  const [from, to] = [tapeBeside(ofRule(low, unit, 'least')), tapeBeside(ofRule(high, unit, 'most'))];
+  if (from !== undefined && to !== undefined)
+    return `${formatNumber(low, 6)} to ${withSign(formatNumber(high, 6), unit)} (${from} to ${to})`;
+  const prefix = withSign('', unit);
   return prefix.startsWith('R-')
     ? `${amountText(low, unit).replace(' per in', '')} to ${amountText(high, unit)}`
     : `${formatNumber(low, 6)} to ${amountText(high, unit)}`;
@@ -26,14 +39,16 @@ export function rangeText(low: number, high: number, unit: string): string {
  */
 export function valueText(value: RuleValue, part?: string): string | undefined {
   if (value.kind === 'between') {
-    if (part === 'low' || part === 'high') return amountText(value[part], value.unit);
+    if (part === 'low' || part === 'high')
+      return amountText(value[part], value.unit, part === 'low' ? 'least' : 'most');
     return part === undefined ? rangeText(value.low, value.high, value.unit) : undefined;
   }
   if (part !== undefined || value.kind === 'table') return undefined;
   if (value.kind === 'one-of') return value.choices.join(', ');
-  return amountText(value.number ?? Number.NaN, value.unit);
+  return amountText(value.number ?? Number.NaN, value.unit, boundOf[value.kind]);
 }
 
+const boundOf = { exact: undefined, 'at-least': 'least', 'at-most': 'most' } as const;
 const bounds = { exact: '', 'at-least': 'at least ', 'at-most': 'at most ' } as const;
 
 /**

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { formMeant } from './form-meant.ts';
 import { nearest } from './nearest.ts';
 import type { Problem } from './problem.ts';
 import type { YamlFile } from './yaml-file.ts';
@@ -18,15 +19,6 @@ const shown = (value: unknown): string => {
 
 const valueAt = (value: unknown, path: readonly PropertyKey[]): unknown =>
   path.reduce<unknown>((each, key) => (each as Record<PropertyKey, unknown> | undefined)?.[key], value);
-
-const kinds: Readonly<Record<string, string>> = {
-  object: 'a set of keys',
-  record: 'a set of keys',
-  array: 'a list',
-  tuple: 'a list',
-  string: 'text',
-  number: 'a number',
-};
 
 /** Says a schema's complaints in the words of this project, each at the line it is about. */
 export function explainIssues(
@@ -71,8 +63,22 @@ function explainIssue(issue: Issue, raw: unknown, file: YamlFile, base: readonly
   }
   const value = valueAt(raw, issue.path);
   const where = issue.path.join('.');
-  const found = value === undefined ? `no "${where}"` : `${where === '' ? '' : `${where} `}${shown(value)}`;
-  return [{ file: file.name, ...file.placeOf(path), found, expected: expectation(issue), check: 'shape' }];
+  const named = where === '' ? base.join('.') : where;
+  const found =
+    value === undefined
+      ? `no "${where}"`
+      : value === null
+        ? `nothing that is read${named === '' ? '' : ` behind "${named}"`}`
+        : `${where === '' ? '' : `${where} `}${shown(value)}`;
+  const last = path.at(-1);
+  const form = {
+    key: typeof last === 'string' && issue.path.length > 0 ? last : undefined,
+    value,
+    whole: issue.path.length > 0 ? undefined : base.length === 0 ? ('file' as const) : ('entry' as const),
+  };
+  const expected =
+    issue.code === 'invalid_type' ? formMeant({ ...form, asked: issue.expected }) : expectation(issue);
+  return [{ file: file.name, ...file.placeOf(path), found, expected, check: 'shape' }];
 }
 
 function keyMeant(key: string, known: readonly string[]): string {
@@ -88,8 +94,6 @@ function expectation(issue: Issue): string {
       return 'options' in issue && Array.isArray(issue.options)
         ? `one of ${issue.options.join(', ')}`
         : 'one of the forms of the schema';
-    case 'invalid_type':
-      return kinds[issue.expected] ?? `a ${issue.expected}`;
     case 'too_small':
       return issue.origin === 'string' ? 'words, not an empty text' : `${issue.minimum} or more`;
     case 'invalid_format':

@@ -31,6 +31,16 @@ const printed: readonly [value: RuleValue, inSentence: string | undefined, headl
   [perInch, 'R-3 to R-3.14 per in', 'between R-3 and R-3.14 per in'],
   [ways, 'gable end, roof holes', 'one of: gable end, roof holes'],
   [rows, undefined, 'a table of 2 rows'],
+  // By hand, of 2.54 cm to the inch: 9 cm is 3.543 in, 12 cm 4.724, 20 cm 7.874, 2 m 78.740; a bound goes to the side on which it holds, all else to the nearest.
+  [{ kind: 'at-least', number: 9, unit: 'cm' }, '9 cm (3 9/16 in)', 'at least 9 cm (3 9/16 in)'],
+  [{ kind: 'at-most', number: 9, unit: 'cm' }, '9 cm (3 1/2 in)', 'at most 9 cm (3 1/2 in)'],
+  [{ kind: 'at-most', number: 2, unit: 'm' }, '2 m (6 ft 6 11/16 in)', 'at most 2 m (6 ft 6 11/16 in)'],
+  [{ kind: 'exact', number: 20, unit: 'cm' }, '20 cm (7 7/8 in)', '20 cm (7 7/8 in)'],
+  [
+    { kind: 'between', low: 9, high: 12, unit: 'cm' },
+    '9 to 12 cm (3 9/16 in to 4 11/16 in)',
+    'between 9 and 12 cm (3 9/16 in to 4 11/16 in)',
+  ],
 ];
 
 describe('a value is printed as its source has it', () => {

@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import type { Problem } from '../problem.ts';
-import { readYaml } from '../yaml-file.ts';
 import { explainIssues, namingKnownKeys } from '../zod-issue.ts';
+import { readLocalYaml } from './local-yaml.ts';
 import { plainlySeen } from './schema.ts';
 
 const headSchema = z.strictObject({
@@ -37,7 +37,7 @@ export function readPageHead(
   const blank = match[0].replace(/[^\n]/g, '');
   const body = blank + text.slice(match[0].length);
   // A line more, so that the lines of the head are counted as in the file.
-  const yaml = readYaml(file, `\n${match[1] ?? ''}`);
+  const yaml = readLocalYaml(file, `\n${match[1] ?? ''}`);
   const hidden = plainlySeen(text)
     ? []
     : [

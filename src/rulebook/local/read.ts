@@ -1,12 +1,12 @@
 import { lstatSync, readdirSync, readFileSync } from 'node:fs';
 import { join, relative } from 'node:path';
 import type { z } from 'zod';
-import { nearest } from '../nearest.ts';
 import type { Problem } from '../problem.ts';
 import { type Entry, entriesOf, type Unread } from '../rule-files.ts';
 import type { SourceDocument } from '../schema.ts';
-import { readYaml, type YamlFile } from '../yaml-file.ts';
+import type { YamlFile } from '../yaml-file.ts';
 import { explainIssues, namingKnownKeys } from '../zod-issue.ts';
+import { readLocalYaml } from './local-yaml.ts';
 import {
   type Agency,
   agencySchema,
@@ -19,6 +19,8 @@ import {
   noteSchema,
   plainlySeen,
 } from './schema.ts';
+import { filesOf, isPageName, strayFile } from './stray-files.ts';
+import { unindented } from './unindented.ts';
 
 /** A page of an agency's own, as it was written. */
 export interface LocalPageText {
@@ -54,8 +56,8 @@ const LARGEST_LOGO = 500_000;
 /** More pages than this is another site. */
 const MOST_PAGES = 100;
 
-const PAGE = /^[a-z0-9]+(-[a-z0-9]+)*\.mdx$/;
-const known = ['agency.yaml', 'values.yaml', 'notes.yaml', 'cautions.yaml', 'sources.yaml'] as const;
+/** More stray files than this are counted, not named. */
+const MOST_STRAYS = 20;
 
 /**
  * Reads an agency's folder. Nothing is thrown for a mistake in it: each is reported, with all the others. Only plain files of the folder itself are
@@ -108,16 +110,33 @@ export function readLayer(folder: string): Layer {
     return nothing;
   }
 
-  const yaml = (name: string): YamlFile | undefined => {
+  const yaml = (name: string, fields: readonly string[] = []): YamlFile | undefined => {
     if (!names.includes(name)) return undefined;
     const text = textOf(name);
     if (text === undefined) return undefined;
-    const file = readYaml(shown(name), text);
+    const atHead = unindented(text, fields);
+    if (atHead) {
+      // One mistake, though every line of the file may follow from it.
+      problems.push({
+        file: shown(name),
+        line: atHead.line,
+        column: 1,
+        found: `"${atHead.field}" at the very head of a line`,
+        expected: 'two spaces before it, and before every other line that belongs to the same name',
+        check: 'local-folder',
+      });
+      return undefined;
+    }
+    const file = readLocalYaml(shown(name), text);
     problems.push(...(file.problems.length > 0 ? file.problems : unseenIn(file)));
     return file.problems.length > 0 ? undefined : file;
   };
-  const entries = <T>(name: string, schema: z.ZodType<T>, unread: Unread[] = []): Entry<T>[] => {
-    const file = yaml(name);
+  const entries = <T>(
+    name: string,
+    schema: z.ZodType<T> & { readonly shape: object },
+    unread: Unread[] = [],
+  ): Entry<T>[] => {
+    const file = yaml(name, Object.keys(schema.shape));
     const into: Entry<T>[] = [];
     const whole: Unread = { holds: () => true, text: '' };
     if (!file) {
@@ -144,18 +163,17 @@ export function readLayer(folder: string): Layer {
     return into;
   };
 
-  for (const name of names) {
-    if (!/\.ya?ml$/.test(name) || (known as readonly string[]).includes(name)) continue;
-    const guess = nearest(name, known);
-    complain(
-      name,
-      'a file that is not read',
-      guess ? `one of ${known.join(', ')}; did you mean ${guess}?` : `one of ${known.join(', ')}`,
-    );
-  }
-
-  for (const name of strayPages(folder))
-    complain(name, 'a page that is not read', 'it in the folder pages, under a name such as who-to-call.mdx');
+  // Without agency.yaml it may be any folder: then what lies deeper is nothing of it.
+  const files = names.includes('agency.yaml')
+    ? filesOf(folder)
+    : names.filter((name) => !lstatSync(join(folder, name)).isDirectory());
+  const strays = files.flatMap((name) => {
+    const stray = name === 'pages' ? undefined : strayFile(name, files);
+    return stray ? [{ name, ...stray }] : [];
+  });
+  for (const { name, found, expected } of strays.slice(0, MOST_STRAYS)) complain(name, found, expected);
+  if (strays.length > MOST_STRAYS)
+    complain('', `${strays.length} files that are not read`, 'only the files of your notes in this folder');
 
   if (!names.includes('agency.yaml'))
     complain('agency.yaml', 'no such file', 'one that says whose folder this is');
@@ -193,16 +211,6 @@ function namesIn(folder: string): string[] | undefined {
   } catch {
     return undefined;
   }
-}
-
-/** The pages of a folder that lie elsewhere than in its folder pages, where they would be left out of the site unsaid. Links are not followed. */
-function strayPages(folder: string, below = ''): string[] {
-  return (namesIn(join(folder, below)) ?? []).flatMap((each) => {
-    const name = below === '' ? each : `${below}/${each}`;
-    if (name === 'pages' || /^(\.|node_modules$)/.test(each)) return [];
-    if (lstatSync(join(folder, name)).isDirectory()) return strayPages(folder, name);
-    return /\.mdx$/i.test(name) ? [name] : [];
-  });
 }
 
 /** Every text of a file, a key too, that holds what a reader can't see. */
@@ -247,15 +255,7 @@ function pagesIn(
     complain('pages', `${names.length} files`, `no more than ${MOST_PAGES} pages`);
     return [];
   }
-  return names.flatMap((name) => {
-    if (!PAGE.test(name)) {
-      complain(
-        `pages/${name}`,
-        'a name that makes no address',
-        'small letters, digits and hyphens, then .mdx',
-      );
-      return [];
-    }
+  return names.filter(isPageName).flatMap((name) => {
     const text = textOf(`pages/${name}`);
     return text === undefined
       ? []

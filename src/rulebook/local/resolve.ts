@@ -1,6 +1,7 @@
 import { changedRulebook, restingOn } from '../changed.ts';
-import { diffRulebooks } from '../changes/diff.ts';
+import { diffRulebooks, type RuleChange } from '../changes/diff.ts';
 import { same, valueChange } from '../changes/judge.ts';
+import { partsApart } from '../changes/parts-apart.ts';
 import { compareVersions } from '../changes/releases.ts';
 import { nearest } from '../nearest.ts';
 import type { Problem } from '../problem.ts';
@@ -9,6 +10,7 @@ import type { Rule, RulebookData } from '../rulebook.ts';
 import type { RuleSource, RuleValue, SourceDocument } from '../schema.ts';
 import { sourceInBrief } from '../status.ts';
 import { valueHeadline } from '../value-text.ts';
+import { bareNumberProblems } from './bare-numbers.ts';
 import type { LoadedLocalCaution, Local, LocalAgency, LocalChange } from './local.ts';
 import type { Layer } from './read.ts';
 import type { Agency, LocalValue } from './schema.ts';
@@ -53,7 +55,10 @@ export function resolveLocal(base: RulebookData, layers: readonly Layer[], conte
 
   problems.push(...sameName(ordered));
   for (const layer of ordered) {
-    problems.push(...basedOnProblems(base, layer, context.releases));
+    problems.push(
+      ...editionProblems(layer, context.today),
+      ...basedOnProblems(base, layer, context.releases),
+    );
     for (const { id, entry } of layer.documents) documents[`${layer.agency.id}.${id}`] = entry;
     problems.push(...documentProblems(base, layer));
     for (const entry of layer.values) {
@@ -64,6 +69,7 @@ export function resolveLocal(base: RulebookData, layers: readonly Layer[], conte
     problems.push(
       ...sourceProblems(base, layer, context.today),
       ...placeProblems(base, layer, context.pages),
+      ...bareNumberProblems(base, layer),
     );
   }
 
@@ -136,6 +142,20 @@ function sameName(layers: readonly WithAgency[]): Problem[] {
   );
 }
 
+/** An edition of tomorrow: a day mistyped, which would stand at the head of every page. */
+const editionProblems = ({ agency }: WithAgency, today: string): Problem[] =>
+  agency.entry.version > today
+    ? [
+        problemAt(
+          agency,
+          ['version'],
+          agency.entry.version,
+          `the day of this edition, not after today, ${today}`,
+          'date-in-future',
+        ),
+      ]
+    : [];
+
 /** An overlay made for an earlier rulebook: which of its values changed since, and no build until somebody has looked. */
 function basedOnProblems(
   base: RulebookData,
@@ -160,12 +180,23 @@ function basedOnProblems(
     ...changed.map(({ id, kind, before, after }) =>
       problemAtKey(
         overlaid.get(id) as Entry<LocalValue>,
-        `${id}, in the rulebook since ${given} changed (${kind}) from ${before ? valueHeadline(before.value) : 'nothing'} to ${after ? valueHeadline(after.value) : 'nothing'}`,
-        'your value held against the new one; then raise based_on',
+        `${id}, in the rulebook since ${given} changed (${kind})${howItChanged({ before, after }, [then.documents, base.documents])}`,
+        `your value held against the new one, which npm run rules:diff -- ${given} now shows whole; then raise based_on`,
         'based-on',
       ),
     ),
   ];
+}
+
+/** From what to what a value changed; where it is the same, what of its rule is not. */
+function howItChanged(
+  { before, after }: Pick<RuleChange, 'before' | 'after'>,
+  documents: readonly [RulebookData['documents'], RulebookData['documents']],
+): string {
+  const [from, to] = [before, after].map((rule) => (rule ? valueHeadline(rule.value) : 'nothing'));
+  if (from !== to || !before || !after) return ` from ${from} to ${to}`;
+  const parts = partsApart({ before, after }, documents).map(({ part }) => part.toLowerCase());
+  return `: still ${to}, but another ${parts.join(', ')}`;
 }
 
 function documentProblems(base: RulebookData, { documents }: Layer): Problem[] {
@@ -272,16 +303,19 @@ function rangeProblem(value: RuleValue): string | undefined {
 function decide(some: readonly Setting[]): { value?: RuleValue; by: Setting; problems: Problem[] } {
   const [first] = some as [Setting];
   const { rule } = first;
-  const clash = (found: string, expected: string, check: string) =>
-    some.map(({ entry, change }) =>
-      problemAt(
+  const clash = (found: (others: string) => string, expected: string, check: string) =>
+    some.map(({ entry, change }) => {
+      const others = some
+        .filter(({ change: other }) => other !== change)
+        .map(({ change: { agency, value } }) => `${valueHeadline(value)} in the folder of ${agency}`);
+      return problemAt(
         entry,
         ['value'],
-        `${valueHeadline(change.value)} for "${rule.id}", ${found}`,
+        `${valueHeadline(change.value)} for "${rule.id}", ${found(others.join(', '))}`,
         expected,
         check,
-      ),
-    );
+      );
+    });
   if (rule.safety === undefined) {
     const other = some.find(
       ({ change }) => valueChange(first.change.value, change.value, undefined) !== undefined,
@@ -289,7 +323,11 @@ function decide(some: readonly Setting[]): { value?: RuleValue; by: Setting; pro
     if (other)
       return {
         by: first,
-        problems: clash('and another from elsewhere', 'one value: neither of two is stricter', 'local-clash'),
+        problems: clash(
+          (others) => `and ${others}`,
+          'one value in all folders: neither of two is stricter',
+          'local-clash',
+        ),
       };
     const changed = some.find(({ change }) => change.kind !== 'same');
     return changed ? { value: changed.change.value, by: changed, problems: [] } : { by: first, problems: [] };
@@ -301,12 +339,13 @@ function decide(some: readonly Setting[]): { value?: RuleValue; by: Setting; pro
     changed.map(({ change }) => change.value),
     rule.safety,
   );
-  if (!value) return { by: first, problems: clash('which has no stricter way', 'none', 'not-comparable') };
+  if (!value)
+    return { by: first, problems: clash(() => 'which has no stricter way', 'none', 'not-comparable') };
   if (rangeProblem(value))
     return {
       by: first,
       problems: clash(
-        'and a range from elsewhere that shares nothing with it',
+        (others) => `and, sharing nothing with it, ${others}`,
         'ranges that overlap',
         'empty-range',
       ),

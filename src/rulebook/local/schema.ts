@@ -76,7 +76,7 @@ export const localValueSchema = z.strictObject({
 export const noteSchema = z.strictObject({
   /** What it is about, as a heading would say it. */
   title: words,
-  /** The note, in plain words: no marks, no links. */
+  /** The note, in plain words: no marks, no links. A number with a unit only if `source` is the document that says it. */
   says: words,
   /** Where it stands: ids of rules, paths of pages and calculators. */
   on,
@@ -86,7 +86,7 @@ export const noteSchema = z.strictObject({
 
 /** An entry of cautions.yaml, under a name of your own. */
 export const localCautionSchema = cautionSchema.omit({ rules: true }).extend({
-  /** What is the matter, one sentence. */
+  /** What is the matter, one sentence. A number with a unit only if `source` is the document that says it. */
   says: words,
   /** What to do about it, one sentence or two. */
   do: words,

@@ -1,4 +1,4 @@
-import { inUnit, same, shapeOf } from '../changes/judge.ts';
+import { inUnit, same, shapeOf, valueChange } from '../changes/judge.ts';
 import type { RuleValue, TableValue } from '../schema.ts';
 
 /** Why a local value can't be held against the rulebook's at all; undefined where it can. */
@@ -56,7 +56,8 @@ const most: Pick = (numbers) => Math.max(...numbers);
 
 /**
  * The strictest of some values for one rule, all of one form: of a limit the lowest, of a clearance the greatest, of a range the part that all share.
- * It stands in the unit they are all written in, else in the first's unit, the rulebook's. Their order does not matter but for that first one.
+ * It stands as it was written where one of them is it; a range with ends from several, in the unit they are all written in, else in the first's, the
+ * rulebook's. Their order does not matter but for that first one.
  * Undefined where the rule says no way that is stricter: then there is none.
  * @example strictest({ kind: 'at-least', number: 2, unit: 'in' }, [{ kind: 'at-least', number: 3, unit: 'in' }], 'higher is stricter') // => { kind: 'at-least', number: 3, unit: 'in' }
  */
@@ -97,15 +98,30 @@ export function strictest(
   if (base.kind === 'between') {
     const end = (part: 'low' | 'high') =>
       all.flatMap((each) => (each.kind === 'between' ? [inUnit(each[part], each.unit, unit as string)] : []));
-    return {
-      kind: 'between',
-      low: pick(end('low')),
-      high: (way === 'narrower is stricter' ? least : pick)(end('high')),
-      unit: unit as string,
-    };
+    return asWritten(
+      {
+        kind: 'between',
+        low: pick(end('low')),
+        high: (way === 'narrower is stricter' ? least : pick)(end('high')),
+        unit: unit as string,
+      },
+      all,
+    );
   }
   const numbers = all.flatMap((each) =>
     'number' in each ? [inUnit(each.number ?? Number.NaN, each.unit, unit as string)] : [],
   );
-  return { kind: base.kind, number: pick(numbers), unit: unit as string };
+  return asWritten({ kind: base.kind, number: pick(numbers), unit: unit as string }, all);
+}
+
+/** A value as it was written by one that set it, in its own unit where several did; as it is where it was worked out of several. */
+function asWritten<T extends RuleValue & { readonly unit: string }>(
+  value: T,
+  all: readonly RuleValue[],
+): RuleValue {
+  const same = all.filter(
+    (each): each is T => 'unit' in each && valueChange(each, value, undefined) === undefined,
+  );
+  const units = [value.unit, ...same.map(({ unit }) => unit).sort()];
+  return units.map((each) => same.find(({ unit }) => unit === each)).find(Boolean) ?? value;
 }

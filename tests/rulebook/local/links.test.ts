@@ -23,7 +23,13 @@ describe('the links of an agency’s page', () => {
   test.each([
     ['the front page', '/'],
     ['a page that is written', '/do/patching/'],
-    ['a step of it, which the build follows', '/do/patching/#step-2'],
+    ['a step of it', '/do/patching/#step-2'],
+    ['a heading of it', '/do/patching/#membrane'],
+    ['a heading of the agency’s other page', '/local/harrow-valley/who-to-call/#about-a-flue'],
+    [
+      'a place in a page that is not written, which the build follows',
+      '/rules/patch.layers.overlap/#anywhere',
+    ],
     ['a kind of page', '/safety/'],
     ['a card', '/cards/patching/'],
     ['a sheet of the job', '/plan/before/'],
@@ -52,6 +58,15 @@ describe('the links of an agency’s page', () => {
     [
       '/local/harrow-valley/who-to-cal/',
       'a page or a file of the site; did you mean "/local/harrow-valley/who-to-call/"?',
+    ],
+    [
+      '/do/patching/#membran',
+      'the id of a heading or a step of the page /do/patching/; did you mean "#membrane"?',
+    ],
+    ['/do/patching/#nowhere', 'the id of a heading or a step of the page /do/patching/'],
+    [
+      '/local/harrow-valley/who-to-call/#about-a-flu',
+      'the id of a heading or a step of the page /local/harrow-valley/who-to-call/; did you mean "#about-a-flue"?',
     ],
     ['#by-the-rivr', 'the id of a heading or a step of this page; did you mean "#by-the-river"?'],
     ['#step-2', 'the id of a heading or a step of this page; did you mean "#step-1"?'],

@@ -58,7 +58,36 @@ describe('a new folder', () => {
     }
     const told = await check(folder);
     expect(told.said).toBe('');
-    expect(told.out).toContain('1 values, 1 notes, 1 cautions, 1 pages');
+    expect(told.out).toContain('1 value, 1 note, 1 caution, 1 page');
+  });
+
+  test('a question whose answer can not be taken is asked once more, and no answer is lost', async () => {
+    const folder = join(place, 'our notes');
+    const typed = ['A', 'B', 'Not An Id', 'c', 'd', 'e', 'f', '', place, folder, ''];
+    const made = await begin([], typed.join('\n'));
+    expect(made).toMatchObject({ code: 0, said: '' });
+    for (const told of [
+      'found "Not An Id", expected a short name in small letters, such as harrow-valley. Once more.',
+      'found no folder, expected one, such as ../our-notes. Once more.',
+      `found "${place}" there already, expected a folder that is new. Once more.`,
+      // What is to be pasted holds a space: the shell must take it for one word.
+      `npm run --silent local:check '${folder}'\n`,
+      `LOCAL='${folder}' npm start\n`,
+    ])
+      expect(made.out).toContain(told);
+    expect(readFileSync(join(folder, 'agency.yaml'), 'utf8')).toContain('id: "c"');
+  });
+
+  test('~ is the home folder', async () => {
+    const made = await node(
+      'src/cli/local-new.ts',
+      [],
+      ['A', 'B', 'c', 'd', 'e', 'f', '~/notes', ''].join('\n'),
+      { HOME: place, USERPROFILE: place },
+    );
+    expect(made).toMatchObject({ code: 0, said: '' });
+    expect(existsSync(join(place, 'notes', 'agency.yaml'))).toBe(true);
+    expect(made.out).toContain(join(place, 'notes'));
   });
 
   test('is not written over one that is there', async () => {
@@ -89,8 +118,8 @@ describe('a new folder', () => {
 
   test('that is not there is told in a line', async () => {
     const ended = await check(join(place, 'nowhere'));
-    expect(ended.code).toBe(1);
-    expect(ended.said).toMatch(/found no folder here {2}expected an agency's folder/);
+    expect(ended.code).toBe(2);
+    expect(ended.said).toMatch(/^found no folder ".*nowhere", expected one that npm run local:new wrote/);
   });
 });
 

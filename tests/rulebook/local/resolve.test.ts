@@ -1,10 +1,14 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { patchKit } from '../../../src/calc/patch/kit.ts';
+import { patchLayers } from '../../../src/calc/patch/layers.ts';
+import { format } from '../../../src/quantity/format.ts';
 import { valueChange } from '../../../src/rulebook/changes/judge.ts';
 import { readLayer } from '../../../src/rulebook/local/read.ts';
 import { resolveLocal } from '../../../src/rulebook/local/resolve.ts';
 import { formatProblem } from '../../../src/rulebook/problem.ts';
-import type { RulebookData } from '../../../src/rulebook/rulebook.ts';
+import { openRulebook, type RulebookData } from '../../../src/rulebook/rulebook.ts';
+import { valueHeadline } from '../../../src/rulebook/value-text.ts';
 import { agency, base, context, EXAMPLE, inLayer, resolved, setting } from './folder.ts';
 
 const FLUE = 'clearance.flue.to-combustibles';
@@ -171,6 +175,15 @@ describe('what can not stand is refused at its place', () => {
       );
       expect(problems[1]).toMatch(/^values.yaml:1:1 .*from at least 1 in to at least 2 in/);
     });
+    test('where its value is as it was, what of it is not is named, and how to see it whole', () => {
+      const reread: RulebookData = {
+        ...earlier,
+        rules: { ...base.rules, [FLUE]: { ...flue, source: { kind: 'practice', remark: 'As it was.' } } },
+      };
+      expect(told(files, { ...context, releases: [reread] as never })[1]).toMatch(
+        /changed \(source\): still at least 2 in, but another source, .*expected your value held against the new one, which npm run rules:diff -- 2020\.1 now shows whole/,
+      );
+    });
     test('it stops where nothing is kept to compare with', () => expect(told(files)).toHaveLength(1));
     test('a later one stops too', () =>
       expect(told({ 'agency.yaml': agency('a', '"2999.1"') }).join()).toMatch(/no later rulebook/));
@@ -280,13 +293,54 @@ describe('several folders', () => {
     expect(data.rules[GUARDRAIL]?.value).toEqual({ kind: 'between', low: 40, high: 42, unit: 'in' });
   });
 
-  test('two values for what is no safety value clash, and both places are told', () => {
+  test('two values for what is no safety value clash, and both places are told, with whose the other is', () => {
     const id = 'access.roof-holes.diameter';
     const layers = ['a', 'b'].map((each, place) =>
       layerOf(each, setting(id, `{ kind: exact, number: ${5 + place}, unit: in }`)),
     );
     const { problems } = resolveLocal(base, layers, context);
-    expect(problems.map(({ check }) => check)).toEqual(['local-clash', 'local-clash']);
+    expect(problems.map(({ check, found }) => [check, found])).toEqual([
+      ['local-clash', `5 in for "${id}", and 6 in in the folder of b`],
+      ['local-clash', `6 in for "${id}", and 5 in in the folder of a`],
+    ]);
+  });
+
+  /** By hand: 3 in is 7.62 cm; 9 cm is more, 7 cm less. */
+  test.each([
+    ['the strictest alone', ['{ kind: at-least, number: 9, unit: cm }'], 'at least 9 cm (3 9/16 in)'],
+    [
+      'the strictest of two units, whichever comes first',
+      ['{ kind: at-least, number: 3, unit: in }', '{ kind: at-least, number: 9, unit: cm }'],
+      'at least 9 cm (3 9/16 in)',
+    ],
+    [
+      'the stricter in inches',
+      ['{ kind: at-least, number: 7, unit: cm }', '{ kind: at-least, number: 3, unit: in }'],
+      'at least 3 in',
+    ],
+  ])('a value shows as it was set, with the tape beside it: %s', (_, values, shown) => {
+    const layers = values.map((value, place) => layerOf('abc'[place] as string, setting(FLUE, value)));
+    for (const order of [layers, layers.toReversed()]) {
+      const { data, problems } = resolveLocal(base, order, context);
+      expect(problems).toEqual([]);
+      expect(valueHeadline(data.rules[FLUE]?.value as never)).toBe(shown);
+    }
+  });
+
+  test.each([
+    ['in inches', '{ kind: exact, number: 8, unit: in }', '8 in'],
+    ['in centimetres', '{ kind: exact, number: 20, unit: cm }', '20 cm (7 7/8 in)'],
+  ])('a hole of another size has a cap of that size, %s', (_, value, shown) => {
+    const { data } = resolveLocal(
+      base,
+      [layerOf('a', setting('access.roof-holes.diameter', value))],
+      context,
+    );
+    for (const id of ['access.roof-holes.diameter', 'patch.layers.cap-diameter'])
+      expect(valueHeadline(data.rules[id]?.value as never)).toBe(shown);
+    const book = openRulebook(data);
+    expect(format(patchLayers(undefined, book).cap)).toBe(shown);
+    expect(format(patchKit(5, undefined, {}, book).layers.cap)).toBe(shown);
   });
 
   test('two folders of one name', () => {

@@ -1,11 +1,17 @@
+import { chromium } from '@playwright/test';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { filesIn } from '../../../src/built/files.ts';
 import { siteAddresses } from '../../../src/remark/site-addresses.ts';
 import { loadProject } from '../../../src/rulebook/project.ts';
+import { findChromium } from '../../site/browsers.ts';
+import { servePlainly } from '../../site/plain-server.ts';
 import { ASTRO, type Checkout, checkout, type Ended, WHILE_IT_BUILDS } from '../checkout.ts';
 import { EXAMPLE } from './folder.ts';
 
-const EDITION = '2026.3 + Harrow Valley 2026-10-01';
+const EDITION = '2026.4 + Harrow Valley 2026-10-01';
+
+/** The smallest type of a card that an agency adds to, in points. */
+const SMALLEST_WITH_LOCAL = 8.5;
 
 const withExample = loadProject('let pass', [EXAMPLE]);
 
@@ -47,13 +53,24 @@ describe('the site with an agency’s folder, whose notes hold a script', () => 
     expect([...known].filter((address) => !built.includes(address))).toEqual([]);
   });
 
+  test('the steps and headings of its pages have the ids that an agency’s links are held against', () => {
+    const { known, idsOf } = siteAddresses(withExample.data, withExample.local);
+    const wrong = [...known].flatMap((address) => {
+      const ids = idsOf(address) ?? [];
+      const page = ids.length > 0 ? html(address.slice(1, -1)) : '';
+      return ids.filter((id) => !page.includes(` id="${id}"`)).map((id) => `${address}#${id}`);
+    });
+    expect(wrong).toEqual([]);
+    expect(idsOf('/do/patching/')).toEqual(expect.arrayContaining(['step-1', 'membrane']));
+  });
+
   test('it stands', () => expect(built.code, built.out + built.said).toBe(0));
 
   test.each([
     ['rules/clearance.flue.to-combustibles', 'Harrow Valley Home Repair at least 3 in, stricter.'],
-    ['rules/clearance.flue.to-combustibles', 'In the rulebook, 2026.3 at least 2 in.'],
+    ['rules/clearance.flue.to-combustibles', 'In the rulebook, 2026.4 at least 2 in.'],
     ['rules/clearance.flue.to-combustibles', 'Look at the collar before you measure.'],
-    ['rules/patch.layers.metal-side', 'In the rulebook, 2026.3 10 in.'],
+    ['rules/patch.layers.metal-side', 'In the rulebook, 2026.4 10 in.'],
     ['do/patching', 'Patch after the frost has gone.'],
     ['cards/patching', 'Patch after the frost has gone.'],
     ['plan/before', 'Ask for the permit first.'],
@@ -78,6 +95,43 @@ describe('the site with an agency’s folder, whose notes hold a script', () => 
     },
   );
 
+  test(
+    'its cards still print on one sheet of Letter and of A4, in type that can be read',
+    async () => {
+      const withLocal = copy
+        .files('dist/cards')
+        .filter(
+          (name) => !name.includes('.') && /class="(local"|[^"]*local-caution)/.test(html(`cards/${name}`)),
+        );
+      expect(withLocal).toContain('patching');
+      const served = await servePlainly(`${copy.folder}/dist`, '/');
+      const browser = await chromium.launch({
+        executablePath: await findChromium(),
+        args: ['--no-sandbox'],
+      });
+      try {
+        const page = await browser.newPage();
+        for (const name of withLocal) {
+          await page.goto(`${served.at}cards/${name}/`);
+          for (const format of ['Letter', 'A4']) {
+            const pdf = (await page.pdf({ format })).toString('latin1');
+            expect(pdf.match(/\/Type\s*\/Page\b/g), `${name} on ${format}`).toHaveLength(1);
+          }
+          const points = await page
+            .locator('.card .columns p')
+            .evaluateAll((all) =>
+              all.map((each) => Number.parseFloat(getComputedStyle(each).fontSize) * 0.75),
+            );
+          expect(Math.min(...points), name).toBeGreaterThanOrEqual(SMALLEST_WITH_LOCAL - 0.01);
+        }
+      } finally {
+        await browser.close();
+        await served.close();
+      }
+    },
+    WHILE_IT_BUILDS,
+  );
+
   test('the browser has it for the results it works out', () => {
     expect(copy.read('src/generated/calculation-rules.ts')).toMatch(
       /"caution\.roof\.falls":(?:(?!"caution\.).)*"beside":\[\{"agency":"Harrow Valley"/,
@@ -98,7 +152,7 @@ describe('the site with an agency’s folder, whose notes hold a script', () => 
       /<article class="rule-card".*?<\/article>/s,
     )?.[0];
     expect(words(card ?? '')).toContain('at least 3 in, stricter');
-    expect(words(card ?? '')).toContain('In the rulebook, 2026.3 at least 2 in');
+    expect(words(card ?? '')).toContain('In the rulebook, 2026.4 at least 2 in');
   });
 
   test.each(['plan', 'do/patching', 'rules', 'local', 'cards/patching'])(
@@ -130,6 +184,10 @@ describe('the site with an agency’s folder, whose notes hold a script', () => 
     expect(html('checks/patch-layers')).not.toMatch(/does not hold|fails/);
     for (const page of ['checks', 'checks/patch-layers'])
       expect(words(html(page))).toContain('worked with the rulebook as it was published');
+  });
+
+  test('a caution that an agency speaks beside is named with its value', () => {
+    expect(words(html('local'))).toContain('beside “A fall from 6 ft or more is to be guarded against');
   });
 
   test.each(['plan/before', 'local', 'do/first-visit', 'safety/falls'])(
