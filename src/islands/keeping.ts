@@ -6,7 +6,7 @@ import type { Entries } from '../calc/declare/entries.ts';
  * loses nothing. A store that is full or refused is no reason to stop.
  */
 export function keep(name: string, entries: Entries): void {
-  history.replaceState(null, '', `#${addressOf(entries)}`);
+  intoAddress(entries);
   try {
     localStorage.setItem(name, JSON.stringify(entries));
   } catch {
@@ -14,15 +14,28 @@ export function keep(name: string, entries: Entries): void {
   }
 }
 
+const inAddress = (): Entries | undefined => entriesIn(location.hash.slice(1));
+
+const intoAddress = (entries: Entries): void => history.replaceState(null, '', `#${addressOf(entries)}`);
+
+/**
+ * What a new address of an open page brings. A link within the page, such as to its head, brings nothing: another tab's entries are none of
+ * this one's. What is shown goes back into the address, unless it is the example.
+ */
+export function arrived(shown: Entries | false): Entries | undefined {
+  const found = inAddress();
+  if (!found && shown) intoAddress(shown);
+  return found;
+}
+
 /** What was kept: the address first, then the store; undefined where neither holds anything that can be read. */
 export function kept(name: string): Entries | undefined {
-  const inAddress = entriesIn(location.hash.slice(1));
-  if (inAddress) return inAddress;
+  const found = inAddress();
+  if (found) return found;
   try {
-    const stored: unknown = JSON.parse(localStorage.getItem(name) ?? 'null');
-    return stored !== null && typeof stored === 'object' && !Array.isArray(stored)
-      ? (stored as Entries)
-      : undefined;
+    // Nothing stored is null, in letters too.
+    const stored: unknown = JSON.parse(String(localStorage.getItem(name)));
+    return stored instanceof Object && !Array.isArray(stored) ? (stored as Entries) : undefined;
   } catch {
     return undefined;
   }

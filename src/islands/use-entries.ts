@@ -2,7 +2,7 @@ import { useCallback, useEffect, useMemo, useRef, useState } from 'preact/hooks'
 import type { Entries } from '../calc/declare/entries.ts';
 import { withEntry } from '../calc/declare/entries.ts';
 import type { FieldProblem, Read } from '../calc/declare/read-fields.ts';
-import { forget, keep, kept } from './keeping.ts';
+import { arrived, forget, keep, kept } from './keeping.ts';
 
 /** What entries work out to, and what is wrong with them. */
 export interface Worked<T> {
@@ -26,15 +26,22 @@ export interface EntriesState<T> extends Omit<Worked<T>, 'typing' | 'settle'> {
   readonly reset: () => void;
 }
 
-/** Works entries out at every change. */
-export function useWorked<T>(entries: Entries, work: (entries: Entries) => Read<T>): Worked<T> {
+/**
+ * Works entries out at every change.
+ * @param line what the entries are a change of: figures of before are of the same line, or those of one home would stand for another
+ */
+export function useWorked<T>(
+  entries: Entries,
+  work: (entries: Entries) => Read<T>,
+  line: unknown,
+): Worked<T> {
   const [typing, setTyping] = useState<string | undefined>();
   // Not a state: to keep it draws nothing anew.
-  const last = useRef<T | undefined>(undefined);
+  const last = useRef<readonly [line?: unknown, result?: T]>([]);
   const read = useMemo(() => work(entries), [entries, work]);
   useEffect(() => {
-    if (read.ok) last.current = read.value;
-  }, [read]);
+    if (read.ok) last.current = [line, read.value];
+  }, [read, line]);
   const all = read.ok ? [] : read.problems;
   const onlyTyping = typing !== undefined && all.every(({ field }) => field === typing);
   const startTyping = useCallback(
@@ -44,11 +51,11 @@ export function useWorked<T>(entries: Entries, work: (entries: Entries) => Read<
   );
   const leave = useCallback((way: string) => setTyping((now) => (now === way ? undefined : now)), []);
   const settle = useCallback(() => setTyping(undefined), []);
-  const result = read.ok ? read.value : onlyTyping ? last.current : undefined;
+  const before = onlyTyping && last.current[0] === line ? last.current[1] : undefined;
   return {
-    result,
-    problems: onlyTyping && result ? [] : all,
-    waitingFor: onlyTyping && result ? all[0] : undefined,
+    result: read.ok ? read.value : before,
+    problems: before ? [] : all,
+    waitingFor: before && all[0],
     typing: startTyping,
     leave,
     settle,
@@ -65,6 +72,8 @@ export function useEntries<T>(
   work: (entries: Entries) => Read<T>,
 ): EntriesState<T> {
   const [entries, setEntries] = useState<Entries>(example);
+  // The entries that were brought last.
+  const line = useRef<Entries>(example);
   // Two fields may change before the page is drawn again.
   const now = useRef<Entries>(example);
   const become = useCallback((next: Entries) => {
@@ -72,15 +81,17 @@ export function useEntries<T>(
     setEntries(next);
   }, []);
   useEffect(() => {
-    const takeKept = () => {
-      const before = kept(name);
-      if (before) become(before);
+    const look = (event?: Event) => {
+      const found = event ? arrived(now.current !== example && now.current) : kept(name);
+      if (!found) return;
+      line.current = found;
+      become(found);
     };
-    takeKept();
-    addEventListener('hashchange', takeKept);
-    return () => removeEventListener('hashchange', takeKept);
+    look();
+    addEventListener('hashchange', look);
+    return () => removeEventListener('hashchange', look);
   }, [name, become]);
-  const { typing, settle, ...worked } = useWorked(entries, work);
+  const { typing, settle, ...worked } = useWorked(entries, work, line.current);
   const set = useCallback(
     (way: readonly string[], value: unknown) => {
       const next = withEntry(now.current, way, value);

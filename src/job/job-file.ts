@@ -45,18 +45,20 @@ const refused = (
   problems: [{ field, label: 'Job file', found, expected }],
 });
 
-/** The text of a file as JSON. A text that is too long is not even begun. */
-export function parsed(text: string, largest: number): Read<Versioned> {
-  if (text.length > largest) return refused('', `${text.length} characters`, `${largest} at most`);
+/** The text of a file as JSON. A text that is too long is not even begun. @example parsed('[]', 10).ok // => false */
+export function parsed(text: string, largest: number, label = 'Job file'): Read<Versioned> {
+  const none = (found: string, expected = `a ${label.toLowerCase()} as this site saves it`): Read<never> => ({
+    ok: false,
+    problems: [{ field: '', label, found, expected }],
+  });
+  if (text.length > largest) return none(`${text.length} characters`, `${largest} at most`);
   let value: unknown;
   try {
     value = JSON.parse(text);
   } catch {
-    return refused('', 'text that is not JSON', 'a job file as this site saves it');
+    return none('text that is not JSON');
   }
-  return isSet(value)
-    ? { ok: true, value }
-    : refused('', 'JSON that is not a set of entries', 'a job file as this site saves it');
+  return isSet(value) ? { ok: true, value } : none('JSON that is not a set of entries');
 }
 
 /** Format, version and head of a job file; its entries come back untouched. */

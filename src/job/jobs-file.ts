@@ -1,5 +1,6 @@
 import type { FieldProblem, Read } from '../calc/declare/read-fields.ts';
 import { jobFile, type OpenedJob, openJob, parsed } from './job-file.ts';
+import { openKept } from './kept-job.ts';
 import { type MigrationStep, migrate } from './migrate.ts';
 import { isSet } from './shape.ts';
 
@@ -21,15 +22,19 @@ export interface BroughtJobs {
 }
 
 /**
- * The jobs in the text of a file: one job, or all the jobs of a phone. A job that can't be read keeps no other from being read.
+ * The jobs in the text of a file: one job, all the jobs of a phone, or what a phone kept of one, saved where an older copy of the site could
+ * not read it. A job that can't be read keeps no other from being read.
  * @example readJobs('[]').ok // => false
  */
 export function readJobs(text: string): Read<BroughtJobs> {
   const file = parsed(text, LARGEST);
   if (!file.ok) return file;
   if (file.value.format !== JOBS_FORMAT) {
-    const job = openJob(file.value);
-    return job.ok ? { ok: true, value: { jobs: [job.value], refused: [] } } : job;
+    const job =
+      file.value.format === undefined && isSet(file.value.job) ? openKept(file.value) : openJob(file.value);
+    if (!job.ok) return job;
+    const { id, changed, entries } = job.value;
+    return { ok: true, value: { jobs: [{ id, changed, entries }], refused: [] } };
   }
   const all = migrate(file.value, { now: JOBS_VERSION, steps, label: 'File of jobs' });
   if (!all.ok) return all;

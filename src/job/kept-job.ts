@@ -3,7 +3,7 @@ import { shown } from '../calc/declare/read-fields.ts';
 import { jobFields } from './job-fields.ts';
 import { isTime, type JobEntries, jobFile, LARGEST_JOB, openJob, parsed } from './job-file.ts';
 import { isJobId } from './job-id.ts';
-import { type MigrationStep, migrate } from './migrate.ts';
+import { type MigrationStep, migrate, type Versioned } from './migrate.ts';
 import { isSet, readShape } from './shape.ts';
 
 /** The version of the envelope in which a browser keeps a job; the job file inside has its own. */
@@ -39,12 +39,17 @@ export const writeKept = ({ id, entries, changed, revision, by, deleted }: KeptJ
  * @example readKept('{}').ok // => false
  */
 export function readKept(text: string): Read<KeptJob> {
+  const whole = parsed(text, 2 * LARGEST_JOB);
+  return whole.ok ? openKept(whole.value) : whole;
+}
+
+/** Opens a parsed kept job. @example openKept({ version: 1 }).ok // => false */
+export function openKept(whole: Versioned): Read<KeptJob> {
   const refused = (found: string, expected: string): { ok: false; problems: FieldProblem[] } => ({
     ok: false,
     problems: [{ field: '', label: 'Kept job', found, expected }],
   });
-  const whole = parsed(text, 2 * LARGEST_JOB);
-  const envelope = whole.ok ? migrate(whole.value, { now: KEPT_VERSION, steps, label: 'Kept job' }) : whole;
+  const envelope = migrate(whole, { now: KEPT_VERSION, steps, label: 'Kept job' });
   if (!envelope.ok) return envelope;
   const { revision, by, deleted, job } = envelope.value;
   if (typeof revision !== 'number' || !Number.isSafeInteger(revision) || revision < 1)

@@ -11,7 +11,8 @@ import type { RuleValue } from '../rulebook/schema.ts';
 import { cautionSentence } from './caution-words.ts';
 import { heldBy } from './cautions.ts';
 import { type JobValues, jobFields } from './job-fields.ts';
-import type { JobEntries } from './job-file.ts';
+import { type JobEntries, jobFile, openJob, parsed } from './job-file.ts';
+import { type MigrationStep, migrate } from './migrate.ts';
 import { workParts } from './parts/parts.ts';
 import type { WorkedJob } from './planned.ts';
 import { isSet } from './shape.ts';
@@ -20,7 +21,20 @@ import { workJob } from './work.ts';
 
 /** What every record says it is. */
 const RECORD_FORMAT = 'heel-to-ridge record';
-const RECORD_VERSION = 1;
+const RECORD_VERSION = 2;
+
+/** Records are for ever: each version leads on to the next. */
+const steps: Readonly<Record<number, MigrationStep>> = {
+  // Version 1 held bare entries, as job files of version 2 have them; since then a record holds a job file, which says its own version.
+  1: (file) => ({
+    ...file,
+    version: 2,
+    ...(isSet(file.job) ? { job: { format: 'heel-to-ridge job', version: 2, ...file.job } } : {}),
+  }),
+};
+
+/** What a record is called where something is wrong with it. */
+const LABEL = 'Record';
 
 /** The largest record that is read, in characters; far above the largest real one. */
 const LARGEST = 4_000_000;
@@ -147,7 +161,7 @@ export function writeRecord(
       format: RECORD_FORMAT,
       version: RECORD_VERSION,
       rulebook: plan.rulebook,
-      job,
+      job: jobFile(job),
       figures,
       cautions: Object.fromEntries([...said].map((id) => [id, cautionSentence(cautions[id], rules)])),
       rules: Object.fromEntries(behind.map((id) => [id, known[id]?.value])),
@@ -159,29 +173,21 @@ export function writeRecord(
 
 const refused = (found: string, expected: string): { ok: false; problems: FieldProblem[] } => ({
   ok: false,
-  problems: [{ field: '', label: 'Record', found, expected }],
+  problems: [{ field: '', label: LABEL, found, expected }],
 });
 
 /**
- * Reads the text of a record. Strict about what it is; the job in it is read like any job file when it is worked again.
+ * Reads the text of a record of this version or an older one. The job in it is a job file, and is opened like any other.
  * @example readRecord('{}').ok // => false
  */
 export function readRecord(text: string): Read<JobRecord> {
-  if (text.length > LARGEST) return refused(`${text.length} characters`, `${LARGEST} at most`);
-  let parsed: unknown;
-  try {
-    parsed = JSON.parse(text);
-  } catch {
-    return refused('text that is not JSON', 'a record as this site saves it');
-  }
-  if (!isSet(parsed) || parsed.format !== RECORD_FORMAT)
+  const file = parsed(text, LARGEST, LABEL);
+  if (!file.ok) return file;
+  if (file.value.format !== RECORD_FORMAT)
     return refused('a file of another kind', `a record whose format is "${RECORD_FORMAT}"`);
-  if (parsed.version !== RECORD_VERSION)
-    return refused(
-      `version ${JSON.stringify(parsed.version) ?? 'nothing'}`,
-      `${RECORD_VERSION}; where the file is newer, update this copy of the site`,
-    );
-  const { rulebook, job, figures, rules } = parsed;
+  const now = migrate(file.value, { now: RECORD_VERSION, steps, label: LABEL });
+  if (!now.ok) return now;
+  const { rulebook, job, figures, rules } = now.value;
   if (typeof rulebook !== 'string' || !isSet(job) || !isSet(figures) || !isSet(rules))
     return refused('a record with a part missing', 'rulebook, job, figures and rules');
   for (const [name, figure] of Object.entries(figures)) {
@@ -198,7 +204,17 @@ export function readRecord(text: string): Read<JobRecord> {
         'a label, a text, its rules, and an amount with its unit',
       );
   }
-  return { ok: true, value: parsed as unknown as JobRecord };
+  const opened = openJob(job);
+  if (!opened.ok) return opened;
+  return {
+    ok: true,
+    value: {
+      rulebook,
+      job: opened.value.entries,
+      figures: figures as JobRecord['figures'],
+      rules: rules as JobRecord['rules'],
+    },
+  };
 }
 
 /** A figure that comes out another way than it was recorded, with the rules behind it that changed. */
@@ -227,6 +243,14 @@ export interface Rechecked {
   readonly cautions: readonly CautionId[];
 }
 
+/** A value as two rulebooks are held against each other: how a derived one is worked out is told where rules are kept, and not in a browser. */
+const compared = (value: RuleValue | undefined): string =>
+  JSON.stringify(
+    Object.entries(value ?? {})
+      .filter(([key]) => key !== 'formula')
+      .sort(([a], [b]) => (a < b ? -1 : 1)),
+  );
+
 /** Amounts this near are the same: floating arithmetic may be ordered otherwise from one version to the next. All else is a difference, and is told with the digits that show it. */
 const SAME = 1e-9;
 
@@ -240,7 +264,7 @@ export function recheck(record: JobRecord, rules: Rulebook, known: Rules): Read<
   if (!plan.ok) return plan;
   const now = figuresOfJob(plan.value, rules);
   const changed = Object.entries(record.rules)
-    .filter(([id, value]) => JSON.stringify(known[id]?.value) !== JSON.stringify(value))
+    .filter(([id, value]) => compared(known[id]?.value) !== compared(value))
     .map(([id]) => id);
   const names = [...new Set([...Object.keys(record.figures), ...Object.keys(now)])];
   const differing = names.flatMap((name): DifferingFigure[] => {

@@ -1,9 +1,12 @@
 import { readFileSync } from 'node:fs';
 import fc from 'fast-check';
 import { beforeEach, describe, expect, test } from 'vitest';
-import { inAddress, sameEntries } from '../../src/islands/jobs/addresses.ts';
+import { addressOf } from '../../src/calc/declare/address.ts';
+import type { Fields } from '../../src/calc/declare/field.ts';
+import { addressOfUnkept, inAddress, mostEntries, sameEntries } from '../../src/islands/jobs/addresses.ts';
 import { JobStore, type Places } from '../../src/islands/jobs/store.ts';
 import { copied, fileNameOf, nameOf, said } from '../../src/islands/jobs/words.ts';
+import { jobFields } from '../../src/job/job-fields.ts';
 import { exampleEntries } from '../job/entries.ts';
 
 /** A browser's store, as far as it is asked; full or refused where it is told to be. */
@@ -159,6 +162,17 @@ describe('after the browser was killed', () => {
     expect(await store.recover()).toEqual([]);
     expect(store.get(id)?.entries).toEqual({ name: 'B' });
   });
+
+  test('an older second copy is not written over what a newer copy of the site kept', async () => {
+    const { id } = tab().add({ name: 'A' });
+    const place = `heel-to-ridge job ${id}`;
+    const newer = '{"version":9,"revision":50}';
+    local.setItem(place, newer);
+    const older = copies.get(place);
+    const store = tab();
+    expect(await store.recover()).toEqual([]);
+    expect([local.getItem(place), copies.get(place)]).toEqual([newer, older]);
+  });
 });
 
 describe('where nothing can be kept', () => {
@@ -282,6 +296,23 @@ describe('words and addresses', () => {
     expect(inAddress('job=x&name=A')).toEqual({ id: undefined, entries: { name: 'A' } });
     expect(inAddress('job.0.x=1')).toEqual({ id: undefined, entries: undefined });
     expect(inAddress('')).toEqual({});
+  });
+
+  test('of the fullest job that there can be, no entry is cut off', () => {
+    const fullest = (fields: Fields): Record<string, unknown> =>
+      Object.fromEntries(
+        Object.entries(fields).map(([name, field]) => [
+          name,
+          field.kind === 'group'
+            ? fullest(field.of)
+            : field.kind === 'list'
+              ? Array.from({ length: field.most }, () => fullest(field.of))
+              : 'x',
+        ]),
+      );
+    const entries = fullest(jobFields);
+    expect(inAddress(addressOfUnkept('k3m7p2q9', entries))).toEqual({ id: 'k3m7p2q9', entries });
+    expect(mostEntries(jobFields)).toBe(addressOf(entries).split('&').length);
   });
 
   test('entries are the same however they are ordered, and with what says nothing or without', () => {

@@ -6,7 +6,8 @@ import { readCarried } from '../../src/job/job-link.ts';
 import { JOBS_VERSION, readJobs, writeJobs } from '../../src/job/jobs-file.ts';
 import { readKept, readSingleKept, writeKept } from '../../src/job/kept-job.ts';
 import { jobSteps, migrate } from '../../src/job/migrate.ts';
-import { exampleEntries } from './entries.ts';
+import { readRecord, recheck, writeRecord } from '../../src/job/record.ts';
+import { data, exampleEntries, planOf, rules } from './entries.ts';
 
 const FIXTURES = 'tests/job/fixtures';
 const fixture = (name: string): string => readFileSync(`${FIXTURES}/${name}`, 'utf8').trim();
@@ -68,6 +69,29 @@ describe('the other forms in which a job is kept or sent', () => {
     const read = readKept(fixture('kept-1/larkspur-lane.json'));
     expect(read).toEqual({ ok: true, value: { ...head, entries: typed, revision: 7, by: 'abc123' } });
     expect(read.ok && readKept(writeKept(read.value))).toEqual(read);
+  });
+
+  test('a kept job that was saved to a file, as it stands where it is kept', () => {
+    const text = fixture('kept-1/larkspur-lane.json');
+    expect(readJobs(text)).toEqual({ ok: true, value: { jobs: [{ ...head, entries: typed }], refused: [] } });
+    expect(said(readJobs(text.replace('{"version":1', '{"version":2')))).toContain('made by a newer copy');
+  });
+
+  const records = readdirSync(FIXTURES).filter((name) => name.startsWith('record-'));
+  test.each(records)('a %s, and it is worked again', (version) => {
+    const read = readRecord(fixture(`${version}/larkspur-lane.json`));
+    if (!read.ok) throw new Error(said(read));
+    expect(read.value.job).toEqual(typed);
+    expect(read.value.figures['plan.bags']?.unit).toBe('bag');
+    expect(said(recheck(read.value, rules, data.rules))).toBe('');
+  });
+
+  test('a record of every version that ever was has a fixture, and the newest is what is written now', () => {
+    const written = JSON.parse(writeRecord(exampleEntries, planOf(exampleEntries), rules, data));
+    expect(records.sort()).toEqual(
+      Array.from({ length: written.version }, (_, before) => `record-${before + 1}`),
+    );
+    expect(written.job).toEqual(JSON.parse(writeJobFile(exampleEntries)));
   });
 
   test('the one job that was kept before there were several', () => {

@@ -21,6 +21,19 @@ describe('a record worked again', () => {
     expect(Object.keys(record.figures).length).toBeGreaterThan(100);
   });
 
+  test('comes out the same where one of the two rulebooks tells how its derived values are worked out, as browsers don’t', () => {
+    const derived = Object.keys(record.rules).filter((id) => 'formula' in (data.rules[id]?.value ?? {}));
+    expect(derived).toContain('patch.layers.metal-side');
+    const sent = Object.fromEntries(
+      Object.entries(data.rules).map(([id, rule]) => {
+        const { formula, ...value } = rule.value as typeof rule.value & { formula?: unknown };
+        return [id, { ...rule, value: value as typeof rule.value }];
+      }),
+    );
+    const found = recheck(record, rules, sent);
+    expect(found.ok && found.value.changed).toEqual([]);
+  });
+
   test('differs in the bags, and names the chord of the truss, where the chord is another', () => {
     const book = changedRulebook(data, {
       'framing.truss.chord-depth': { kind: 'exact', number: 3.5, unit: 'in' },
@@ -130,7 +143,14 @@ describe('a file that is no record is refused in a sentence', () => {
   test.each([
     ['not JSON', '{', 'not JSON'],
     ['a job file', '{"format":"heel-to-ridge job"}', 'another kind'],
-    ['a newer record', changed({ version: 2 }), 'version 2'],
+    ['a newer record', changed({ version: 3 }), 'version 3, made by a newer copy of this site'],
+    ['of no version', changed({ version: undefined }), 'version'],
+    [
+      'with a job of a newer copy',
+      changed({ job: { ...JSON.parse(text).job, version: 99 } }),
+      'Job file (version): found version 99, made by a newer copy',
+    ],
+    ['with bare entries in place of a job file', changed({ job: exampleEntries }), 'Job file (format)'],
     ['without figures', changed({ figures: undefined }), 'a part missing'],
     ['with a figure that is none', changed({ figures: { bags: 3 } }), 'the figure "bags"'],
     [
@@ -138,7 +158,7 @@ describe('a file that is no record is refused in a sentence', () => {
       changed({ figures: { b: { label: 'x', text: 'y', rules: [], amount: 'z' } } }),
       'the figure "b"',
     ],
-    ['a list', '[]', 'another kind'],
+    ['a list', '[]', 'Record: found JSON that is not a set'],
     ['far too long', ' '.repeat(4_000_001), '4000001 characters'],
   ])('%s', (_, given, says) => {
     const read = readRecord(given);

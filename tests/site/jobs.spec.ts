@@ -170,6 +170,42 @@ test.describe('several jobs', () => {
       await downloaded(page, () => page.getByRole('button', { name: 'Save it to a file' }).click()),
     ).toBe(newer);
     expect(await page.evaluate((id) => localStorage.getItem(`heel-to-ridge job ${id}`), ID)).toBe(newer);
+    // A copy of the site that knows its form opens that file.
+    await page.setInputFiles('#open-jobs', asFile(text));
+    await expect(page.getByText('Opened. 1 job kept.')).toBeVisible();
+    await expect(jobs(page)).toHaveText(['14 Larkspur Lane']);
+  });
+
+  test('a copy is for another home: it is not ready, and has no bags in', ONCE, async ({ page }) => {
+    await page.goto('/plan/jobs/');
+    await keep(page, '3 Teasel Row');
+    await unfold(page, '3 Teasel Row');
+    await row(page, '3 Teasel Row').getByRole('button', { name: 'Copy', exact: true }).click();
+    await expect(page.getByText('Of the first home alone, and not copied: the survey, the')).toBeVisible();
+    await jobs(page).filter({ hasText: '(copy)' }).click();
+    await expect(answer(page)).toContainText('5 holes');
+    const sheet = (name: string) =>
+      page
+        .getByRole('navigation', { name: 'Sheets of this job' })
+        .getByRole('link', { name, exact: true })
+        .click();
+    await sheet('Before the fill');
+    const verdict = page.locator('#plan').getByText('not looked at everywhere');
+    await expect(verdict.first()).toBeVisible();
+    await sheet('Fill log');
+    await expect(page.locator('.answer output')).toContainText('0 bags in');
+
+    // The first has the example's survey: of another home, it counts no more than none.
+    await page.goto('/plan/jobs/');
+    await jobs(page)
+      .filter({ hasText: /^3 Teasel Row$/ })
+      .click();
+    await expect(line(page)).toContainText('The survey counts as not looked at');
+    await sheet('Before the fill');
+    await expect(verdict.first()).toBeVisible();
+    await page.locator('#field-survey-roof_surface').selectOption('worn');
+    await expect(page.locator('#field-survey-pests')).toHaveValue('');
+    await expect(line(page)).not.toContainText('the survey');
   });
 });
 

@@ -187,7 +187,9 @@ test(
     await expect(page.locator('.job-line')).toContainText('The example job is open');
     await expect(told).toHaveCount(0);
     await page.locator('#field-home-length').fill('50 ft');
-    await expect(told).toContainText('the survey, the machine’s figures, the fill log, the receipt');
+    await expect(told).toContainText(
+      'the survey, the machine’s figures, the heat of the day, the fill log, the receipt',
+    );
     await page.getByRole('button', { name: 'Clear it' }).click();
     await expect(told).toHaveCount(0);
     await page
@@ -197,5 +199,36 @@ test(
     await expect(page.locator('.answer output')).toContainText('0 bags in');
     await page.reload();
     await expect(page.locator('.answer output')).toContainText('0 bags in');
+  },
+);
+
+test(
+  'a home that never had figures shows none of the example’s while its last entry is typed',
+  ONCE,
+  async ({ page }) => {
+    const {
+      format: _,
+      version: __,
+      ...entries
+    } = JSON.parse(readFileSync('public/example-job.json', 'utf8'));
+    const { bag_weight: ___, ...fill } = entries.fill;
+    await page.goto(`/plan/#${addressOf({ ...entries, name: 'Next door', fill })}`);
+    const plan = page.locator('#plan');
+    await expect(plan).toContainText('The figures wait for this');
+    const box = page.locator('#field-fill-bag_weight');
+    await box.fill('25');
+    await expect(plan).toContainText('found "25"');
+    await expect(plan).not.toContainText('Figures of before');
+    await expect(answer(page)).toHaveCount(0);
+    await box.fill('25 lb/bag');
+    await expect(plan).toContainText('Next door');
+    await expect(answer(page)).toContainText('5 holes');
+
+    // Now it has some, and they are marked wherever they stand.
+    const bar = page.locator('.short-answer');
+    await expect(bar).toHaveText(/^5 holes/);
+    await box.fill('2');
+    await expect(plan).toContainText('Figures of before: waiting for');
+    await expect(bar).toHaveText(/^Figures of before: 5 holes/);
   },
 );

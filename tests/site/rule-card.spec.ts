@@ -102,3 +102,35 @@ test(
     await expect(card(page)).toContainText('Diameter of the hose');
   },
 );
+
+test(
+  'where there is no dialogue, what can’t be undone is asked in the browser’s own box',
+  ONCE,
+  async ({ page }) => {
+    // As the browsers of 2019 have it: an element without a meaning.
+    await page.addInitScript(() => {
+      for (const name of ['show', 'showModal', 'close'])
+        Reflect.deleteProperty(HTMLDialogElement.prototype, name);
+      Reflect.deleteProperty(window, 'HTMLDialogElement');
+    });
+    const errors: string[] = [];
+    page.on('pageerror', (error) => errors.push(String(error)));
+    const answers = [false, true];
+    const asked: string[] = [];
+    page.on('dialog', (dialog) => {
+      asked.push(dialog.message());
+      void (answers.shift() ? dialog.accept() : dialog.dismiss());
+    });
+    await page.goto('/do/patching/');
+    const clear = page.getByRole('button', { name: 'Clear saved copy' });
+    await clear.click();
+    await expect(clear).toBeVisible();
+    await clear.click();
+    await expect(page.locator('#copy [role="status"]')).toHaveText(/was cleared/);
+    await expect(page.getByRole('button', { name: 'Save a copy' })).toBeVisible();
+    expect(asked).toHaveLength(2);
+    expect(asked[0]).toContain('Clear the saved copy');
+    await expect(page.locator('dialog')).toHaveCount(0);
+    expect(errors).toEqual([]);
+  },
+);

@@ -21,11 +21,12 @@ function leaves(entries: unknown, way: readonly string[] = []): [string, string]
 export const addressOf = (entries: unknown): string => new URLSearchParams(leaves(entries)).toString();
 
 /**
- * The entries an address holds; undefined where it holds none. Nothing in it is trusted: the entries are read like a file's.
+ * The entries an address holds, no more than `most` of them; undefined where it holds none. Nothing in it is trusted: the entries are read
+ * like a file's.
  * @example entriesIn('home.length=66+ft') // => { home: { length: '66 ft' } }
  */
-export function entriesIn(address: string): Record<string, unknown> | undefined {
-  const pairs = [...new URLSearchParams(address)].slice(0, MOST_PAIRS);
+export function entriesIn(address: string, most = MOST_PAIRS): Record<string, unknown> | undefined {
+  const pairs = [...new URLSearchParams(address)].slice(0, most);
   const root: Record<string, unknown> = {};
   let any = false;
   for (const [way, value] of pairs) {
@@ -49,7 +50,7 @@ function put(root: Record<string, unknown>, keys: readonly string[], value: stri
       holder[key] = value;
       return true;
     }
-    const next = keys[place + 1] ?? '';
+    const next = keys[place + 1] as string;
     const inside: unknown = Object.hasOwn(holder, key) ? holder[key] : undefined;
     if (inside === undefined) holder[key] = PLACE.test(next) ? [] : {};
     else if (typeof inside !== 'object') return false;

@@ -55,7 +55,7 @@ export function Calculator({ calculation, book, drawing }: CalculatorProps): JSX
           </button>
         </form>
         {state.result && state.problems.length === 0 ? (
-          <ShortAnswer words={inALine(state.result.answer)} to="answer" />
+          <ShortAnswer words={inALine(state.result.answer)} old={state.waitingFor} to="answer" />
         ) : null}
         <section class="answers" id="answer" tabIndex={-1} aria-label="Answer" aria-live="polite">
           {state.problems.length > 0 ? <ProblemSummary problems={state.problems} /> : null}

@@ -1,12 +1,14 @@
+import { diffCautions } from '../../rulebook/changes/caution-diff.ts';
 import { type ChangeKind, diffRulebooks } from '../../rulebook/changes/diff.ts';
 import type { Rule, RulebookData } from '../../rulebook/rulebook.ts';
 import { valueHeadline } from '../../rulebook/value-text.ts';
+import { cautionLine } from './changed-caution.ts';
 
 /** What a newer copy changed, told to a reader. */
 export interface Changed {
-  /** Such as "2 safety values changed, and 1 other value". */
+  /** Such as "2 safety values changed, 1 other value, and 1 caution". */
   readonly says: string;
-  /** A line for each safety value. */
+  /** A line for each safety value and each caution. */
   readonly safety: readonly string[];
 }
 
@@ -21,18 +23,33 @@ export function changedBetween(before: string, after: string): Changed {
   const [old, now] = [readExport(before), readExport(after)];
   const changes = diffRulebooks(old, now).filter(({ kind }) => ofValue.has(kind));
   const safety = changes.filter((each) => (each.after ?? each.before)?.safety ?? each.before?.safety);
-  const [ofSafety, others] = [safety.length, changes.length - safety.length];
-  const says = [
-    ofSafety === 0 ? '' : `${ofSafety} safety value${ofSafety === 1 ? '' : 's'} changed`,
-    others === 0 ? '' : `${others}${ofSafety === 0 ? '' : ' other'} value${others === 1 ? '' : 's'}`,
-  ].filter(Boolean);
+  // Where a caution comes from changes nothing of what it asks for.
+  const cautions = diffCautions(old, now).filter(({ kind }) => kind !== 'source');
   return {
-    says:
-      says.length === 0
-        ? 'no value changed'
-        : `${says.join(', and ')}${ofSafety === 0 ? ' changed, none of them a safety value' : ''}`,
-    safety: safety.map((each) => line(each.before, each.after)),
+    says: told(safety.length, changes.length - safety.length, cautions.length),
+    safety: [
+      ...safety.map((each) => line(each.before, each.after)),
+      ...cautions.map((each) => cautionLine(each, [old.rules, now.rules])),
+    ],
   };
+}
+
+const counted = (count: number, name: string): string => `${count} ${name}${count === 1 ? '' : 's'}`;
+
+/** How many safety values, other values and cautions changed, in one line. */
+function told(safety: number, others: number, cautions: number): string {
+  const says = [
+    safety > 0 ? `${counted(safety, 'safety value')} changed` : '',
+    others === 0
+      ? ''
+      : safety > 0
+        ? counted(others, 'other value')
+        : `${counted(others, 'value')} changed, none of them a safety value`,
+    cautions === 0 ? '' : `${counted(cautions, 'caution')}${safety > 0 ? '' : ' changed'}`,
+  ].filter(Boolean);
+  if (says.length === 0) return 'no value changed';
+  const last = says.pop();
+  return [says.join(', '), last].filter(Boolean).join(', and ');
 }
 
 function line(before: Rule | undefined, after: Rule | undefined): string {

@@ -1,4 +1,4 @@
-/** What this phone remembers of the copy; where the browser keeps nothing, it holds while the page is open. */
+/** What this phone remembers of the copy. What the browser does not take holds while the page is open, before what it took earlier. */
 export interface Memory {
   /** What the host last said of recalled versions: the text of its file. */
   recall: string | undefined;
@@ -11,14 +11,15 @@ export interface Memory {
 /** The memory of the copy of a site. Several sites may stand on one host, each with its own. */
 export function memoryOf(root: string): Memory {
   const place = (name: string): string => `heel-to-ridge ${new URL(root).pathname} ${name}`;
-  const held = new Map<string, string>();
+  const held = new Map<string, string | undefined>();
   const entry = (name: string) => ({
     get: (): string | undefined => {
       try {
-        return localStorage.getItem(place(name)) ?? held.get(name);
+        if (!held.has(name)) return localStorage.getItem(place(name)) ?? undefined;
       } catch {
-        return held.get(name);
+        // A store that is refused holds nothing.
       }
+      return held.get(name);
     },
     set: (text: string | undefined): void => {
       try {
@@ -26,8 +27,7 @@ export function memoryOf(root: string): Memory {
         else localStorage.setItem(place(name), text);
         held.delete(name);
       } catch {
-        if (text === undefined) held.delete(name);
-        else held.set(name, text);
+        held.set(name, text);
       }
     },
   });

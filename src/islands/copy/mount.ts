@@ -1,5 +1,5 @@
-import { file } from '../../components/links.ts';
 import { type Copies, copiesOf, TAKE_OVER, WORKER } from '../../offline/names.ts';
+import { file } from '../links.ts';
 import type { Changed } from './changed.ts';
 import { type Memory, memoryOf } from './memory.ts';
 import { ask, noNotice, notice } from './notice.ts';

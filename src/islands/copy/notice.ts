@@ -48,6 +48,11 @@ export const noNotice = (): void => document.getElementById('copy-notice')?.repl
 /** Asks before something is done that can't be undone. */
 export function ask(question: string, yes: Act, no: string): void {
   const box = document.createElement('dialog');
+  // Browsers before 2022 have no dialogue of a page: they ask in a box of their own.
+  if (!box.showModal) {
+    if (confirm(question)) yes.act();
+    return;
+  }
   box.className = 'rule-dialog';
   box.setAttribute('aria-label', yes.name);
   const done = { name: no, plain: true, act: () => box.close() };

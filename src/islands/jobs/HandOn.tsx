@@ -1,8 +1,8 @@
 import type { JSX } from 'preact';
 import { useEffect, useId, useRef, useState } from 'preact/hooks';
-import { page } from '../../components/links.ts';
 import type { OpenedJob } from '../../job/job-file.ts';
 import { carry } from '../../job/job-link.ts';
+import { page } from '../links.ts';
 import { codeOf, MOST_IN_ONE_CODE, QrCode } from './QrCode.tsx';
 import { nameOf } from './words.ts';
 

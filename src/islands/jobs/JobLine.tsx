@@ -1,6 +1,6 @@
 import type { JSX } from 'preact';
-import { page } from '../../components/links.ts';
 import { writeJobFile } from '../../job/job-file.ts';
+import { page } from '../links.ts';
 import { saveFile } from './save-file.ts';
 import { namesOf, type OfOneHome } from './still-examples.ts';
 import type { JobNews, JobState } from './use-job.ts';
@@ -58,6 +58,9 @@ export function JobLine(state: JobLineProps): JSX.Element {
             <p>
               <strong>Still the example’s, not yours: {namesOf(state.still.of)}.</strong> Nothing in it was
               seen or done at this home.
+              {state.still.of.includes('survey')
+                ? ' The survey counts as not looked at; your first answer begins it anew.'
+                : ''}
             </p>
             <button type="button" onClick={state.still.clear}>
               Clear it

@@ -2,12 +2,12 @@ import type { JSX } from 'preact';
 import { useCallback, useEffect, useRef, useState } from 'preact/hooks';
 import type { Entries } from '../../calc/declare/entries.ts';
 import { sentence } from '../../calc/declare/read-fields.ts';
-import { page } from '../../components/links.ts';
 import { writeJobFile } from '../../job/job-file.ts';
 import { carriesJob, readCarried } from '../../job/job-link.ts';
 import { writeJobs } from '../../job/jobs-file.ts';
 import type { KeptJob } from '../../job/kept-job.ts';
 import { countInWords, type Photograph } from '../../job/photograph.ts';
+import { page } from '../links.ts';
 import { saveWithPhotographs } from '../photographs/export.ts';
 import { photographStore } from '../photographs/store.ts';
 import { Arrivals, useArrivals } from './Arrivals.tsx';
@@ -16,6 +16,7 @@ import type { WhyNot } from './browser-store.ts';
 import { HandOn } from './HandOn.tsx';
 import { OpenFile } from './OpenFile.tsx';
 import { saveFile } from './save-file.ts';
+import { forAnotherHome, namesOf } from './still-examples.ts';
 import { DAYS_KEPT_AFTER_DELETION, jobStore, type Unreadable } from './store.ts';
 import { copied, fileNameOf, nameOf, said, whyNotKept } from './words.ts';
 
@@ -107,9 +108,14 @@ export function JobsView({ example }: { readonly example: Entries }): JSX.Elemen
     after({ words: `Brought back: ${nameOf(job.entries)}.` }, job.id);
   };
   const copy = (job: KeptJob) => {
-    const added = jobStore().add(copied(job.entries, jobStore().all().jobs));
-    // They show one home on one day: a copy is for another.
-    const more = photographsOf(job.id).length > 0 ? ' Its photographs stay with the first.' : '';
+    // A copy is for another home: what was seen, done or signed at the first would be taken for its own.
+    const { entries, left } = forAnotherHome(job.entries);
+    const added = jobStore().add(copied(entries, jobStore().all().jobs));
+    const stays = [
+      ...(left.length > 0 ? [namesOf(left)] : []),
+      ...(photographsOf(job.id).length > 0 ? ['the photographs'] : []),
+    ].join(', ');
+    const more = stays === '' ? '' : ` Of the first home alone, and not copied: ${stays}.`;
     after({ words: `Copied: ${nameOf(added.entries)}.${more}` }, added.id);
   };
 
@@ -224,7 +230,10 @@ export function JobsView({ example }: { readonly example: Entries }): JSX.Elemen
       {shown.unreadable.length > 0 ? (
         <>
           <h2>Can’t be read</h2>
-          <p>These are left as they are. Save each to a file; a newer copy of the site may open it.</p>
+          <p>
+            These are left as they are. Save each to a file. If a newer copy of the site kept it, open the
+            file on this page of that copy.
+          </p>
           <ul class="jobs">
             {shown.unreadable.map(({ key, text, says }) => (
               <li key={key}>

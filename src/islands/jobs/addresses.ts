@@ -1,4 +1,6 @@
 import { addressOf, entriesIn } from '../../calc/declare/address.ts';
+import type { Fields } from '../../calc/declare/field.ts';
+import { jobFields } from '../../job/job-fields.ts';
 import type { JobEntries } from '../../job/job-file.ts';
 import { isJobId } from '../../job/job-id.ts';
 
@@ -17,9 +19,23 @@ export const addressOfKept = (id: string): string => `job=${id}`;
 export const addressOfUnkept = (id: string, entries: JobEntries): string =>
   `${addressOfKept(id)}&${addressOf(entries)}`;
 
+/** How many entries can these fields have? @example mostEntries({ ready: choiceField('Ready', '', ['yes']) }) // => 1 */
+export const mostEntries = (fields: Fields): number =>
+  Object.values(fields).reduce(
+    (sum, field) =>
+      sum +
+      (field.kind === 'group' || field.kind === 'list'
+        ? mostEntries(field.of) * (field.kind === 'list' ? field.most : 1)
+        : 1),
+    0,
+  );
+
+/** Every entry of a job, and its id. */
+const MOST = mostEntries(jobFields) + 1;
+
 /** Reads the fragment of a sheet's address. @example inAddress('job=k3m7p2q9') // => { id: 'k3m7p2q9', entries: undefined } */
 export function inAddress(fragment: string): InAddress {
-  const found = entriesIn(fragment);
+  const found = entriesIn(fragment, MOST);
   if (!found) return {};
   const { job, ...entries } = found;
   return {

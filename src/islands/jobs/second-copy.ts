@@ -23,8 +23,8 @@ export function secondCopy(): SecondCopy {
       .then((database) => {
         const transaction = database.transaction(JOBS, 'readwrite');
         act(transaction.objectStore(JOBS));
-        // At once: it would else wait until this page has nothing to do, and a page that works out a roof at each key has.
-        transaction.commit();
+        // At once, where the browser can: it would else wait until this page has nothing to do, and a page that works out a roof at each key has.
+        transaction.commit?.();
       })
       .catch(() => {});
   };

@@ -208,12 +208,13 @@ export class JobStore {
     }
   }
 
-  /** Brings back what the browser kept of the second copy alone. Gives the ids of the jobs that changed by it. */
+  /** Brings back what the browser kept of the second copy alone, but not over what can't be read. Gives the ids of the jobs that changed by it. */
   async recover(): Promise<readonly string[]> {
     const copies = await this.#places.second.all();
     const newer = copies.flatMap(([key, text]) => {
       const read = key.startsWith(PLACE) ? readPlace(key, text) : undefined;
-      return read?.ok && read.value.revision > (this.get(read.value.id)?.revision ?? 0) ? [read.value] : [];
+      if (!read?.ok || this.isUnreadable(read.value.id)) return [];
+      return read.value.revision > (this.get(read.value.id)?.revision ?? 0) ? [read.value] : [];
     });
     for (const job of newer) this.#write(job);
     const copied = copies.find(([key]) => key === OPENED)?.[1];

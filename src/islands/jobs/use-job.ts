@@ -2,16 +2,17 @@ import { useCallback, useEffect, useRef, useState } from 'preact/hooks';
 import { addressOf } from '../../calc/declare/address.ts';
 import { type Entries, withEntry } from '../../calc/declare/entries.ts';
 import { type Read, sentence } from '../../calc/declare/read-fields.ts';
-import { page } from '../../components/links.ts';
 import { jobFields } from '../../job/job-fields.ts';
 import type { JobEntries } from '../../job/job-file.ts';
 import { newJobId } from '../../job/job-id.ts';
 import { carriesJob } from '../../job/job-link.ts';
 import type { KeptJob } from '../../job/kept-job.ts';
 import { readShape } from '../../job/shape.ts';
+import { page } from '../links.ts';
 import { useWorked, type Worked } from '../use-entries.ts';
 import { addressOfKept, addressOfUnkept, inAddress, sameEntries } from './addresses.ts';
 import type { WhyNot } from './browser-store.ts';
+import { beforeAnswer } from './still-examples.ts';
 import { jobStore } from './store.ts';
 import { copied, nameOf } from './words.ts';
 
@@ -25,6 +26,8 @@ export interface OpenJob {
   readonly changed?: string | undefined;
   /** Its revision as this tab knows it; 0 before it was ever kept. */
   readonly revision: number;
+  /** What it was opened as. As long as it is only changed, the figures of before are its own. */
+  readonly line: string;
 }
 
 /** Something that happened to the open job and asks for a word. */
@@ -52,18 +55,20 @@ export interface JobState<T> extends Omit<Worked<T>, 'typing' | 'settle'> {
   readonly reset: () => void;
 }
 
+const openedExample = (entries: JobEntries): OpenJob => ({ entries, from: 'example', revision: 0, line: '' });
+
 const setFragment = (fragment: string): void =>
   history.replaceState(null, '', fragment === '' ? location.pathname + location.search : `#${fragment}`);
 
 /** The open job of a sheet: found again at every visit, kept at every key, never written over what another tab made of it. */
 export function useJob<T>(example: Entries, work: (entries: Entries) => Read<T>): JobState<T> {
-  const [job, setJob] = useState<OpenJob>({ entries: example, from: 'example', revision: 0 });
+  const [job, setJob] = useState<OpenJob>(openedExample(example));
   const [trouble, setTrouble] = useState<WhyNot | undefined>();
   const [news, setNews] = useState<JobNews | undefined>();
   // Two keys may be struck before the page is drawn again.
   const now = useRef(job);
   const newsNow = useRef(news);
-  const { typing, settle, ...worked } = useWorked(job.entries, work);
+  const { typing, settle, ...worked } = useWorked(job.entries, work, job.line);
 
   const become = useCallback((next: OpenJob) => {
     now.current = next;
@@ -75,8 +80,8 @@ export function useJob<T>(example: Entries, work: (entries: Entries) => Read<T>)
   }, []);
 
   const openKept = useCallback(
-    ({ id, entries, revision, changed }: KeptJob) => {
-      become({ id, entries, revision, changed, from: 'kept' });
+    ({ id, entries, revision, changed }: KeptJob, line: string = id) => {
+      become({ id, entries, revision, changed, from: 'kept', line });
       const store = jobStore();
       store.opened = id;
       const unkept = store.isUnkept(id);
@@ -102,11 +107,11 @@ export function useJob<T>(example: Entries, work: (entries: Entries) => Read<T>)
         const entries = nameOf(next) === nameOf(put.by.entries) ? copied(next, store.all().jobs) : next;
         tell({ kind: 'copied', name: nameOf(entries), theirs: put.by });
         const added = store.add(entries);
-        openKept(added);
+        openKept(added, before.line);
         return;
       }
       const { revision, changed } = put.job;
-      become({ id, entries: next, revision, changed, from: 'kept' });
+      become({ id, entries: next, revision, changed, from: 'kept', line: before.line });
       setTrouble(put.state === 'unkept' ? put.why : undefined);
       if (before.from !== 'kept') store.opened = id;
       const fragment = put.state === 'kept' ? addressOfKept(id) : addressOfUnkept(id, next);
@@ -126,7 +131,13 @@ export function useJob<T>(example: Entries, work: (entries: Entries) => Read<T>)
       if (!shape.ok) return tell({ kind: 'unreadable', says: shape.problems.map(sentence).join(' ') });
       const there = id === undefined ? undefined : store.get(id);
       if (there && !there.deleted && sameEntries(there.entries, shape.value)) return openKept(there);
-      return become({ entries: shape.value, from: 'address', revision: 0, id: there ? undefined : id });
+      return become({
+        entries: shape.value,
+        from: 'address',
+        revision: 0,
+        id: there ? undefined : id,
+        line: fragment,
+      });
     }
     // A link within the page leads to a place on it, such as its head, and to no job: what is open stays open, and in the address.
     const { from, id: open, entries: shown } = now.current;
@@ -183,9 +194,9 @@ export function useJob<T>(example: Entries, work: (entries: Entries) => Read<T>)
   const set = useCallback(
     (way: readonly string[], value: unknown) => {
       typing(way, value);
-      change(withEntry(now.current.entries, way, value), now.current);
+      change(withEntry(beforeAnswer(now.current.entries, example, way), way, value), now.current);
     },
-    [typing, change],
+    [typing, change, example],
   );
   const open = (id: string) => {
     const there = jobStore().get(id);
@@ -219,7 +230,7 @@ export function useJob<T>(example: Entries, work: (entries: Entries) => Read<T>)
       tell(undefined);
       settle();
       jobStore().opened = undefined;
-      become({ entries: example, from: 'example', revision: 0 });
+      become(openedExample(example));
       setFragment('');
     },
   };

@@ -2,14 +2,16 @@ import type { JSX } from 'preact';
 import { useCallback, useEffect, useRef, useState } from 'preact/hooks';
 import type { Entries } from '../../calc/declare/entries.ts';
 import type { Read } from '../../calc/declare/read-fields.ts';
-import { page } from '../../components/links.ts';
 import { ANYTHING_ELSE, countInWords, MOST_WORDS, type Photograph } from '../../job/photograph.ts';
 import { JobNav } from '../job/JobNav.tsx';
+import { Onward, wayChosen } from '../job/Onward.tsx';
+import { isOfWay } from '../job/procedures.ts';
 import { Arrivals, useArrivals } from '../jobs/Arrivals.tsx';
 import { JobLine } from '../jobs/JobLine.tsx';
 import { OpenFile } from '../jobs/OpenFile.tsx';
 import { useJob } from '../jobs/use-job.ts';
 import { nameOf, said, whyNotKept } from '../jobs/words.ts';
+import { page } from '../links.ts';
 import { saveWithPhotographs } from './export.ts';
 import { headingOf, type Listed, listed, placeOf, shownIn, times } from './list.ts';
 import { PhotographPages } from './PhotographPages.tsx';
@@ -32,21 +34,26 @@ export function PhotographsView({ example }: { readonly example: Entries }): JSX
   const [across, setAcross] = useState(2);
   const { photographs } = state;
   const taken = photographs ?? [];
-  const none = listed.filter((each) => !taken.some(({ entry }) => entry === each.id)).length;
+  // What belongs to another way in than the one chosen is not asked for; what was taken all the same is shown.
+  const way = wayChosen(entries);
+  const wanted = listed.filter(
+    (each) => !way || isOfWay(each.page, way) || taken.some(({ entry }) => entry === each.id),
+  );
+  const none = wanted.filter((each) => !taken.some(({ entry }) => entry === each.id)).length;
   return (
     <>
       <JobLine {...job} />
       <JobNav here="photographs" />
       <p class="answer">
         <span class="label">{nameOf(entries)}</span>{' '}
-        <output>{photographs ? countInWords(taken) : `${listed.length} on the list`}</output>
+        <output>{photographs ? countInWords(taken) : `${wanted.length} on the list`}</output>
       </p>
       {photographs ? (
         <>
           <p>
             {none === 0
               ? 'Every entry of the list has one.'
-              : `Without one so far: ${none} of ${listed.length} on the list. Leave out those that this home has no part of.`}
+              : `Without one so far: ${none} of ${wanted.length} on the list. Leave out those that this home has no part of.`}
           </p>
           <State {...state} />
         </>
@@ -55,7 +62,7 @@ export function PhotographsView({ example }: { readonly example: Entries }): JSX
         <section key={when} aria-label={times[when]}>
           <h2>{times[when]}</h2>
           <ul class="photographs">
-            {listed
+            {wanted
               .filter((each) => each.when === when)
               .map((each) => (
                 <Entry key={each.id} of={each} state={state} />
@@ -100,6 +107,7 @@ export function PhotographsView({ example }: { readonly example: Entries }): JSX
           <Arrivals {...arrivals} />
         </section>
       ) : null}
+      <Onward path="photographs" entries={entries} />
       <PhotographPages
         photographs={taken}
         addresses={state.addresses}
@@ -126,8 +134,8 @@ function State({ told, trouble, removed, putBack }: PhotographsState): JSX.Eleme
       ) : null}
       {trouble ? (
         <p class="waiting" role="alert">
-          New photographs are not kept: {whyNotKept[trouble]}. They are held while this page is open. Save the
-          job with its photographs below before you close it.
+          New photographs and words are not kept: {whyNotKept[trouble]}. They are held while this page is
+          open. Save the job with its photographs below before you close it.
         </p>
       ) : null}
     </div>

@@ -14,8 +14,10 @@ export async function keepPictures(pictures: readonly Picture[], job: string): P
   let unkept = 0;
   for (const { photograph, bytes } of pictures) {
     const same = here.find(({ id }) => id === photograph.id);
-    if (same?.job === job) continue;
-    const id = same ? newJobId() : photograph.id;
+    const own = same?.job === job;
+    // What is known of one may have outlived its picture.
+    if (own && (await store.picture(photograph.id))) continue;
+    const id = same && !own ? newJobId() : photograph.id;
     const why = await store.put({ photograph: { ...photograph, id, job }, bytes });
     kept += 1;
     if (why !== undefined) unkept += 1;

@@ -73,18 +73,36 @@ class PhotographStore {
     const why = await this.#change((known, pictures) => {
       known.put(photograph, photograph.id);
       pictures.put(bytes.slice().buffer, photograph.id);
+      return undefined;
     });
     if (why === undefined) this.#memory.delete(photograph.id);
     else this.#memory.set(photograph.id, { photograph, bytes });
     return why;
   }
 
-  /** Writes another line beside a photograph. */
-  async describe(photograph: Photograph, words: string): Promise<void> {
+  /** Writes another line beside a photograph; says why not, where only this page holds it, or that the photograph is gone: it is not made anew. */
+  async describe(photograph: Photograph, words: string): Promise<WhyNot | 'gone' | undefined> {
     const next = { ...photograph, words: words.slice(0, MOST_WORDS) };
-    const held = this.#memory.get(photograph.id);
-    if (held) this.#memory.set(photograph.id, { ...held, photograph: next });
-    else await this.#change((known) => known.put(next, next.id));
+    const { id } = next;
+    const held = this.#memory.get(id);
+    if (held) {
+      this.#memory.set(id, { ...held, photograph: next });
+      return undefined;
+    }
+    let gone = false;
+    const why = await this.#change((known, _, commit) => {
+      const there = known.getKey(id);
+      there.onsuccess = () => {
+        gone = there.result === undefined;
+        if (!gone) known.put(next, id);
+        commit();
+      };
+      return 'later';
+    });
+    if (why === undefined) return gone ? 'gone' : undefined;
+    const bytes = await this.picture(id);
+    if (bytes) this.#memory.set(id, { photograph: next, bytes });
+    return why;
   }
 
   /** Lets go of photographs. */
@@ -112,6 +130,7 @@ class PhotographStore {
           known.delete(id);
           pictures.delete(id);
         }
+        return undefined;
       });
   }
 
@@ -139,7 +158,10 @@ class PhotographStore {
     return this.#opened;
   }
 
-  async #change(act: (known: IDBObjectStore, pictures: IDBObjectStore) => void): Promise<WhyNot | undefined> {
+  /** Changes both stores, or neither. What answers "later" commits by itself, once it has heard what it asked. */
+  async #change(
+    act: (known: IDBObjectStore, pictures: IDBObjectStore, commit: () => void) => 'later' | undefined,
+  ): Promise<WhyNot | undefined> {
     try {
       const transaction = (await this.#database()).transaction([KNOWN, PICTURES], 'readwrite');
       const over = new Promise<void>((done, failed) => {
@@ -148,9 +170,10 @@ class PhotographStore {
       });
       // What fails before it is begun is told once, where it is caught below.
       over.catch(() => {});
-      act(transaction.objectStore(KNOWN), transaction.objectStore(PICTURES));
       // At once where the browser can: of a tab that closes now, only what was committed is kept.
-      transaction.commit?.();
+      const commit = () => transaction.commit?.();
+      if (act(transaction.objectStore(KNOWN), transaction.objectStore(PICTURES), commit) !== 'later')
+        commit();
       await over;
       return undefined;
     } catch (error) {

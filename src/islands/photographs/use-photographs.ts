@@ -122,7 +122,14 @@ export function usePhotographs(
       setPhotographs((before) =>
         before?.map((each) => (each.id === photograph.id ? { ...each, words } : each)),
       );
-      photographStore().describe(photograph, words);
+      photographStore()
+        .describe(photograph, words)
+        .then((why) => {
+          if (why === 'gone') {
+            tell('This photograph was removed in another tab.');
+            look();
+          } else if (why !== undefined) setTrouble(why);
+        });
     },
     remove: async (photograph) => {
       const store = photographStore();

@@ -3,13 +3,17 @@ import type { JSX } from 'preact';
 /** The answer in a line, in a bar at the foot of a phone, where the thumb is; touched, it goes to the whole answer. */
 export const ShortAnswer = ({
   words,
+  old,
   to,
 }: {
   readonly words: string;
+  /** What a figure of before waits for. */
+  readonly old: object | undefined;
   /** The id of the whole answer. */
   readonly to: string;
 }): JSX.Element => (
   <button type="button" class="short-answer" onClick={() => goTo(to)}>
+    {old ? 'Figures of before: ' : ''}
     {words}
   </button>
 );

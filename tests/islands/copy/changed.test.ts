@@ -41,6 +41,65 @@ describe('what a newer copy changed is told', () => {
     expect(changedBetween(now, JSON.stringify(rulebook)).says).toBe('no value changed');
   });
 
+  /** The rulebook with some values another number, and with cautions changed. */
+  const withCautions = (change: Readonly<Record<string, object | null>>, numbers = {}): string => {
+    const rulebook = JSON.parse(withNumbers(numbers));
+    for (const [id, more] of Object.entries(change)) {
+      if (more === null) delete rulebook.cautions[id];
+      else rulebook.cautions[id] = { ...rulebook.cautions[id], ...more };
+    }
+    return JSON.stringify(rulebook);
+  };
+  const [KEEP, WEAR] = ['caution.flue.keep-clear', 'caution.before.wear'];
+
+  test.each<[what: string, after: string, says: string]>([
+    ['a caution of a lower level', withCautions({ [KEEP]: { level: 'note' } }), '1 caution changed'],
+    ['the words of two', withCautions({ [KEEP]: { do: 'x' }, [WEAR]: { says: 'x' } }), '2 cautions changed'],
+    ['one that goes', withCautions({ [KEEP]: null }), '1 caution changed'],
+    ['where one comes from', withCautions({ [KEEP]: { source: { kind: 'memory' } } }), 'no value changed'],
+    [
+      'one, and a safety value',
+      withCautions({ [KEEP]: { says: 'x' } }, { [OVERLAP]: 3 }),
+      '1 safety value changed, and 1 caution',
+    ],
+    [
+      'one, and both kinds of value',
+      withCautions({ [KEEP]: { says: 'x' } }, { [OVERLAP]: 3, [FALL]: 5, [HOLE]: 7 }),
+      '2 safety values changed, 1 other value, and 1 caution',
+    ],
+    [
+      'one, and a value that is for something else',
+      withCautions({ [KEEP]: { says: 'x' } }, { [HOLE]: 7 }),
+      '1 value changed, none of them a safety value, and 1 caution changed',
+    ],
+  ])('%s', (_, after, says) => expect(changedBetween(now, after).says).toBe(says));
+
+  test('of a caution what it says now, and what it said', () => {
+    const words = { level: 'note', says: 'Fill lies {clearance.flue.to-combustibles} off.', do: 'Go on.' };
+    const before = withCautions({ [KEEP]: { ...words, level: 'stop', says: 'Fill burns.' } });
+    expect(changedBetween(before, withCautions({ [KEEP]: words })).safety).toEqual([
+      'A note, before a stop: Fill lies 2 in off. Go on. Before: Fill burns. Go on.',
+    ]);
+    expect(changedBetween(before, withCautions({ [KEEP]: null })).safety).toEqual([
+      'A stop, no longer there: Fill burns. Go on.',
+    ]);
+    expect(changedBetween(withCautions({ [KEEP]: null }), before).safety).toEqual([
+      'A stop, new: Fill burns. Go on.',
+    ]);
+  });
+
+  test('what an agency says beside one', () => {
+    const beside = [{ agency: 'Harrow', level: 'stop', says: 'Ring us.', do: 'Wait.', from: 'practice' }];
+    const words = { level: 'warn', says: 'It is hot.', do: 'Keep off.' };
+    const told = changedBetween(
+      withCautions({ [KEEP]: words }),
+      withCautions({ [KEEP]: { ...words, beside } }),
+    );
+    expect(told.safety).toEqual([
+      'A warning: It is hot. Keep off. Harrow: Ring us. Wait. Before: It is hot. Keep off.',
+    ]);
+  });
+
   test('a safety value that goes, or comes', () => {
     const rulebook = JSON.parse(now);
     delete rulebook.rules[OVERLAP];

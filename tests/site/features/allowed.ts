@@ -11,7 +11,8 @@ export const allowed: readonly Allowed[] = [
   },
   {
     what: ['HTMLDialogElement', '.showModal', ':backdrop', 'min()'],
-    because: 'where there is no dialogue, a number leads to the page of its rule, as without script',
+    because:
+      'where there is no dialogue, a number leads to the page of its rule, as without script, and what can’t be undone is asked in the browser’s own box',
   },
   {
     what: ['CompressionStream', '.pipeThrough'],
@@ -26,7 +27,7 @@ export const allowed: readonly Allowed[] = [
     because: 'the library that packs files asks for it before it uses it',
   },
   {
-    what: ['.draw', '.range', '.take', '.watch', '.format', '.commit', '.local', '.session', '.toBase64'],
+    what: ['.draw', '.range', '.take', '.watch', '.format', '.local', '.session', '.toBase64'],
     because: 'names of our own or of a library, not those of the browser',
   },
   {
