@@ -1,7 +1,8 @@
 import { parseArgs } from 'node:util';
-import { QuantityError } from '../quantity/quantity.ts';
+import { ParseError } from '../quantity/parse.ts';
 import { nearest } from '../rulebook/nearest.ts';
 import { DataError } from '../rulebook/problem.ts';
+import { mayCloseEarly } from './closed-pipe.ts';
 
 /** Bad input ends a command with this exit code; a check that fails ends it with 1. */
 export const BAD_INPUT = 2;
@@ -125,19 +126,20 @@ function read(command: Command, args: readonly string[]): Given & { readonly hel
 }
 
 /**
- * Runs a command: its result is its exit code. Asked with --help it says what it does and takes. A mistake in data or input is told plainly;
+ * Runs a command: its result is its exit code, whether or not anybody reads to the end. Asked with --help it says what it does and takes. A mistake in data or input is told plainly;
  * anything else is a fault of ours and keeps its stack.
  */
 export async function run(
   command: Command,
   work: (given: Given) => number | undefined | Promise<number | undefined>,
 ): Promise<void> {
+  mayCloseEarly(process.stdout, process.stderr);
   try {
     const given = read(command, process.argv.slice(2));
     if (given.help) console.log(helpOf(command));
     else process.exitCode = (await work(given)) ?? 0;
   } catch (error) {
-    if (!(error instanceof DataError || error instanceof InputError || error instanceof QuantityError))
+    if (!(error instanceof DataError || error instanceof InputError || error instanceof ParseError))
       throw error;
     console.error(error.message);
     process.exitCode = error instanceof DataError ? 1 : BAD_INPUT;

@@ -2,9 +2,9 @@ import { calculations } from '../calc/calculations.ts';
 import { checksByRule, type MovedValue, moveEveryValue } from '../calc/checks/moved-values.ts';
 import { type CheckResult, runCheck } from '../calc/checks/run-check.ts';
 import { whyUnguarded } from '../calc/checks/unguarded.ts';
+import { page } from '../islands/links.ts';
 import { openRulebook } from '../rulebook/rulebook.ts';
 import type { Check } from '../rulebook/schema.ts';
-import { page } from './links.ts';
 import { baseRulebook, local, ruleFiles } from './rulebook.ts';
 
 /** A check with what this build computed for it. */

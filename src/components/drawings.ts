@@ -4,7 +4,7 @@ import type { Calculation } from '../calc/declare/calculation.ts';
 import type { Fields, Values } from '../calc/declare/field.ts';
 import { readFields } from '../calc/declare/read-fields.ts';
 import { hoseMarkings, marksFrom } from '../calc/marks/declaration.ts';
-import { patchLayers } from '../calc/patch/layers.ts';
+import { type PatchLayers, patchLayers } from '../calc/patch/layers.ts';
 import { bays, baysFrom } from '../calc/ways/bays-declaration.ts';
 import { ringsAbout } from '../calc/ways/flue-ring.ts';
 import { lanes, lanesFrom } from '../calc/ways/lanes-declaration.ts';
@@ -59,6 +59,13 @@ function exampleOf<F extends Fields>({ name, fields, example }: Calculation<F>):
   if (!read.ok) throw new Error(`the example of ${name} can't be read: ${JSON.stringify(read.problems)}`);
   return read.value;
 }
+
+/** The patch over the rulebook's own hole, whose sizes are rules too: its drawings lead to them. */
+const ownPatch = (): PatchLayers => ({
+  ...patchLayers(undefined, rules),
+  metal: rules.value('patch.layers.metal-side'),
+  membrane: rules.value('patch.layers.membrane-side'),
+});
 
 /** The drawings that pages may show, by name; each is made when it is asked for. */
 export const pageDrawings: Readonly<Record<string, () => PageDrawing>> = {
@@ -147,7 +154,7 @@ export const pageDrawings: Readonly<Record<string, () => PageDrawing>> = {
     onCard: 'first',
   }),
   'patch-layers': () => {
-    const layers = patchLayers(undefined, rules);
+    const layers = ownPatch();
     return {
       caption: 'Dashed: what lies under the membrane. The lip of the cap is as wide as its maker has it.',
       wide: patchLayersDrawing(layers, 'wide', 'patch-layers-wide'),
@@ -156,7 +163,7 @@ export const pageDrawings: Readonly<Record<string, () => PageDrawing>> = {
     };
   },
   'screw-order': () => {
-    const layers = patchLayers(undefined, rules);
+    const layers = ownPatch();
     return {
       caption:
         'To scale. Drive the four large ones first. Then each run from the middles to its corner, its two sides in turn, so that the metal does not wrinkle.',

@@ -1,8 +1,8 @@
 import { calculationNamed } from '../calc/calculations.ts';
 import { exampleFigure } from '../calc/declare/example-figure.ts';
+import { calculationPage } from '../islands/links.ts';
 import { rules } from '../islands/rules.ts';
 import { format } from '../quantity/format.ts';
-import { calculationPage } from './links.ts';
 
 /** A figure that a calculation gives for its own example, as pages show it. @throws Error that names the page, for an unknown calculation. */
 export function workedFigure(of: string, figure: string, page: string) {

@@ -1,4 +1,4 @@
-import { ridgeAcross } from '../calc/marks/opening.ts';
+import { ridgeAcross } from '../calc/cavity/opening.ts';
 import type { WorkedJob } from '../job/planned.ts';
 import { inches } from '../quantity/quantity.ts';
 import type { Rulebook } from '../rulebook/rulebook.ts';

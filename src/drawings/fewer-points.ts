@@ -1,4 +1,5 @@
-import type { Point } from './lines.ts';
+/** A point in drawing units. Lines are drawn with what this file leaves, so it takes nothing from theirs. */
+type Point = readonly [x: number, y: number];
 
 /** How far a point lies from the straight line between two others; from the first, where both are one. */
 function away([x, y]: Point, [ax, ay]: Point, [bx, by]: Point): number {

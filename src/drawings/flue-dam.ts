@@ -1,4 +1,4 @@
-import { ridgeAcross } from '../calc/marks/opening.ts';
+import { ridgeAcross } from '../calc/cavity/opening.ts';
 import { ringAbout } from '../calc/ways/flue-ring.ts';
 import type { WorkedJob } from '../job/planned.ts';
 import { format } from '../quantity/format.ts';

@@ -1,5 +1,5 @@
+import { ridgeAcross } from '../calc/cavity/opening.ts';
 import type { Section } from '../calc/cavity/section.ts';
-import { ridgeAcross } from '../calc/marks/opening.ts';
 import type { Ring } from '../calc/ways/flue-ring.ts';
 import type { Lane, Lanes } from '../calc/ways/lanes.ts';
 import { format } from '../quantity/format.ts';
@@ -219,9 +219,23 @@ function fromAbove(
       ),
       ...(first && ends[1] !== undefined && ends[0] !== undefined
         ? [
-            ...dimension(at(0, wide), at(ends[0], wide), -18, tape(first.fromStart), letters),
+            ...dimension(
+              at(0, wide),
+              at(ends[0], wide),
+              -18,
+              tape(first.fromStart),
+              letters,
+              orReach(first.fromStart, found),
+            ),
             ...dimension(at(ends[0], wide), at(ends[1], wide), -18, tape(first.left), letters),
-            ...dimension(at(ends[1], wide), at(long, wide), -18, tape(first.fromFarEnd), letters),
+            ...dimension(
+              at(ends[1], wide),
+              at(long, wide),
+              -18,
+              tape(first.fromFarEnd),
+              letters,
+              orReach(first.fromFarEnd, found),
+            ),
           ]
         : []),
       ...dimension(at(0, 0), at(long, 0), 28, tape(length), letters),
@@ -229,6 +243,10 @@ function fromAbove(
     ],
   };
 }
+
+/** A push as long as the hose surely reaches tells the reach itself, which may be a rule's own value. */
+const orReach = (pushed: Quantity<'length'>, { reach }: Lanes): Quantity<'length'> =>
+  inches(pushed) === inches(reach.low) ? reach.low : pushed;
 
 /** A ring as large as it is, and never too small to be seen: crossed. */
 function ringShape([x, y]: Point, radius: number): Shape[] {

@@ -1,5 +1,5 @@
+import { ridgeAcross } from '../calc/cavity/opening.ts';
 import type { HoseMarks } from '../calc/marks/marks.ts';
-import { ridgeAcross } from '../calc/marks/opening.ts';
 import { format } from '../quantity/format.ts';
 import { inches } from '../quantity/quantity.ts';
 import type { Rulebook } from '../rulebook/rulebook.ts';

@@ -1,6 +1,6 @@
+import { ridgeAcross } from '../calc/cavity/opening.ts';
 import type { Section } from '../calc/cavity/section.ts';
 import type { HoseMark, HoseMarks } from '../calc/marks/marks.ts';
-import { ridgeAcross } from '../calc/marks/opening.ts';
 import { format } from '../quantity/format.ts';
 import { inches, type Quantity } from '../quantity/quantity.ts';
 import type { Rulebook } from '../rulebook/rulebook.ts';

@@ -1,5 +1,5 @@
 import type { PatchLayers } from '../calc/patch/layers.ts';
-import { inches } from '../quantity/quantity.ts';
+import { inches, type Quantity } from '../quantity/quantity.ts';
 import { dimension } from './dimension.ts';
 import { hatches, hatchId } from './hatch.ts';
 import { circle, hatched, line, type Point, path, square, text } from './lines.ts';
@@ -85,6 +85,7 @@ export function patchLayersDrawing(layers: PatchLayers, size: keyof typeof sheet
         26,
         cutSize(layers.overlap),
         12,
+        layers.overlap,
       ),
       ...dimension(
         at(half.membrane, half.hole),
@@ -92,26 +93,27 @@ export function patchLayersDrawing(layers: PatchLayers, size: keyof typeof sheet
         48,
         cutSize(layers.overlap),
         12,
+        layers.overlap,
       ),
       ...scaleBar([sheet.left, foot + 22], membrane / 2, perInch),
       text([sheet.left - 8, foot + 76], 'across the middle', { anchor: 'start', size: 13, bold: true }),
       text([sheet.left - 8, foot + 93], 'thicknesses not to scale', { anchor: 'start', size: 13 }),
       ...section.shapes,
-      ...words.map((each, place) =>
-        text([legendLeft, legendAt + place * 20], each, { anchor: 'start', size: 13 }),
+      ...words.map(([each, of], place) =>
+        text([legendLeft, legendAt + place * 20], each, { anchor: 'start', size: 13, ...(of ? { of } : {}) }),
       ),
     ],
   };
 }
 
-/** What each number of the section stands for, from the roof up. */
-const legend = (layers: PatchLayers): string[] => [
-  '1 the roof, with the hole',
-  '2 the cap, its lip (as made) on a bead',
-  `3 the metal, ${cutSize(layers.metal)} square, on a bead`,
-  '4 a screw through metal, bead and roof',
-  `5 the membrane, ${cutSize(layers.membrane)} square`,
-  '6 the last bead, round the membrane',
+/** What each number of the section stands for, from the roof up, with the size that the words tell. */
+const legend = (layers: PatchLayers): (readonly [words: string, of?: Quantity])[] => [
+  ['1 the roof, with the hole'],
+  ['2 the cap, its lip (as made) on a bead'],
+  [`3 the metal, ${cutSize(layers.metal)} square, on a bead`, layers.metal],
+  ['4 a screw through metal, bead and roof'],
+  [`5 the membrane, ${cutSize(layers.membrane)} square`, layers.membrane],
+  ['6 the last bead, round the membrane'],
 ];
 
 /** The section: roof, cap, beads, metal, screws, membrane. `floor` is the middle of the roof's upper face. */

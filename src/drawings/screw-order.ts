@@ -62,7 +62,7 @@ export function screwOrderDrawing(layers: PatchLayers, size: keyof typeof sheets
       text([middle[0], middle[1] - 14], 'the middles', { size: 13 }),
       text([middle[0], middle[1] + 26], 'first', { size: 13 }),
       text([middle[0], 15], 'top: towards the peak', { size: 13 }),
-      ...dimension(at(-half, -half), at(half, -half), 42, cutSize(layers.metal)),
+      ...dimension(at(-half, -half), at(half, -half), 42, cutSize(layers.metal), 13, layers.metal),
       ...(firstTop
         ? dimension(overNumber(0), overNumber(spacing), -14, onTape(layers.spacing), 12, layers.spacing)
         : []),

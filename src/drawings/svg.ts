@@ -34,6 +34,22 @@ export type RuleHref = (rule: string) => string;
 const leads = (shapes: readonly (Shape | string)[]): boolean =>
   shapes.some((each) => typeof each !== 'string' && ('data-rule' in each.attributes || leads(each.children)));
 
+/**
+ * The rules whose values words of a drawing tell, each once.
+ * @example rulesShown({ shapes: [shape('g', {}, shape('text', { 'data-rule': 'a.b' }, '2 in'))] }) // => ['a.b']
+ */
+export const rulesShown = ({ shapes }: Pick<Drawing, 'shapes'>): string[] => [
+  ...new Set(shapes.flatMap(rulesIn)),
+];
+
+const rulesIn = (each: Shape | string): string[] =>
+  typeof each === 'string'
+    ? []
+    : [
+        ...('data-rule' in each.attributes ? [String(each.attributes['data-rule'])] : []),
+        ...each.children.flatMap(rulesIn),
+      ];
+
 /** Two decimals of a drawing unit are finer than any screen or printer shows. */
 const rounded = (value: string | number): string =>
   typeof value === 'number' ? String(Math.round(value * 100) / 100) : value;

@@ -1,5 +1,5 @@
+import { ridgeAcross } from '../calc/cavity/opening.ts';
 import { cavitySection } from '../calc/cavity/section.ts';
-import { ridgeAcross } from '../calc/marks/opening.ts';
 import type { WorkedJob } from '../job/planned.ts';
 import { format } from '../quantity/format.ts';
 import { inches } from '../quantity/quantity.ts';

@@ -2,7 +2,17 @@
  * Filters of the table of values. What is chosen stands in the fragment of the address, so that a filtered table can be sent to somebody;
  * without script the plain table shows every value.
  */
-const FILTERS = ['topic', 'kind', 'source', 'status', 'safety', 'guarded', 'local', 'readbefore'] as const;
+const FILTERS = [
+  'topic',
+  'kind',
+  'source',
+  'document',
+  'status',
+  'safety',
+  'guarded',
+  'local',
+  'readbefore',
+] as const;
 type Filter = (typeof FILTERS)[number];
 
 /** Does a row pass? A date filter keeps what was read before that day, or on no known day. */
@@ -13,18 +23,46 @@ export function passes(
   return FILTERS.every((filter) => {
     const wanted = chosen[filter];
     if (!wanted) return true;
-    if (filter === 'readbefore') return row.source !== 'document' ? false : !row.read || row.read < wanted;
+    if (filter === 'readbefore') return row.document ? !row.read || row.read < wanted : false;
     return row[filter] === wanted;
   });
 }
 
+/** A document that values are drawn from, and whether it is a regulation, a standard or a handbook. */
+interface Listed {
+  readonly name: string;
+  readonly kind: string;
+}
+
+/**
+ * Which document does a line of source begin with? Where one's name begins another's, the longer is meant.
+ * @example documentOf('24 CFR part 3280 (2015), 3280.504', [{ name: '24 CFR part 3280', kind: 'regulation' }])?.kind // => 'regulation'
+ */
+export const documentOf = (line: string, documents: readonly Listed[]): Listed | undefined =>
+  documents
+    .filter(({ name }) => line.startsWith(`${name} (`))
+    .sort((a, b) => b.name.length - a.name.length)[0];
+
+/** The documents that the page lists, under their kinds. */
+const listed = (form: HTMLFormElement): Listed[] =>
+  [...form.querySelectorAll('optgroup')].flatMap(({ label, children }) =>
+    [...children].map(({ textContent }) => ({ name: textContent ?? '', kind: label })),
+  );
+
 /** What a row of the table tells: what its cells say, and what it bears for the filters alone. */
-function toldBy(row: HTMLElement): Readonly<Record<string, string | undefined>> {
+function toldBy(
+  row: HTMLElement,
+  documents: readonly Listed[],
+): Readonly<Record<string, string | undefined>> {
   const cell = (label: string) => row.querySelector(`[data-label="${label}"]`)?.textContent ?? '';
+  const document = documentOf(cell('Source'), documents);
   return {
     ...row.dataset,
     topic: row.querySelector('code')?.textContent?.split('.')[0],
     status: cell('Status'),
+    // What is drawn from no document has the kind of its status: practice, memory, derived.
+    source: document?.kind ?? cell('Status'),
+    document: document?.name,
     guarded: cell('Guarded by checks'),
   };
 }
@@ -41,9 +79,10 @@ export const chosenIn = (fragment: string): Partial<Record<Filter, string>> =>
 export function mountAudit(): void {
   const form = document.getElementById('filters');
   if (!(form instanceof HTMLFormElement)) return;
+  const documents = listed(form);
   const rows = [...document.querySelectorAll<HTMLElement>('#values tbody tr')].map((row) => ({
     row,
-    told: toldBy(row),
+    told: toldBy(row, documents),
   }));
   const count = document.getElementById('shown');
   const show = () => {

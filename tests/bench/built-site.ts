@@ -16,6 +16,7 @@ const contentFolders = [
   'rules',
   'cautions',
   'sources',
+  'changes',
 ] as const;
 
 const LETTERS = /\.(woff2?|ttf|otf|eot)$/;

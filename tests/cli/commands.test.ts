@@ -1,4 +1,4 @@
-import { execFile } from 'node:child_process';
+import { execFile, spawn } from 'node:child_process';
 import { cpSync, mkdtempSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
@@ -99,6 +99,31 @@ describe('the calc command', () => {
   });
 });
 
+describe('a reader that leaves early', () => {
+  /** Runs a command whose output is closed after its first piece, or before it, as `head` and `true` do. */
+  const leaving = (when: 'at once' | 'after a piece', ...[name, ...args]: readonly string[]) =>
+    new Promise<Pick<Ended, 'code' | 'said'>>((resolve) => {
+      const running = spawn(process.execPath, [`src/cli/${name}.ts`, ...args]);
+      let said = '';
+      running.stderr.on('data', (piece) => {
+        said += piece;
+      });
+      if (when === 'at once') running.stdout.destroy();
+      else running.stdout.once('data', () => running.stdout.destroy());
+      running.on('close', (code) => resolve({ code: code ?? -1, said }));
+    });
+
+  test.each<[what: string, when: 'at once' | 'after a piece', code: number, args: string[]]>([
+    ['a record', 'after a piece', 0, ['job', 'public/example-job.json', '--record']],
+    ['a sheet', 'at once', 0, ['job', 'public/example-job.json', '--text']],
+    ['a list', 'at once', 0, ['calc', '--list']],
+    ['what differs', 'after a piece', 0, ['rules-diff', '2026.1', '2026.3']],
+    ['help', 'at once', 0, ['rules-check', '--help']],
+  ])('of %s, %s, ends it without a word, and with its own code', async (_, when, code, args) => {
+    expect(await leaving(when, ...args)).toEqual({ code, said: '' });
+  });
+});
+
 describe('the rules:diff command', () => {
   test('names the value that moved, whether it is looser, and every calculator and page it touches', async () => {
     const moved = mkdtempSync(join(tmpdir(), 'moved-'));
@@ -114,6 +139,19 @@ describe('the rules:diff command', () => {
     // What a reader finds by looking: the page that says how a hole is cut, and the patch that covers it.
     expect(out).toContain('touches page: do/cutting-and-guarding-the-hole');
     expect(out).toMatch(/touches calculator: /);
+  });
+
+  test('shows a caution before and now, and what kind of change it is', async () => {
+    const moved = mkdtempSync(join(tmpdir(), 'moved-'));
+    cpSync('rules', moved, { recursive: true });
+    const file = join(moved, 'cautions/before.yaml');
+    const stop = 'seal-first:\n  level: stop';
+    writeFileSync(file, readFileSync(file, 'utf8').replace(stop, stop.replace('stop', 'note')));
+    const { code, out } = await command('rules-diff', 'now', moved);
+    expect(code).toBe(0);
+    expect(out).toContain('0 rules differ, 1 caution differs');
+    expect(out).toContain('looser  caution.before.seal-first');
+    expect(out).toContain('Level: a stop -> a note');
   });
 });
 
@@ -230,6 +268,18 @@ describe('every command', () => {
       [],
       'found nothing, expected npm run --silent calc -- NAME field=value ... | --list',
     ],
+    [
+      'a field twice',
+      'calc',
+      ['fall-protection', 'height=9 ft', 'rise=3 in', 'width=14 ft', 'roofing_work=yes', 'height=3 ft'],
+      'height: found it given twice, expected it once',
+    ],
+    [
+      'a folder that is not there',
+      'local-check',
+      ['/nope'],
+      'found no folder "/nope", expected one that npm run local:new wrote',
+    ],
     ['nothing where it needs a file', 'job', [], 'found nothing, expected npm run --silent job -- FILE.json'],
   ])('given %s, %s ends at once with a sentence', async (_, name, args, expected) => {
     const { code, out, said } = await command(name, ...args);
@@ -245,6 +295,9 @@ describe('the local:check command', () => {
     cpSync('rules/local/harrow-valley', own, { recursive: true });
     const head = '---\ntitle: Ours\nsummary: What is ours.\n---\n\n';
     writeFileSync(join(own, 'pages/ours.mdx'), `${head}See [how to patch](/do/patchin/).\n`);
+    const sound = await command('local-check', 'rules/local/harrow-valley');
+    // Nothing is counted as "1 cautions".
+    expect(sound.out).not.toMatch(/\b1 \w+s\b/);
     const dead = await command('local-check', own);
     expect(dead).toMatchObject({ code: 1, out: '' });
     expect(dead.said).toMatch(

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { type ChangeKind, diffRulebooks } from '../../src/rulebook/changes/diff.ts';
+import { needsReason } from '../../src/rulebook/changes/needs-reason.ts';
 import { partsApart } from '../../src/rulebook/changes/parts-apart.ts';
 import { changesByVersion, compareVersions, releaseProblems } from '../../src/rulebook/changes/releases.ts';
 import { rulebookJson } from '../../src/rulebook/export/json.ts';
@@ -22,6 +23,20 @@ const table = (...loads: number[]): RuleValue => ({
   rows: loads.map((load, place) => [`board ${place}`, load]),
 });
 
+/** A table with its rows the other way round. */
+const turned = (of: RuleValue): RuleValue =>
+  of.kind === 'table' ? { ...of, rows: [...of.rows].reverse() } : of;
+
+/** A table whose row is found by a width, in a unit. */
+const byWidth = (unit: string, load: number): RuleValue => ({
+  kind: 'table',
+  columns: [
+    { name: 'width', title: 'Width at most', unit, key: 'at-most' },
+    { name: 'load', title: 'Load', unit: 'lb/ft2' },
+  ],
+  rows: [[16, load]],
+});
+
 const rule = (more: Partial<Rule>): Rule => ({
   ...some,
   id: 'a.b',
@@ -34,6 +49,7 @@ const book = (version: string, ...rules: Rule[]): RulebookData => ({
   ...data,
   version,
   rules: Object.fromEntries(rules.map((each) => [each.id, each])),
+  cautions: {},
 });
 const kindOf = (before: Partial<Rule>, after: Partial<Rule>): ChangeKind | undefined =>
   diffRulebooks(book('2026.1', rule(before)), book('2026.2', rule(after)))[0]?.kind;
@@ -104,6 +120,54 @@ describe('a change of a rule is told by its gravest kind', () => {
       { ...lower, value: table(2, 3) },
       { ...lower, value: table(2, 3, 4) },
       'meaning',
+    ],
+    [
+      'a table with a row more, one of whose limits rises',
+      { ...lower, value: table(2, 3) },
+      { ...lower, value: table(2, 3.5, 4) },
+      'looser',
+    ],
+    [
+      'a table with a row less, whose other limit falls',
+      { ...lower, value: table(2, 3) },
+      { ...lower, value: table(1) },
+      'meaning',
+    ],
+    [
+      'a table whose rows are found by the same number in another unit',
+      { ...higher, value: byWidth('in', 2) },
+      { ...higher, value: byWidth('ft', 3) },
+      'meaning',
+    ],
+    [
+      'a limit that rises and is for safety no more',
+      { ...lower, value: value(2) },
+      { value: value(3) },
+      'looser',
+    ],
+    [
+      'a limit that rises, and whose direction is turned',
+      { ...lower, value: value(2) },
+      { ...higher, value: value(3) },
+      'looser',
+    ],
+    [
+      'a limit that falls, and whose direction is turned',
+      { ...lower, value: value(2) },
+      { ...higher, value: value(1) },
+      'meaning',
+    ],
+    [
+      'a value that is for safety from now on, and too low for it',
+      { value: value(2) },
+      { ...higher, value: value(1) },
+      'looser',
+    ],
+    [
+      'a single number whose direction is that of a range',
+      { ...narrower, value: value(2) },
+      { ...narrower, value: value(3) },
+      'value',
     ],
     ['a length that becomes a weight', { value: value(2) }, { value: value(2, 'lb') }, 'meaning'],
     [
@@ -207,6 +271,100 @@ describe('of a change each part that differs is shown, as it was and as it is', 
   });
 });
 
+describe('a change of a safety value asks for a reason unless it only allows less', () => {
+  const exact = (number: number): RuleValue => ({ kind: 'exact', number, unit: 'in' });
+  const words = (...choices: string[]): RuleValue => ({ kind: 'one-of', choices });
+  test.each<[what: string, before: Partial<Rule>, after: Partial<Rule>, at: string | undefined]>([
+    ['a limit that falls', { ...lower, value: value(2) }, { ...lower, value: value(1) }, undefined],
+    ['a limit that rises', { ...lower, value: value(2) }, { ...lower, value: value(3) }, 'value'],
+    ['a value that is no safety value', { value: value(2) }, { value: value(3) }, undefined],
+    ['the scope of one that is none', {}, { applies_to: 'Nothing at all.' }, undefined],
+    [
+      'words and source',
+      higher,
+      { ...higher, says: 'In other words.', source: { kind: 'memory' } },
+      undefined,
+    ],
+    ['a row more', { ...lower, value: table(2) }, { ...lower, value: table(2, 3) }, 'value'],
+    [
+      'a row more, and twice the load',
+      { ...lower, value: table(2) },
+      { ...lower, value: table(4, 3) },
+      'value',
+    ],
+    ['a row less', { ...lower, value: table(2, 3) }, { ...lower, value: table(2) }, 'value'],
+    [
+      'a row less, and half the load',
+      { ...lower, value: table(2, 3) },
+      { ...lower, value: table(1) },
+      'value',
+    ],
+    [
+      'rows in another order',
+      { ...lower, value: table(2, 3) },
+      { ...lower, value: turned(table(2, 3)) },
+      'value',
+    ],
+    ['a value that is for safety no more', { ...lower, value: value(2) }, { value: value(2) }, 'no key'],
+    ['the same, and twice the value', { ...lower, value: value(2) }, { value: value(4) }, 'value'],
+    ['the same, and half the value', { ...lower, value: value(2) }, { value: value(1) }, 'no key'],
+    ['a direction turned', { ...lower, value: value(2) }, { ...higher, value: value(2) }, 'safety'],
+    ['a direction given up', { ...lower, value: value(2) }, { ...asItStands, value: value(2) }, 'safety'],
+    [
+      'a direction turned, and half the value',
+      { ...lower, value: value(2) },
+      { ...higher, value: value(1) },
+      'safety',
+    ],
+    ['a value that is for safety from now on', { value: value(2) }, { ...lower, value: value(2) }, undefined],
+    ['the same, and half the value', { value: value(2) }, { ...lower, value: value(1) }, undefined],
+    ['the same, and twice the value', { value: value(2) }, { ...lower, value: value(4) }, 'value'],
+    ['another kind', { ...higher, value: value(2) }, { ...higher, value: exact(2) }, 'value'],
+    [
+      'another kind, and ten times the value',
+      { ...lower, value: value(2) },
+      { ...lower, value: exact(20) },
+      'value',
+    ],
+    ['another dimension', { ...higher, value: value(2) }, { ...higher, value: value(2, 'lb') }, 'value'],
+    [
+      'the same in another unit',
+      { ...lower, value: value(12) },
+      { ...lower, value: value(1, 'ft') },
+      undefined,
+    ],
+    ['another scope', higher, { ...higher, applies_to: 'Nothing at all.' }, 'applies_to'],
+    [
+      'another scope, and a stricter value',
+      { ...higher, value: value(2) },
+      { ...higher, value: value(3), applies_to: 'Nothing at all.' },
+      'applies_to',
+    ],
+    [
+      'a value with no direction',
+      { ...asItStands, value: value(2) },
+      { ...asItStands, value: value(1) },
+      'value',
+    ],
+    [
+      'a choice less of a value with no direction',
+      { ...asItStands, value: words('net', 'rail') },
+      { ...asItStands, value: words('net') },
+      'value',
+    ],
+  ])('%s', (_, before, after, at) => {
+    const source = { kind: 'practice' } as const;
+    const asks = needsReason({ before: rule({ source, ...before }), after: rule({ source, ...after }) });
+    expect(asks && (asks.at ?? 'no key')).toBe(at);
+  });
+
+  test.each<[what: string, before: Rule | undefined, after: Rule | undefined]>([
+    ['a rule that comes', undefined, rule(higher)],
+    // That stops by itself: ids are for ever.
+    ['a rule that goes', rule(higher), undefined],
+  ])('%s asks for none', (_, before, after) => expect(needsReason({ before, after })).toBeUndefined());
+});
+
 describe('versions', () => {
   test.each([
     ['2026.2', '2026.1', 1],
@@ -244,6 +402,16 @@ describe('beside what was published', () => {
       rules: { ...data.rules, [id]: { ...limit, value: { ...limit.value, rows } } },
     };
   };
+  const doubledWithRow = (limit: RuleValue): RuleValue =>
+    limit.kind === 'table'
+      ? {
+          ...limit,
+          rows: [
+            ...limit.rows.map((row) => row.map((cell, place) => (place === 2 ? 2 * Number(cell) : cell))),
+            ['gypsum 5/8 in', 48, 1],
+          ],
+        }
+      : limit;
   const told = (now: RulebookData, reasons: Reason[] = []) =>
     releaseProblems(
       now,
@@ -268,13 +436,37 @@ describe('beside what was published', () => {
   test('a limit that allows more stops at its line until its reason stands in the rulebook', () => {
     const [problem, ...more] = told(changed('2099.1', 2.3));
     expect(more).toEqual([]);
-    expect(problem).toMatchObject({ check: 'looser-without-reason', file: 'rules/ceiling/board.yaml' });
+    expect(problem).toMatchObject({ check: 'safety-without-reason', file: 'rules/ceiling/board.yaml' });
     expect(problem?.line).toBeGreaterThan(1);
     expect(
       told(changed('2099.1', 2.3), [{ rule: id, version: '2099.1', reason: 'A later edition.' }]),
     ).toEqual([]);
     // A reason given for an earlier version does not stand for this one.
     expect(told(changed('2099.1', 2.3), [{ rule: id, version: '2098.1', reason: 'x' }])).toHaveLength(1);
+  });
+
+  test.each<[what: string, change: (limit: Rule) => Rule, found: string]>([
+    [
+      'twice the load and a row more',
+      (limit) => ({ ...limit, value: doubledWithRow(limit.value) }),
+      'a looser safety value',
+    ],
+    ['no safety', ({ safety: _, ...limit }) => limit, 'another safety (none)'],
+  ])('%s stops at its line until its reason stands', (_, change, found) => {
+    const now = {
+      ...data,
+      version: '2099.1',
+      rules: { ...data.rules, [id]: change(data.rules[id] as Rule) },
+    };
+    expect(told(now)).toMatchObject([
+      {
+        file: 'rules/ceiling/board.yaml',
+        found: `${found} than in ${data.version}`,
+        expected: 'a reason for 2099.1 in reasons.yaml',
+        check: 'safety-without-reason',
+      },
+    ]);
+    expect(told(now, [{ rule: id, version: '2099.1', reason: 'A later edition.' }])).toEqual([]);
   });
 
   test('a rule that is gone stops: ids are for ever', () => {

@@ -55,9 +55,11 @@ export function diffRulebooks(before: RulebookData, after: RulebookData): RuleCh
 
 function changeOf(before: Rule | undefined, after: Rule | undefined): ChangeKind | undefined {
   if (!before || !after) return before ? 'gone' : after ? 'new' : undefined;
-  const way = after.safety ?? before.safety;
-  if (!same(shapeOf(before.value), shapeOf(after.value)) || before.safety !== after.safety) return 'meaning';
-  const value = valueChange(before.value, after.value, way);
+  const alike = same(shapeOf(before.value), shapeOf(after.value));
+  // By what was strict before: a direction that is turned makes no looser value stricter.
+  const value = alike ? valueChange(before.value, after.value, before.safety ?? after.safety) : 'meaning';
+  if (value === 'looser') return value;
+  if (before.safety !== after.safety) return 'meaning';
   if (value) return value;
   if (before.applies_to !== after.applies_to) return 'meaning';
   if (!same(before.source, after.source)) return 'source';

@@ -87,12 +87,22 @@ function judged(
   const strict: Movement | undefined =
     way === 'lower is stricter'
       ? 'down'
-      : way === 'higher is stricter' || way === 'narrower is stricter'
+      : way === 'higher is stricter' || (way === 'narrower is stricter' && range)
         ? 'up'
         : undefined;
   if (!strict) return 'value';
   return towards.every((each) => each === 'none' || each === strict) ? 'stricter' : 'looser';
 }
+
+/** The cells that a row is found by, with their units: the same number in another unit finds another row. */
+const keysOf = ({ columns, rows }: TableValue): string[] =>
+  rows.map((row) =>
+    JSON.stringify(
+      columns.flatMap(({ key, unit }, place) =>
+        key === undefined ? [] : [row[place] ?? null, unit ?? null],
+      ),
+    ),
+  );
 
 function tableChange(
   before: TableValue,
@@ -100,28 +110,36 @@ function tableChange(
   way: string | undefined,
 ): ValueChange | undefined {
   if (same(before.rows, after.rows) && same(before.columns, after.columns)) return undefined;
-  const keys = (table: TableValue) =>
-    table.rows.map((row) => row.filter((_, place) => table.columns[place]?.key !== undefined));
-  // Rows that came, went or answer to other keys: what is stricter can't be told from the numbers alone.
-  if (!same(keys(before), keys(after))) return 'meaning';
-  const moved = before.rows.flatMap((row, line) =>
-    row.flatMap((cell, place) => {
-      const other = after.rows[line]?.[place];
-      const unit = (table: TableValue) => table.columns[place]?.unit ?? '1';
-      const amounts = (value: typeof cell | undefined, table: TableValue): Amount[] =>
-        typeof value === 'number'
-          ? [{ amount: value, unit: unit(table) }]
-          : Array.isArray(value)
-            ? value.map((amount) => ({ amount, unit: unit(table) }))
-            : [];
-      const [from, to] = [amounts(cell, before), amounts(other, after)];
-      if (typeof cell === 'string' && cell !== other) return ['up', 'down'] as Movement[];
-      return from.length === to.length
-        ? from.map((each, end) => movement(each, to[end]))
-        : (['up', 'down'] as Movement[]);
-    }),
-  );
-  return judged(moved, way, false);
+  const [old, now] = [keysOf(before), keysOf(after)];
+  const moved = before.rows.flatMap((row, line) => {
+    const other = after.rows[now.indexOf(old[line] ?? '')];
+    return other ? rowMovements([row, before], [other, after]) : [];
+  });
+  const numbers = judged(moved, way, false);
+  if (same(old, now) || numbers === 'looser') return numbers;
+  // Rows that came, went or answer to other keys: what is stricter can't be told from the numbers of the others alone.
+  return 'meaning';
+}
+
+type TableRow = TableValue['rows'][number];
+
+/** Which way did each number of a row go? A word that is another goes both ways: neither is stricter. */
+const rowMovements = (
+  [row, before]: readonly [TableRow, TableValue],
+  [other, after]: readonly [TableRow, TableValue],
+): Movement[] =>
+  row.flatMap((cell, place): Movement[] => {
+    const [from, to] = [amountsIn(row, before, place), amountsIn(other, after, place)];
+    if ((typeof cell === 'string' && cell !== other[place]) || from.length !== to.length)
+      return ['up', 'down'];
+    return from.map((each, end) => movement(each, to[end]));
+  });
+
+/** The numbers of a cell, in the unit of its column: none of a word, two of a range. */
+function amountsIn(row: TableRow, table: TableValue, place: number): Amount[] {
+  const [cell, unit] = [row[place], table.columns[place]?.unit ?? '1'];
+  if (typeof cell === 'number') return [{ amount: cell, unit }];
+  return Array.isArray(cell) ? cell.map((amount) => ({ amount, unit })) : [];
 }
 
 /**

@@ -15,10 +15,10 @@ export interface PartApart {
 type Documents = Readonly<Record<string, SourceDocument>>;
 
 /** What stands for a part that only one of the two has. */
-const NONE = 'none';
+export const NONE = 'none';
 
 /** Where a value comes from, a text for each part that may differ by itself. */
-function sourceTexts(source: RuleSource, documents: Documents): Readonly<Record<string, string>> {
+export function sourceTexts(source: RuleSource, documents: Documents): Readonly<Record<string, string>> {
   const derived = source.kind === 'derived';
   return {
     Source:

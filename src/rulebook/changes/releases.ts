@@ -2,10 +2,14 @@ import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { join, relative } from 'node:path';
 import { readRulebookJson } from '../export/json.ts';
 import type { Problem } from '../problem.ts';
-import { type Entry, problemAt, type RuleFiles } from '../rule-files.ts';
+import { type Entry, problemAt, problemAtKey, type RuleFiles } from '../rule-files.ts';
 import type { RulebookData } from '../rulebook.ts';
 import type { Reason } from '../schema.ts';
+import { type CautionChange, diffCautions } from './caution-diff.ts';
+import { cautionParts } from './caution-parts.ts';
+import { cautionProblems } from './caution-problems.ts';
 import { diffRulebooks, type RuleChange } from './diff.ts';
+import { needsReason } from './needs-reason.ts';
 import { type PartApart, partsApart } from './parts-apart.ts';
 
 /** Where the rulebooks that were published are kept, below the folder of the rules: one exported file a version, never changed. */
@@ -43,6 +47,7 @@ export interface VersionChanges {
   readonly from: string;
   readonly to: string;
   readonly changes: readonly (RuleChange & { readonly parts: readonly PartApart[] })[];
+  readonly cautions: readonly (CautionChange & { readonly parts: readonly PartApart[] })[];
 }
 
 /** Every step from one published version to the next, and on to the rulebook at hand; the newest first. */
@@ -56,12 +61,16 @@ export function changesByVersion(data: RulebookData, releases: readonly Rulebook
         ...change,
         parts: partsApart(change, [from.documents, to.documents]),
       }));
-      return { from: from.version, to: to.version, changes };
+      const cautions = diffCautions(from, to).map((change) => ({
+        ...change,
+        parts: cautionParts(change, [from, to]),
+      }));
+      return { from: from.version, to: to.version, changes, cautions };
     })
     .reverse();
 }
 
-/** Why a safety value was let looser in a version, if a reason stands in the rulebook. */
+/** Why a safety value or a caution was let looser in a version, or changed so that it may be, if a reason stands in the rulebook. */
 export const reasonFor = (reasons: readonly Reason[], version: string, rule: string): string | undefined =>
   reasons.find((each) => each.rule === rule && each.version === version)?.reason;
 
@@ -89,16 +98,21 @@ export function recallProblems(
 
 /**
  * What is wrong with a rulebook beside those that were published? A published version must stay as it is; an id is for ever; and a safety
- * value that got looser needs its reason.
+ * value that got looser, or may have, needs its reason, as a caution does that is gone or of a lower level.
  */
 export function releaseProblems(
   data: RulebookData,
-  { rules, reasons, versionFile }: Pick<RuleFiles, 'rules' | 'reasons' | 'versionFile'>,
+  {
+    rules,
+    cautions,
+    reasons,
+    versionFile,
+  }: Pick<RuleFiles, 'rules' | 'cautions' | 'reasons' | 'versionFile'>,
   releases: readonly RulebookData[],
 ): Problem[] {
   const same = releases.find(({ version }) => version === data.version);
   if (same) {
-    const [first] = diffRulebooks(same, data);
+    const [first] = [...diffRulebooks(same, data), ...diffCautions(same, data)];
     if (!first) return [];
     return [
       {
@@ -111,26 +125,34 @@ export function releaseProblems(
   }
   const [latest] = changesByVersion(data, releases);
   const given = reasons.map(({ entry }) => entry);
-  return (latest?.changes ?? []).flatMap((change): Problem[] => {
+  if (!latest) return [];
+  const ofCautions = cautionProblems(
+    latest.cautions,
+    [latest.from, latest.to],
+    { cautions, versionFile },
+    (id) => reasonFor(given, data.version, id) !== undefined,
+  );
+  const ofRules = latest.changes.flatMap((change): Problem[] => {
     if (change.kind === 'gone')
       return [
         {
           ...versionFile,
-          found: `no rule ${change.id}, which ${latest?.from} had`,
+          found: `no rule ${change.id}, which ${latest.from} had`,
           expected: 'it to stay, or to be an alias of the rule that took its place',
           check: 'permanent-id',
         },
       ];
-    if (change.kind !== 'looser' || reasonFor(given, data.version, change.id)) return [];
+    const asks = needsReason(change);
+    if (!asks || reasonFor(given, data.version, change.id)) return [];
     const entry = rules.find(({ id }) => id === change.id) as Entry<unknown>;
+    const found = `${asks.found} than in ${latest.from}`;
+    const expected = `a reason for ${data.version} in reasons.yaml`;
+    const check = 'safety-without-reason';
     return [
-      problemAt(
-        entry,
-        ['value'],
-        `a safety value looser than in ${latest?.from}`,
-        `a reason for ${data.version} in reasons.yaml`,
-        'looser-without-reason',
-      ),
+      asks.at === undefined
+        ? problemAtKey(entry, found, expected, check)
+        : problemAt(entry, [asks.at], found, expected, check),
     ];
   });
+  return [...ofRules, ...ofCautions];
 }
