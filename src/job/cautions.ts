@@ -14,10 +14,12 @@ export function cautionsFor(
   const { job, rows, load, hot } = plan;
   const at = (place: PlacedCaution['at'], ids: readonly CautionId[]): PlacedCaution[] =>
     [...new Set(ids)].map((id) => ({ id, at: place }));
-  const holes = rows.flatMap((row) => row.holes);
+  // Of another way in no hole is cut, and nothing is to be said of where it lies.
+  const cut = wayTaken(job) === USUAL_WAY ? rows : [];
+  const holes = cut.flatMap((row) => row.holes);
   const layout: CautionId[] = ['caution.layout.framing'];
   if (lacksTrusses(job.roof, job.home.length, rules)) layout.push('caution.layout.trusses-unknown');
-  if (rows.some((row) => row.outcome !== 'meets every rule')) layout.push('caution.layout.departs');
+  if (cut.some((row) => row.outcome !== 'meets every rule')) layout.push('caution.layout.departs');
   if (holes.some((hole) => hole.overSeam)) layout.push('caution.layout.over-seam');
   if (holes.some((hole) => hole.movedFar)) layout.push('caution.layout.moved-far');
   return [
@@ -45,12 +47,11 @@ const surveyStops = ({ openStops }: WorkedJob['readiness']): CautionId[] =>
  * Cautions that keep the plan's figures behind them until they are settled: an open stop of the survey, a ceiling that can't carry, holes in a
  * roof that nobody goes on.
  */
-export const heldBy = ({ job, cautions, readiness }: WorkedJob): PlacedCaution[] => {
-  const noWay = job.survey.roof_carries === 'nobody goes on it' && wayTaken(job) === USUAL_WAY;
-  const stops: readonly CautionId[] = [
-    ...surveyStops(readiness),
-    ...(noWay ? (['caution.roof.carries-crew'] as const) : []),
-  ];
+export const heldBy = ({
+  cautions,
+  readiness,
+}: Pick<WorkedJob, 'cautions' | 'readiness'>): PlacedCaution[] => {
+  const stops = surveyStops(readiness);
   return cautions.filter(
     ({ id, at }) =>
       (at === 'ceiling' && (id === 'caution.ceiling.unrated' || id === 'caution.ceiling.overloaded')) ||

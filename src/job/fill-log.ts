@@ -1,25 +1,52 @@
 import { bagsFor, tooFewToTell } from '../calc/fill/bags.ts';
-import { type OpeningSoFar, openingSoFar } from '../calc/log/opening.ts';
-import { amountIn, minus, named, plus, type Quantity, quantity } from '../quantity/quantity.ts';
+import { type OpeningSoFar, openingSoFar, tooFewToJudge } from '../calc/log/opening.ts';
+import {
+  amountIn,
+  compare,
+  excess,
+  minus,
+  named,
+  over,
+  plus,
+  type Quantity,
+  quantity,
+  times,
+} from '../quantity/quantity.ts';
 import type { Rulebook } from '../rulebook/rulebook.ts';
 import { type LogEntry, wayOf } from './log-entries.ts';
 import { type Opening, openingsOf } from './openings.ts';
 import type { WorkedJob } from './planned.ts';
 
 /** An opening of the plan with what went in through it. */
-export interface LoggedOpening extends OpeningSoFar {
+export interface LoggedOpening extends Omit<OpeningSoFar, 'verdict'> {
   readonly opening: Opening;
+  readonly state: 'filling' | 'full';
+  /** Why nothing more goes in, where the crew said so: the plan asks it for no more. */
+  readonly notFilled: LogEntry['not_filled'];
+  readonly verdict: OpeningSoFar['verdict'] | 'full, judged with its stretch' | 'not filled';
+}
+
+/** Openings side by side that each take too little to be judged alone: counted and judged together. */
+export interface LoggedStretch extends OpeningSoFar {
+  readonly name: string;
+  readonly side: Opening['side'];
+  readonly openings: readonly LoggedOpening[];
   readonly state: 'filling' | 'full';
 }
 
 /** The whole job's bags as they went in. */
 export interface FillLog {
   readonly openings: readonly LoggedOpening[];
+  /** Of the openings those that are counted together, a stretch after the other. */
+  readonly stretches: readonly LoggedStretch[];
   /** Why the openings are not known, in a sentence; undefined where they are. */
   readonly unknown: string | undefined;
   readonly used: Quantity<'pieces'>;
   /** Bags the plan still asks for in openings that are not full; undefined while the openings are not known. */
   readonly stillToGo: Quantity<'pieces'> | undefined;
+  /** Bags that openings closed as full, or not filled, are short of the plan; and that others took beyond it. */
+  readonly short: Quantity<'pieces'>;
+  readonly beyondPlan: Quantity<'pieces'>;
   /** On the truck at the start: as typed, else as many as the plan loads. */
   readonly loaded: Quantity<'pieces'>;
   /** Below 0 where more was used than was loaded: one of the two counts is wrong. */
@@ -34,11 +61,94 @@ export interface FillLog {
   readonly strays: readonly LogEntry[];
 }
 
+const NO_DENSITY = quantity(0, 'lb/ft3');
+
 /** Does the hose or tube not go into this opening at all? */
 const shut = ({ reached }: Opening): boolean => amountIn(reached, 'in3') < 1e-6;
 
 /** What is blown through an opening: what the hose reaches. Into one that it does not go into, the whole goes in some other way. */
 const toBlow = (opening: Opening): Quantity<'volume'> => (shut(opening) ? opening.volume : opening.reached);
+
+/** Does the plan still ask for bags here? */
+const isOpen = ({
+  state,
+  notFilled,
+}: Pick<LoggedOpening, 'state'> & Partial<Pick<LoggedOpening, 'notFilled'>>): boolean =>
+  state === 'filling' && !notFilled;
+
+/** As many openings are counted together at the most: more would hide where it went wrong. */
+const MOST_TOGETHER = 8;
+
+/** The openings of one side, in order, that each take too little to be judged alone: no one of them by itself, and about as many in each. */
+function runsOf(openings: readonly LoggedOpening[], rules: Rulebook): readonly (readonly LoggedOpening[])[] {
+  const runs: LoggedOpening[][] = [[]];
+  for (const each of openings) {
+    const run = runs.at(-1) ?? [];
+    if (!tooFewToJudge(each.planned, rules)) runs.push([]);
+    else if (run.length === 0 || run[0]?.opening.side === each.opening.side) run.push(each);
+    else runs.push([each]);
+  }
+  return runs
+    .flatMap((run) => {
+      const parts = Math.ceil(run.length / MOST_TOGETHER);
+      return Array.from({ length: parts }, (_, part) =>
+        run.slice(Math.round((part * run.length) / parts), Math.round(((part + 1) * run.length) / parts)),
+      );
+    })
+    .filter(({ length }) => length > 1);
+}
+
+function stretchesOf(
+  openings: readonly LoggedOpening[],
+  plan: WorkedJob,
+  rules: Rulebook,
+  highestDensity: Quantity<'density'> | undefined,
+): LoggedStretch[] {
+  const { density, bag_weight: bagWeight } = plan.job.fill;
+  const double = new Set(openings.map(({ opening }) => opening.side)).size > 1;
+  // On either side by turns in the plan, on one side after the other in the log.
+  const bySide = (['back', 'front'] as const).flatMap((side) =>
+    openings.filter(({ opening, notFilled }) => opening.side === side && !notFilled),
+  );
+  return runsOf(bySide, rules).map((run): LoggedStretch => {
+    const volume = run.map(({ opening }) => toBlow(opening)).reduce(plus);
+    const bags = run.map((each) => each.bags).reduce(plus);
+    const state = run.some(isOpen) ? 'filling' : 'full';
+    const [first, last] = [run[0]?.opening, run.at(-1)?.opening];
+    return {
+      ...openingSoFar({ volume, density, bagWeight, highestDensity }, bags, state, rules),
+      name: `${first?.what}s ${first?.number} to ${last?.number}${double ? `, ${first?.side} side` : ''}`,
+      side: first?.side ?? 'back',
+      state,
+      openings: run.map((each) => withinStretch(each, bagWeight, highestDensity)),
+    };
+  });
+}
+
+function verdictWithin({ notFilled, state, bags }: LoggedOpening): LoggedOpening['verdict'] {
+  if (notFilled) return 'not filled';
+  if (state === 'full') return 'full, judged with its stretch';
+  return bags.amount === 0 ? 'not begun' : 'filling';
+}
+
+const QUARTER_BAG = quantity(0.25, 'bag');
+
+/**
+ * An opening of a stretch: whether it is light or heavy is told of the stretch alone. A count begins and ends at the nearest quarter, so only
+ * what is overloaded by more than a quarter of a bag is told of it.
+ */
+function withinStretch(
+  each: LoggedOpening,
+  bagWeight: Quantity<'weight of a piece'>,
+  highestDensity: Quantity<'density'> | undefined,
+): LoggedOpening {
+  const surely = over(times(excess(each.bags, QUARTER_BAG), bagWeight), toBlow(each.opening));
+  return {
+    ...each,
+    verdict: verdictWithin(each),
+    cautions: highestDensity && compare(surely, highestDensity) > 0 ? ['caution.ceiling.overloaded'] : [],
+  };
+}
 
 /**
  * How does the job stand after the bags that went in so far, opening by opening of the way in that is taken? An opening that is filled but
@@ -51,18 +161,26 @@ export function fillLog(plan: WorkedJob, rules: Rulebook): FillLog {
   const planned = found.known ? found.openings : [];
   const isOf = (entry: LogEntry, { way, side, number }: Opening) =>
     wayOf(entry) === way && entry.side === side && entry.opening === number;
+  // Where the ceiling is overloaded already, it carries no fill at all, of any density.
+  const { verdict, highestDensity = verdict === 'does not carry it' ? NO_DENSITY : undefined } = plan.load;
   const openings = planned.map((opening): LoggedOpening => {
     const entry = entries.find((each) => isOf(each, opening));
     const state = entry?.state ?? 'filling';
     const { density, bag_weight } = fill;
     const soFar = openingSoFar(
-      { volume: toBlow(opening), density, bagWeight: bag_weight, highestDensity: plan.load.highestDensity },
+      { volume: toBlow(opening), density, bagWeight: bag_weight, highestDensity },
       entry?.bags ?? quantity(0, 'bag'),
       state,
       rules,
     );
-    return { ...soFar, opening, state };
+    const notFilled = entry?.not_filled;
+    if (!notFilled) return { ...soFar, opening, state, notFilled };
+    return { ...soFar, opening, state, notFilled, verdict: 'not filled', cautions: [] };
   });
+  const stretches = stretchesOf(openings, plan, rules, highestDensity);
+  const together = new Map(stretches.flatMap((each) => each.openings.map((one) => [one.opening.name, one])));
+  // What a stretch took is counted once, and not bay by bay: quarters shared out are no count of a bay.
+  const counted = [...stretches, ...openings.filter(({ opening }) => !together.has(opening.name))];
   // While the openings are not known, no entry can be told to be a stray.
   const strays = found.known
     ? entries.filter((entry) => !planned.some((opening) => isOf(entry, opening)))
@@ -70,11 +188,7 @@ export function fillLog(plan: WorkedJob, rules: Rulebook): FillLog {
   const sum = (all: readonly Quantity<'pieces'>[]) => all.reduce(plus, quantity(0, 'bag'));
   const used = named(sum(entries.map(({ bags }) => bags)), 'n used', 'Bags used');
   const stillToGo = found.known
-    ? named(
-        sum(openings.filter(({ state }) => state === 'filling').map(({ left }) => left)),
-        'n go',
-        'Bags still to go in',
-      )
+    ? named(sum(counted.filter(isOpen).map(({ left }) => left)), 'n go', 'Bags still to go in')
     : undefined;
   const leftOver = planned.reduce(
     (all, opening) => plus(all, minus(opening.volume, toBlow(opening))),
@@ -84,7 +198,18 @@ export function fillLog(plan: WorkedJob, rules: Rulebook): FillLog {
   const loaded = log.on_truck ?? plan.bagsToLoad;
   const left = named(minus(loaded, used), 'n truck', 'Bags left on the truck');
   return {
-    openings,
+    openings: openings.map((each) => together.get(each.opening.name) ?? each),
+    stretches,
+    short: named(
+      sum(counted.filter((each) => !isOpen(each)).map(({ left }) => left)),
+      'n short',
+      'Bags short of the plan',
+    ),
+    beyondPlan: named(
+      sum(counted.map(({ bags, planned }) => excess(bags, planned))),
+      'n over',
+      'Bags beyond the plan',
+    ),
     unknown: found.known ? undefined : found.why,
     used,
     stillToGo,

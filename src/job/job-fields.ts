@@ -66,7 +66,7 @@ export const jobFields = {
   old: groupField('Old insulation', 'What lies in the cavity now.', {
     depth: optional(
       lengthField('do', 'Depth', 'As it lies on the ceiling; nothing where there is none.', '2 in', {
-        zero: 'allowed',
+        zero: 'or none',
         most: '6 ft',
       }),
     ),
@@ -107,6 +107,13 @@ export const jobFields = {
         opening: countField('Opening', 'Its number in the plan.', '1', { least: 1, most: 99 }),
         bags: bagsBlown,
         state: openingState,
+        not_filled: optional(
+          choiceField('Not filled', 'Why nothing more goes in here.', [
+            'neither hose nor tube goes in',
+            'filled from another opening',
+            'left empty on purpose',
+          ]),
+        ),
       },
       // A bay every 16 in on both edges of the longest home, and a few more.
       160,

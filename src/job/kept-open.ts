@@ -1,10 +1,10 @@
 import { type ClearSpace, clearSpace } from '../calc/before/clear-space.ts';
 import type { HotThing } from '../calc/before/hot-things.ts';
 import { USUAL_FLUE } from '../calc/before/rings.ts';
+import { ridgeAcross } from '../calc/cavity/opening.ts';
 import type { Section } from '../calc/cavity/section.ts';
 import type { KeptOpen } from '../calc/cavity/volume.ts';
 import { hotKinds } from '../calc/holes/fields.ts';
-import { ridgeAcross } from '../calc/marks/opening.ts';
 import { amountIn, byMethod, type Quantity, smaller } from '../quantity/quantity.ts';
 import type { Rulebook } from '../rulebook/rulebook.ts';
 import type { JobValues } from './job-fields.ts';

@@ -10,6 +10,17 @@ export type LogEntry = NonNullable<JobValues['log']['openings']>[number];
 /** The way that was taken when an entry was made. */
 export const wayOf = ({ way = USUAL_WAY }: LogEntry): Way => way;
 
+/** What an entry is called whose opening is no longer in the plan: by its way, since the plan may go by another. */
+export const strayName = (entry: LogEntry): string =>
+  `${openingNames[wayOf(entry)]} ${entry.opening} of the ${wayOf(entry)}, ${entry.side} side`;
+
+/** What an opening of each way in is called. */
+export const openingNames = {
+  'roof holes': 'Hole',
+  'gable end': 'Lane',
+  'lifted roof edge': 'Bay',
+} as const satisfies Readonly<Record<Way, string>>;
+
 /** Can the entries of a log be true? @throws EntriesClash for bags not in quarters, and for an opening entered twice. */
 export function checkLog({ openings = [] }: JobValues['log']): void {
   for (const [place, entry] of openings.entries()) checkEntry(entry, place, openings);

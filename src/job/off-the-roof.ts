@@ -1,6 +1,6 @@
+import { ridgeAcross } from '../calc/cavity/opening.ts';
 import type { Section } from '../calc/cavity/section.ts';
 import { EntriesClash } from '../calc/declare/calculation.ts';
-import { ridgeAcross } from '../calc/marks/opening.ts';
 import { format } from '../quantity/format.ts';
 import { amountIn, type Quantity, quantity } from '../quantity/quantity.ts';
 import type { JobValues } from './job-fields.ts';

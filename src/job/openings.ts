@@ -6,6 +6,7 @@ import type { edgeBayFields, gableLaneFields } from '../calc/ways/fields.ts';
 import { lanesFrom } from '../calc/ways/lanes-declaration.ts';
 import { amountIn, minus, named, plus, type Quantity } from '../quantity/quantity.ts';
 import type { Rulebook } from '../rulebook/rulebook.ts';
+import { openingNames } from './log-entries.ts';
 import { halves } from './parts/home.ts';
 import { type PartOutcome, workPart } from './parts/part.ts';
 import { gableLanesPart, liftedEdgePart } from './parts/ways.ts';
@@ -38,11 +39,7 @@ export type Openings =
 type Sided = Omit<Opening, 'name' | 'way' | 'what'>;
 
 /** What an opening of each way in is called. */
-export const openingOf: Readonly<Record<Way, Opening['what']>> = {
-  'roof holes': 'Hole',
-  'gable end': 'Lane',
-  'lifted roof edge': 'Bay',
-};
+export const openingOf: Readonly<Record<Way, Opening['what']>> = openingNames;
 
 /** Old insulation fills a shallow eave up to the roof: through a lane or a bay there, nothing is filled. */
 const takesFill = ({ volume }: Sided): boolean => amountIn(volume, 'in3') > 1e-6;

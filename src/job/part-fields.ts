@@ -1,7 +1,7 @@
 import { exhaustDuctCalculation } from '../calc/air/declaration.ts';
 import { existingField, homeFields, roomsField } from '../calc/air/fields.ts';
 import { cavityVentilation } from '../calc/before/cavity-ventilation-declaration.ts';
-import { readinessFields } from '../calc/before/readiness-fields.ts';
+import { extraFields, readinessFields } from '../calc/before/readiness-fields.ts';
 import { dust } from '../calc/crew/dust/declaration.ts';
 import { fall } from '../calc/crew/fall/declaration.ts';
 import { heat as heatBand } from '../calc/crew/heat/declaration.ts';
@@ -42,6 +42,10 @@ const { part: _part, insulation: _insulation, bag_weight: _weight, ...prefilled 
 export const partFieldGroups = {
   survey: groupField('The survey', 'What was looked at before the fill; empty counts as not looked at.', {
     ...readinessFields,
+    connectors: {
+      ...extraFields.connectors,
+      hint: 'What a licensed heating mechanic said of each that is entered with the roof, by its kind.',
+    },
     bare_metal: optional(cavityVentilation.fields.bare_metal),
   }),
   ways: groupField(

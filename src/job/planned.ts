@@ -1,6 +1,7 @@
 import type { Readiness } from '../calc/before/readiness.ts';
 import type { FreeSection, Section } from '../calc/cavity/section.ts';
 import type { CeilingLoad } from '../calc/ceiling/load.ts';
+import type { FieldProblem } from '../calc/declare/read-fields.ts';
 import type { Remark } from '../calc/declare/remark.ts';
 import type { ResistancePerInch } from '../calc/fill/resistance.ts';
 import type { Departure, RuleName } from '../calc/holes/search.ts';
@@ -70,4 +71,6 @@ export interface WorkedJob {
   /** What the plan of holes is for, where another way in is taken. */
   readonly ofWay: readonly Remark[];
   readonly remarks: readonly Remark[];
+  /** Entries beside the plan that could not be read: the parts that ask for them wait. */
+  readonly unread?: readonly FieldProblem[];
 }

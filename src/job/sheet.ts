@@ -1,14 +1,21 @@
-import { besideLimit, mostThatPasses } from '../calc/ceiling/load.ts';
+import { besideLimit, mostThatPasses, ofEngineer } from '../calc/ceiling/load.ts';
 import { remarkText } from '../calc/declare/remark.ts';
 import { clashSentence, departureSentence } from '../calc/holes/words.ts';
 import { format } from '../quantity/format.ts';
+import { quantity } from '../quantity/quantity.ts';
 import type { CautionWords, Rulebook } from '../rulebook/rulebook.ts';
 import { cautionSentence } from './caution-words.ts';
 import { heldBy } from './cautions.ts';
+import { ofDensityBlown } from './density-blown.ts';
 import { fillLog } from './fill-log.ts';
+import { strayName } from './log-entries.ts';
+import { ofCover } from './other-cover.ts';
 import { partLines } from './part-lines.ts';
 import { workParts } from './parts/parts.ts';
 import type { PlannedRow, WorkedJob } from './planned.ts';
+import { settling } from './settling.ts';
+import { USUAL_WAY, wayTaken } from './way-taken.ts';
+import { ofWells } from './wells.ts';
 
 const tape = { tape: 8 } as const;
 
@@ -29,14 +36,17 @@ export function jobSheet(
     head,
     '',
     'HELD: nothing is blown before this is settled.',
-    ...held.map(({ id }) => cautionSentence(cautions[id], rules)),
+    ...settling(plan, rules).flatMap(({ id, entries }) => [
+      cautionSentence(cautions[id], rules),
+      `  Settled by: ${entries.map(({ label, field }) => `${label} (${field})`).join('; ')}.`,
+    ]),
     ...(behindStops
       ? ['', 'Behind these stops, to be talked over only:', '', ...planLines(plan, cautions, rules)]
       : [
           '',
           'The figures stay behind these stops. To print them all the same, add --behind-stops.',
           '',
-          ...ceilingLines(plan),
+          ...ceilingLines(plan, rules),
           ...workParts(plan, rules).flatMap((outcome) => partLines(outcome, cautions, rules)),
         ]),
   ].join('\n');
@@ -51,14 +61,16 @@ function planLines(
     plan.cautions.filter((each) => each.at === at).map(({ id }) => cautionSentence(cautions[id], rules));
   return [
     ...said('ceiling'),
-    ...ceilingLines(plan),
+    ...ceilingLines(plan, rules),
     '',
     'BEFORE YOU START',
     ...said('before'),
     '',
     'HOLES',
     ...said('layout'),
-    ...plan.rows.flatMap(rowLines),
+    ...(wayTaken(plan.job) === USUAL_WAY
+      ? [...ofCover(plan.job).map((words) => `  ${words}`), ...plan.rows.flatMap(rowLines)]
+      : plan.ofWay.map((remark) => `  ${remarkText(remark)}`)),
     '',
     'FILL',
     ...said('fill'),
@@ -68,14 +80,14 @@ function planLines(
           `  ${format(plan.resistance.value, { figures: 3 })}, between ${format(plan.resistance.low, { figures: 3 })} and ${format(plan.resistance.high, { figures: 3 })}, from ${plan.resistance.from}`,
         ]
       : []),
-    ...[...plan.ofWay, ...plan.remarks].map((remark) => `  ${remarkText(remark)}`),
+    ...[...ofWells(plan.job), ...plan.remarks].map((remark) => `  ${remarkText(remark)}`),
     ...logLines(plan, cautions, rules),
     ...workParts(plan, rules, true).flatMap((outcome) => partLines(outcome, cautions, rules)),
   ];
 }
 
 /** What the ceiling carries, and what would pass. */
-const ceilingLines = ({ load }: WorkedJob): string[] => [
+const ceilingLines = ({ job, load }: WorkedJob, rules: Rulebook): string[] => [
   `CEILING: ${load.verdict}`,
   `  on it at the deepest place ${format(load.total, besideLimit(load.total, load.limit))}${load.limit ? `, it may carry ${format(load.limit)}` : ''}`,
   ...(load.highestDensity && load.greatestDepth
@@ -83,6 +95,8 @@ const ceilingLines = ({ load }: WorkedJob): string[] => [
         `  passes up to ${format(load.highestDensity, mostThatPasses)}, or to ${format(load.greatestDepth, { ...tape, ...mostThatPasses })} of new fill`,
       ]
     : []),
+  ...ofEngineer(job.ceiling, load.limit).map((words) => `  ${words}`),
+  ...ofDensityBlown(job, rules).map((remark) => `  ${remarkText(remark)}`),
 ];
 
 /** The log, once a bag went in. */
@@ -98,6 +112,11 @@ function logLines(
     '',
     'FILL LOG',
     `  ${format(log.used)} in, ${format(log.left)} left on the truck, ${log.stillToGo ? `${format(log.stillToGo, count)} to go` : 'what is to go is not known'}`,
+    ...(log.short.amount > 0 || log.beyondPlan.amount > 0
+      ? [
+          `  closed ${format(log.short, count)} short of the plan; ${format(log.beyondPlan, count)} beyond it elsewhere`,
+        ]
+      : []),
     ...(log.unknown ? [`  ${log.unknown}`] : []),
     ...(log.beyondReach
       ? [
@@ -105,17 +124,22 @@ function logLines(
         ]
       : []),
     ...log.openings.map(
-      ({ opening, bags, planned, density, verdict }) =>
-        `  ${opening.name}: ${format(bags)} of ${format(planned, count)}, ${format(density, count)}: ${verdict}`,
+      ({ opening, bags, planned, density, verdict, notFilled }) =>
+        `  ${opening.name}: ${format(bags)} of ${format(planned, count)}, ${format(density, count)}: ${notFilled ? `not filled, ${notFilled}` : verdict}`,
     ),
-    ...[...new Set(log.openings.flatMap((opening) => opening.cautions))].map((id) =>
+    ...log.stretches.map(
+      ({ name, bags, planned, density, verdict }) =>
+        `  ${name} together: ${format(bags)} of ${format(planned, count)}, ${format(density, count)}: ${verdict}`,
+    ),
+    ...log.strays.map((entry) => `  ${strayName(entry)}: ${format(entry.bags)}, no longer in the plan`),
+    ...[...new Set([...log.openings, ...log.stretches].flatMap((opening) => opening.cautions))].map((id) =>
       cautionSentence(cautions[id], rules),
     ),
   ];
 }
 
 function rowLines(row: PlannedRow): string[] {
-  const heading = `  ${row.side} side: ${row.holes.length} holes, ${row.outcome}`;
+  const heading = `  ${row.side} side: ${format(quantity(row.holes.length, 'hole'))}, ${row.outcome}`;
   const trouble =
     row.clash.length > 0
       ? [`  ${clashSentence(row.clash)}`, ...row.departures.map((each) => `  ${departureSentence(each)}`)]

@@ -1,21 +1,80 @@
+import type { ExtraSurvey, Survey } from '../calc/before/readiness-fields.ts';
+import { isConnector } from '../calc/before/rings.ts';
 import { EntriesClash } from '../calc/declare/calculation.ts';
 import { hotKinds } from '../calc/holes/fields.ts';
 import type { JobValues } from './job-fields.ts';
+import { USUAL_WAY, wayTaken } from './way-taken.ts';
+
+/** The hot flues that are placed on the roof. */
+const hotFlues = ({ roof }: JobValues) =>
+  (roof.obstacles ?? []).filter(({ what }) => hotKinds.includes(what));
 
 /**
- * Does the survey agree with what was placed on the roof and in the ceiling? "None" beside one that is placed is a slip in one of the two, and
- * either way fill could lie against something hot.
- * @throws EntriesClash for a survey that found no flue, or no light, where one is entered.
+ * Does the survey agree with what was placed on the roof and in the ceiling? What one of them knows and the other does not is a slip in one
+ * of the two, and either way fill could lie against something hot.
+ * @throws EntriesClash for a survey that found no flue, or no light, where one is entered; for one that found some where none is; and for
+ * lights that are rated in one and not in the other.
  */
-export function checkSurveyAgrees({ survey, roof, ceiling }: JobValues): void {
-  const flues = (roof.obstacles ?? []).filter(({ what }) => hotKinds.includes(what)).length;
-  const lights = (ceiling.lights ?? []).length;
+export function checkSurveyAgrees(job: JobValues): void {
+  const { survey, ceiling, fill } = job;
+  const flues = hotFlues(job).length;
+  const lights = ceiling.lights ?? [];
+  const unrated = lights.filter(({ kind }) => kind === 'light, not rated for contact').length;
   if (survey.flues === 'none' && flues > 0)
     refuse('survey.flues', 'Flues and chimneys', `"none" in the survey, and ${flues} hot on the roof`);
-  if (survey.lights === 'none' && lights > 0)
-    refuse('survey.lights', 'Recessed lights', `"none" in the survey, and ${lights} in the ceiling`);
+  if (survey.lights === 'none' && lights.length > 0)
+    refuse('survey.lights', 'Recessed lights', `"none" in the survey, and ${lights.length} in the ceiling`);
+  if (survey.lights === 'all rated for contact' && unrated > 0)
+    refuse(
+      'survey.lights',
+      'Recessed lights',
+      `"all rated for contact" in the survey, and ${unrated} not rated in the ceiling`,
+    );
+  // What is not shielded yet holds the plan; once it is, its place is asked for.
+  if (survey.flues === 'all shielded' && flues === 0)
+    askForPlace(
+      'roof.obstacles',
+      'Vents, flues and skylights',
+      'no hot flue, and "all shielded" in the survey',
+    );
+  if (survey.lights === 'not rated, held clear' && unrated === 0)
+    askForPlace(
+      'ceiling.lights',
+      'Recessed lights',
+      'none that is not rated, and "not rated, held clear" in the survey',
+    );
+  // Fill may touch the others, wherever they are; cellulose keeps off all of them.
+  if (survey.lights === 'all rated for contact' && lights.length === 0 && fill.material === 'cellulose')
+    askForPlace(
+      'ceiling.lights',
+      'Recessed lights',
+      'none, and "all rated for contact" in the survey, which cellulose keeps off too',
+    );
+}
+
+/**
+ * The survey with what the rest of the job adds to it: a single-wall connector that is placed waits for a mechanic until the survey says
+ * that one has looked; a roof that nobody goes on has no holes cut in it.
+ */
+export function surveyOf(job: JobValues): Survey & ExtraSurvey {
+  const { connectors, bare_metal: _ventilation, ...survey } = job.survey;
+  const placed = hotFlues(job).some(({ kind }) => kind !== undefined && isConnector(kind));
+  return {
+    ...survey,
+    connectors: placed ? (connectors ?? 'no mechanic has looked') : undefined,
+    roof_holes: wayTaken(job) === USUAL_WAY ? 'yes' : 'no',
+  };
 }
 
 function refuse(field: string, label: string, found: string): never {
   throw new EntriesClash({ field, label, found, expected: 'the two to agree: mend the one that is wrong' });
+}
+
+function askForPlace(field: string, label: string, found: string): never {
+  throw new EntriesClash({
+    field,
+    label,
+    found,
+    expected: 'the place of each, so that room is kept for it; or mend the survey',
+  });
 }

@@ -1,12 +1,17 @@
 import { type FormatOptions, format, formatNumber } from '../quantity/format.ts';
 import { amountIn, quantity } from '../quantity/quantity.ts';
 import { isUnitName, type UnitName, units } from '../quantity/units.ts';
-import type { RecordedFigure } from './record.ts';
 
 /** A number has no more digits than this: two that differ, differ in these. */
 const ALL_DIGITS = 17;
 
-type Amount = Pick<RecordedFigure, 'text' | 'amount' | 'unit'>;
+/** What of a figure is told. */
+interface Amount {
+  readonly text: string;
+  /** Absent for a figure in words. */
+  readonly amount?: number;
+  readonly unit?: string;
+}
 
 /**
  * The amount of a figure in the unit of another; undefined where there is none, or the unit measures something else.

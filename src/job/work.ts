@@ -1,7 +1,7 @@
 import { readiness } from '../calc/before/readiness.ts';
 import { cavitySection, freeSection } from '../calc/cavity/section.ts';
 import { fillVolume, keptOpenVolume } from '../calc/cavity/volume.ts';
-import { ceilingLoad } from '../calc/ceiling/load.ts';
+import { ceilingLoad, engineersLoad } from '../calc/ceiling/load.ts';
 import { EntriesClash } from '../calc/declare/calculation.ts';
 import type { FieldProblem, Read } from '../calc/declare/read-fields.ts';
 import type { Remark } from '../calc/declare/remark.ts';
@@ -13,6 +13,7 @@ import { layOut } from '../calc/holes/search.ts';
 import { inUnit, minus, named, number, type Quantity, times } from '../quantity/quantity.ts';
 import type { Rulebook } from '../rulebook/rulebook.ts';
 import { cautionsFor } from './cautions.ts';
+import { densityBlown } from './density-blown.ts';
 import type { JobValues } from './job-fields.ts';
 import { hotPlaces, keptOpen } from './kept-open.ts';
 import { checkLog } from './log-entries.ts';
@@ -20,7 +21,7 @@ import { checkOnTheRoof } from './off-the-roof.ts';
 import { oldOnceFilled } from './old-once-filled.ts';
 import type { WorkedJob } from './planned.ts';
 import { type FindLayout, planRow } from './rows.ts';
-import { checkSurveyAgrees } from './survey-agrees.ts';
+import { checkSurveyAgrees, surveyOf } from './survey-agrees.ts';
 import { USUAL_WAY, wayTaken } from './way-taken.ts';
 
 /**
@@ -94,13 +95,14 @@ function worked(job: JobValues, rules: Rulebook, findLayout: FindLayout): Worked
   const load = ceilingLoad(
     job.ceiling.board,
     job.ceiling.framing,
-    { depth: deepestNewFill(section, old), density: job.fill.density },
+    { depth: deepestNewFill(section, old), density: densityBlown(job, rules) },
     oldOnCeiling(job, rules),
     rules,
+    engineersLoad(job.ceiling),
   );
 
   const toLoad = bagsToLoad(bags, rules);
-  const ready = readiness(job.survey, job.home.built, rules);
+  const ready = readiness(surveyOf(job), job.home.built, rules);
 
   return {
     job,

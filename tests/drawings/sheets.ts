@@ -63,7 +63,10 @@ export const jobs: readonly [what: string, entries: JobEntries][] = [
       ],
     }),
   ],
-  ['a roof too short for a hole', exampleWith({ 'home.length': '6 ft', 'roof.obstacles': [] })],
+  [
+    'a roof too short for a hole',
+    exampleWith({ 'home.length': '6 ft', 'roof.obstacles': [], 'survey.flues': 'none' }),
+  ],
   ['a fill without a published R', exampleWith({ 'fill.density': '3 lb/ft3' })],
   ['lengths in metres', exampleWith({ 'home.length': '20.1 m', 'cavity.width': '4.2 m' })],
   ['trusses and seams not known', exampleWith({ 'roof.truss_spacing': '', 'roof.seam_spacing': '' })],

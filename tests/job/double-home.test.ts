@@ -104,6 +104,7 @@ test('a wedge of 12 in by 10 ft, 40 ft long on either side, takes 400 ft3 in 20 
       'roof.truss_spacing': '',
       'roof.first_truss': '',
       'roof.obstacles': [],
+      'survey.flues': 'none',
       old: {},
     }),
   );

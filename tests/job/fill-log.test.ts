@@ -114,7 +114,7 @@ describe('the log of a job that is not filled through roof holes', () => {
 
   test('what lies beyond the reach of the hose is in no lane’s bags, and stands by itself', () => {
     // No flue, about which nothing is filled.
-    const reach = { 'hose.reach': '20 ft', 'roof.obstacles': [] };
+    const reach = { 'hose.reach': '20 ft', 'roof.obstacles': [], 'survey.flues': 'none' };
     const log = fillLog(taken('gable end', reach), rules);
     // Of 66 ft the hose comes 20 ft from either end, so 26/66 are left over of each lane, the roof being as deep all along.
     const beyond = log.beyondReach?.amount ?? 0;
@@ -131,6 +131,7 @@ describe('the log of a job that is not filled through roof holes', () => {
       'hose.reach': '3 ft',
       old: {},
       'roof.obstacles': [],
+      'survey.flues': 'none',
     });
     // From 3 in at the eave the roof rises 12 in over 84: 36 in in it is 3 + 36/7 = 8.142857 in high. Of (3 + 15)/2 x 84 = 756 in2 that is
     // (3 + 8.142857)/2 x 36 = 200.5714. Two chords of 1 1/2 in over 1 1/2 of every 24 in take 0.1875 in of either: 740.25 and 193.8214.

@@ -1,17 +1,15 @@
 import { describe, expect, test } from 'vitest';
 import { heldBy } from '../../src/job/cautions.ts';
-import { exampleWith, planOf, told } from './entries.ts';
+import { workParts } from '../../src/job/parts/parts.ts';
+import { exampleWith, planOf, rules, told } from './entries.ts';
+
+const lightOf = (kind: string) => [{ kind, along: '12 ft', side: 'back', from_eave: '4 ft', across: '7 in' }];
+const flueOf = (kind: string) => [
+  { what: 'furnace flue', along: '46 ft 6 in', side: 'back', from_peak: '1 ft 6 in', across: '12 in', kind },
+];
 
 describe('a survey that found none of what is entered is told off', () => {
-  const light = [
-    {
-      kind: 'light, not rated for contact',
-      along: '12 ft',
-      side: 'back',
-      from_eave: '4 ft',
-      across: '7 in',
-    },
-  ];
+  const light = lightOf('light, not rated for contact');
   test.each([
     // The example has one furnace flue on its roof, and no light.
     ['no flue, and one on the roof', { 'survey.flues': 'none' }, 'survey.flues'],
@@ -26,7 +24,68 @@ describe('a survey that found none of what is entered is told off', () => {
   });
 });
 
+describe('what the survey found and nobody placed is asked for', () => {
+  const rated = lightOf('light, rated for contact and airtight');
+  const cellulose = { 'fill.material': 'cellulose', 'fill.density': '1.6 lb/ft3' };
+  test.each<[string, Record<string, unknown>, string | undefined]>([
+    ['a shielded flue', { 'roof.obstacles': [] }, 'roof.obstacles'],
+    ['a vent alone is no flue', { 'roof.obstacles.1.what': 'plumbing vent' }, 'roof.obstacles'],
+    ['a light held clear', { 'survey.lights': 'not rated, held clear' }, 'ceiling.lights'],
+    [
+      'a light held clear, and a rated one placed',
+      { 'survey.lights': 'not rated, held clear', 'ceiling.lights': rated },
+      'ceiling.lights',
+    ],
+    [
+      'rated lights, and one placed that is not',
+      {
+        'survey.lights': 'all rated for contact',
+        'ceiling.lights': lightOf('light, not rated for contact'),
+      },
+      'survey.lights',
+    ],
+    [
+      'rated lights in cellulose',
+      { ...cellulose, 'survey.lights': 'all rated for contact' },
+      'ceiling.lights',
+    ],
+    ['rated lights that glass fibre may bury', { 'survey.lights': 'all rated for contact' }, undefined],
+    // The stop of the survey holds the plan, and tells more.
+    ['a flue without a shield', { 'roof.obstacles': [], 'survey.flues': 'some not shielded' }, undefined],
+  ])('%s', (_, changes, field) => {
+    const [sentence] = told(exampleWith(changes));
+    if (field === undefined) expect(sentence).toBeUndefined();
+    else expect(sentence).toContain(`(${field}): found`);
+  });
+});
+
+describe('a single-wall connector holds the plan until a mechanic has looked at it', () => {
+  const connector = { 'roof.obstacles': flueOf('connector, solid fuel') };
+  const stands = { ...connector, 'survey.connectors': 'a mechanic let each stand' };
+  const vent = { 'roof.obstacles': flueOf('listed double-wall vent or chimney') };
+  test.each<[string, Record<string, unknown>, string[], string]>([
+    ['nobody has looked', connector, ['caution.flue.connector'], 'not ready'],
+    ['a mechanic has', stands, [], 'ready'],
+    ['a listed vent', vent, [], 'ready'],
+  ])('%s', (_, changes, held, verdict) => {
+    const plan = planOf(exampleWith(changes));
+    expect(heldBy(plan).map(({ id }) => id)).toEqual(held);
+    // The sheet of the survey tells the same.
+    const [outcome] = workParts(plan, rules).filter(({ name }) => name === 'readiness');
+    const { verdict: said, stops } = (outcome?.state === 'answered' && outcome.answer.figures) || {};
+    expect([said?.value, stops?.value]).toEqual([verdict, expect.objectContaining({ amount: held.length })]);
+  });
+});
+
 describe('a roof that nobody goes on', () => {
+  test('and that holes are to be cut in is not ready, on the sheet of the survey too', () => {
+    const verdict = (changes: Record<string, unknown>) =>
+      planOf(exampleWith({ 'survey.roof_carries': 'nobody goes on it', ...changes })).readiness.verdict;
+    expect([verdict({}), verdict({ 'ways.chosen': 'gable end' })]).toEqual(['not ready', 'ready']);
+    const [outcome] = workParts(planOf(exampleWith({ 'survey.roof_carries': 'nobody goes on it' })), rules);
+    expect(outcome?.state === 'answered' && outcome.answer.figures.verdict?.value).toBe('not ready');
+  });
+
   const held = (changes: Record<string, unknown>) =>
     heldBy(planOf(exampleWith({ 'survey.roof_carries': 'nobody goes on it', ...changes }))).map(
       ({ id }) => id,

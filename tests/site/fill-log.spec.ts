@@ -101,3 +101,29 @@ test(
     await expect(page.locator('.problems')).toContainText('on the sheet Plan');
   },
 );
+
+test('small bays are counted together, on a page that a thumb gets through', ONCE, async ({ page }) => {
+  await page.setViewportSize({ width: 360, height: 740 });
+  await page.goto('/plan/ways-in/');
+  await page.locator('#field-ways-chosen').selectOption('lifted roof edge');
+  await page.locator('#field-ways-edges').selectOption('both edges');
+  await page
+    .getByRole('navigation', { name: 'Sheets of this job' })
+    .getByRole('link', { name: 'Fill log' })
+    .click();
+  const first = page.getByRole('region', { name: /^Bays 1 to \d, back side$/ });
+  await first.getByRole('button', { name: '+ 1 bag' }).first().click();
+  await expect(first.locator('output').first()).toContainText('1 bag of');
+  await expect(page.getByRole('region', { name: /^At hand/ })).toContainText('Bays 1 to');
+  expect(await page.evaluate(() => document.documentElement.scrollHeight)).toBeLessThan(14000);
+  await first.getByText('One by one').click();
+  await expect(page.getByRole('region', { name: 'Bay 1, back side', exact: true })).toBeVisible();
+});
+
+test('an opening that nothing goes into says why, and asks for no more', ONCE, async ({ page }) => {
+  await page.goto('/plan/fill-log/');
+  const toGo = page.locator('#plan .figures').first();
+  await hole(page, 5).getByLabel('Nothing more goes in here').selectOption('filled from another opening');
+  await expect(hole(page, 5)).toContainText('not filled');
+  await expect(toGo).toContainText('Bags short of the plan');
+});

@@ -131,3 +131,61 @@ test('the R typed from the maker’s paper stands on the receipt, and no other',
   await page.getByLabel('Which one').fill('coverage chart, row R 30');
   await expect(paper).toContainText('R-30');
 });
+
+test('a list that may be left empty has one empty choice, and each answer once', ONCE, async ({ page }) => {
+  await page.goto('/plan/before/');
+  const options = page.getByLabel('Leaks').locator('option');
+  expect(await options.allTextContents()).toEqual(['', 'none found', 'leaks found', 'not looked at']);
+});
+
+test('a price that can’t be read holds the savings, and neither plan nor log', ONCE, async ({ page }) => {
+  await page.goto('/plan/heat/');
+  await page.getByLabel('Cost of the work').fill('much');
+  await page.getByLabel('Degree-days').focus();
+  await expect(answers(page)).toContainText('Effective R after');
+  await expect(answers(page).getByRole('alert')).toContainText('Cost of the work');
+  await sheet(page, 'Fill log').click();
+  await expect(page.getByRole('button', { name: '+ 1 bag' }).first()).toBeVisible();
+  await expect(answers(page).locator('.waiting').first()).toContainText(
+    'Not read: Cost of the work, on the sheet Heat and savings',
+  );
+});
+
+test(
+  'a stop leads to the entry that settles it, and a choice among the ways in is not behind it',
+  ONCE,
+  async ({ page }) => {
+    await page.goto('/plan/before/');
+    await page.getByLabel('Roof under the crew').selectOption('nobody goes on it');
+    await expect(answers(page)).toContainText('not ready');
+    await sheet(page, 'Plan').click();
+    await answers(page).getByRole('link', { name: 'The way taken, on the sheet Ways in' }).click();
+    await expect(page.locator('caption', { hasText: 'The three ways in' })).toBeVisible();
+    await page.getByLabel('The way taken').selectOption('gable end');
+    await expect(answers(page)).not.toContainText('holds the plan');
+  },
+);
+
+test('holes of a plan that cuts none are folded away, and not on paper', ONCE, async ({ page }) => {
+  await page.goto('/plan/ways-in/');
+  await page.getByLabel('The way taken').selectOption('gable end');
+  await expect(page.getByRole('navigation', { name: 'Onward' })).toContainText('Fill from the gable end');
+  await sheet(page, 'Plan').click();
+  await expect(answers(page)).toContainText('the holes of this plan are not cut');
+  await expect(page.getByRole('heading', { name: 'Holes' })).toBeHidden();
+  await page.getByText('Holes of the plan, not to be cut').click();
+  await expect(page.getByRole('heading', { name: 'Holes' })).toBeVisible();
+  await page.emulateMedia({ media: 'print' });
+  await expect(page.getByRole('heading', { name: 'Holes' })).toBeHidden();
+});
+
+test('a fill too heavy tells before its fold what would pass', ONCE, async ({ page }) => {
+  await page.goto('/plan/');
+  await page
+    .getByLabel('Density of the fill')
+    .or(page.locator('#field-fill-density'))
+    .first()
+    .fill('2 lb/ft3');
+  await expect(answers(page).getByText('Highest density that passes').first()).toBeVisible();
+  await expect(answers(page)).toContainText('no lesser depth can be planned');
+});

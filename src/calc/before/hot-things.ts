@@ -48,7 +48,7 @@ export const hotThingFields = {
   }),
   old_depth: optional(
     lengthField('do', 'Of it, old insulation', 'What lies there now and stays.', '2 in', {
-      zero: 'allowed',
+      zero: 'or none',
       most: '6 ft',
     }),
   ),

@@ -1,5 +1,5 @@
 import type { CautionId } from '../../generated/rule-types.ts';
-import type { Answers, LookedAt } from './readiness-fields.ts';
+import type { Answers, ExtraSurvey, LookedAt } from './readiness-fields.ts';
 
 /** What an answer means for the fill; the state of an open condition is the level of its caution. */
 export type Meaning =
@@ -78,6 +78,21 @@ export const meanings: { readonly [N in LookedAt]: { readonly [A in Answers<N>]:
     ),
   },
 };
+
+/** Every answer about a single-wall connector. */
+export const connectorMeanings: { readonly [A in NonNullable<ExtraSurvey['connectors']>]: Meaning } = {
+  'a mechanic let each stand': clear('The fill keeps the distance that listing and local code ask for.'),
+  'no mechanic has looked': stop(
+    'caution.flue.connector',
+    'A licensed heating mechanic says what may stand there before any fill.',
+  ),
+};
+
+/** What a roof that nobody goes on means where holes are to be cut in it. */
+export const holesInRoof = stop(
+  'caution.roof.carries-crew',
+  'Holes are to be cut in it, and nobody goes on it: take another way in.',
+);
 
 /**
  * The caution that a condition is asked by: what its gravest answer trips.

@@ -2,7 +2,7 @@ import { number, quantity } from '../../quantity/quantity.ts';
 import { calculation, type Figure } from '../declare/calculation.ts';
 import { optional, yearField } from '../declare/field.ts';
 import { readiness, smallPaintJob } from './readiness.ts';
-import { notLookedAt, readinessFields } from './readiness-fields.ts';
+import { extraFields, notLookedAt, readinessFields } from './readiness-fields.ts';
 
 export const readinessCheck = calculation({
   name: 'readiness',
@@ -13,6 +13,7 @@ export const readinessCheck = calculation({
   fields: {
     built: optional(yearField('Year built', 'From the data plate, or from the papers.', '1979')),
     ...readinessFields,
+    ...extraFields,
   },
   example: {
     built: '1979',

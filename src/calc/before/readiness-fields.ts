@@ -60,7 +60,25 @@ export const readinessFields = {
   ]),
 } as const;
 
+/** What only some homes are asked; left empty, it is no condition of this one. */
+export const extraFields = {
+  connectors: optional(
+    choiceField(
+      'Single-wall connectors',
+      'What a licensed heating mechanic said of each that passes through the cavity. Left empty where there is none.',
+      ['a mechanic let each stand', 'no mechanic has looked'],
+    ),
+  ),
+  roof_holes: optional(
+    choiceField('Holes in the roof', 'Is the cavity filled through holes that are cut in the roof?', [
+      'yes',
+      'no',
+    ]),
+  ),
+} as const;
+
 export type Survey = Values<typeof readinessFields>;
+export type ExtraSurvey = Values<typeof extraFields>;
 export type LookedAt = keyof Survey;
 /** The answers of one condition, once it has been looked at. */
 export type Answers<N extends LookedAt> = Exclude<NonNullable<Survey[N]>, typeof notLookedAt>;

@@ -1,8 +1,15 @@
 import type { CautionId } from '../../generated/rule-types.ts';
 import type { Rulebook } from '../../rulebook/rulebook.ts';
 import { type Remark, said } from '../declare/remark.ts';
-import { type Meaning, meanings, restsOn } from './meanings.ts';
-import { type LookedAt, notLookedAt, readinessFields, type Survey } from './readiness-fields.ts';
+import { connectorMeanings, holesInRoof, type Meaning, meanings, restsOn } from './meanings.ts';
+import {
+  type ExtraSurvey,
+  extraFields,
+  type LookedAt,
+  notLookedAt,
+  readinessFields,
+  type Survey,
+} from './readiness-fields.ts';
 
 const readinessVerdicts = ['ready', 'not ready', 'not looked at everywhere'] as const;
 export type ReadinessVerdict = (typeof readinessVerdicts)[number];
@@ -11,7 +18,7 @@ export type ConditionState = 'clear' | 'stop' | 'warn' | 'not looked at';
 
 /** One condition of the list: what was found, and what that means for the fill. */
 export interface Condition {
-  readonly name: LookedAt | 'paint' | 'asbestos';
+  readonly name: LookedAt | 'connectors' | 'paint' | 'asbestos';
   readonly label: string;
   readonly answer: string;
   readonly state: ConditionState;
@@ -34,13 +41,23 @@ export interface Readiness {
 
 /**
  * Is the home ready to be filled, and if not, what stands in the way? An empty answer counts as not looked at, and so do
- * paint and asbestos where the year is not known. One open stop makes it not ready, whatever else was not looked at.
+ * paint and asbestos where the year is not known. One open stop makes it not ready, whatever else was not looked at. A roof that nobody
+ * goes on is no stop by itself, but one for holes in it.
  * Source of the method: ours; each condition's caution names its own.
  * @example readiness({}, undefined, rules).verdict // => 'not looked at everywhere'
  */
-export function readiness(survey: Survey, built: number | undefined, rules: Rulebook): Readiness {
-  const conditions = [
-    ...(Object.keys(readinessFields) as LookedAt[]).map((name) => looked(name, survey[name])),
+export function readiness(
+  { connectors, roof_holes, ...survey }: Survey & Partial<ExtraSurvey>,
+  built: number | undefined,
+  rules: Rulebook,
+): Readiness {
+  const holesForNobody = survey.roof_carries === 'nobody goes on it' && roof_holes === 'yes';
+  const conditions: readonly Condition[] = [
+    ...(Object.keys(readinessFields) as LookedAt[]).map((name) => ({
+      ...looked(name, survey[name]),
+      ...(name === 'roof_carries' && holesForNobody ? holesInRoof : {}),
+    })),
+    ...(connectors ? [connectorsFound(connectors)] : []),
     fromYear(
       'paint',
       'Paint',
@@ -88,6 +105,14 @@ function looked<N extends LookedAt>(name: N, given: Survey[N]): Condition {
     ...(meanings[name] as Readonly<Record<string, Meaning>>)[answer],
   } as Condition;
 }
+
+const connectorsFound = (answer: NonNullable<ExtraSurvey['connectors']>): Condition => ({
+  name: 'connectors',
+  label: extraFields.connectors.label,
+  answer,
+  restsOn: 'caution.flue.connector',
+  ...connectorMeanings[answer],
+});
 
 const unseen = (name: Condition['name'], label: string, restsOn: CautionId): Condition => ({
   name,

@@ -51,7 +51,8 @@ export function ringOfFlue(
   rules: Rulebook,
 ): Ring {
   const published = publishedRing(kind, rules);
-  if (!listed) return published;
+  // A single-wall connector is too hot for any listing to let the fill touch it: clearSpace refuses such a one.
+  if (!listed || (isConnector(kind) && listed.amount === 0)) return published;
   // A masonry chimney has no listing that could make its air space less.
   if (kind === 'masonry chimney') return widest(published, { ring: listed, from: LISTING });
   return { ring: listed, from: LISTING };

@@ -4,7 +4,7 @@ import { calculation, EntriesClash, type Figure } from '../declare/calculation.t
 import { lengthField, optional, quantityField } from '../declare/field.ts';
 import { type Remark, said } from '../declare/remark.ts';
 import { boards, ceilingFields } from './fields.ts';
-import { besideLimit, ceilingLoad, mostThatPasses, type NewFill } from './load.ts';
+import { besideLimit, ceilingLoad, engineersLoad, mostThatPasses, type NewFill, ofEngineer } from './load.ts';
 
 interface Given {
   readonly depth: Quantity<'length'> | undefined;
@@ -17,7 +17,7 @@ export const ceiling = calculation({
   title: 'Ceiling load',
   question: 'Will the ceiling carry the fill at its deepest place?',
   method:
-    'Depth times density is the weight on the board; the old insulation’s is added. It is held against the published limit for that board on that framing. A board without a published limit is unrated: nothing is guessed for it.',
+    'Depth times density is the weight on the board; the old insulation’s is added. It is held against the published limit for that board on that framing. A board without a published limit is unrated: nothing is guessed for it, and an engineer’s written load settles it.',
   fields: {
     ...ceilingFields,
     depth: optional(
@@ -51,7 +51,7 @@ export const ceiling = calculation({
     ),
     old_depth: optional(
       lengthField('do', 'Depth of the old insulation', 'As it lies now.', '2 in', {
-        zero: 'allowed',
+        zero: 'or none',
         most: '6 ft',
       }),
     ),
@@ -86,7 +86,14 @@ export const ceiling = calculation({
       depth: values.old_depth,
       density: values.old_density ?? rules.range('thermal.batt.light-density').high,
     };
-    const load = ceilingLoad(values.board, values.framing, newFill(values), old, rules);
+    const load = ceilingLoad(
+      values.board,
+      values.framing,
+      newFill(values),
+      old,
+      rules,
+      engineersLoad(values),
+    );
     const figures: Record<string, Figure> = {
       verdict: { label: 'The ceiling', value: load.verdict },
       total: {
@@ -114,7 +121,10 @@ export const ceiling = calculation({
     return {
       figures,
       cautions: load.cautions,
-      remarks: values.old_depth && !values.old_density ? [oldDensityTaken(rules)] : [],
+      remarks: [
+        ...ofEngineer(values, load.limit),
+        ...(values.old_depth && !values.old_density ? [oldDensityTaken(rules)] : []),
+      ],
     };
   },
 });

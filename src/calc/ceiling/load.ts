@@ -56,6 +56,42 @@ const sideAsPrinted = (load: Quantity<'load'>, limit: Quantity<'load'>, figures:
     Number(load.amount.toPrecision(figures)) - Number(amountIn(limit, load.unit as 'lb/ft2').toPrecision(4)),
   );
 
+/** What an engineer wrote of a ceiling, as it is entered. */
+export interface Engineers {
+  readonly engineer_load?: Quantity<'load'> | undefined;
+  readonly engineer?: string | undefined;
+}
+
+/** The load that an engineer gave in writing; without who gave it, it is nobody's, and does not count. */
+export const engineersLoad = ({ engineer_load, engineer }: Engineers): Quantity<'load'> | undefined =>
+  engineer ? engineer_load : undefined;
+
+/**
+ * What may a board on its framing carry? The published limit of the two; an engineer's load where there is none, or where it is less.
+ * Undefined where neither is known, and nothing is guessed.
+ * @example loadLimit('wood-fibre panel', quantity(16, 'in'), rules) // => undefined
+ */
+export function loadLimit(
+  board: string,
+  framing: Quantity<'length'>,
+  rules: Rulebook,
+  engineers?: Quantity<'load'>,
+): Quantity<'load'> | undefined {
+  const published = rules.find('ceiling.board.limit', { board, framing }, 'load')?.low;
+  if (!engineers) return published;
+  return published && compare(published, engineers) <= 0 ? published : engineers;
+}
+
+/** Whose limit a ceiling is held against, in a sentence, where it is an engineer's; and that one does not count yet. */
+export function ofEngineer(given: Engineers, limit: Quantity<'load'> | undefined): string[] {
+  const { engineer_load, engineer } = given;
+  if (!engineer_load) return [];
+  if (!engineer) return ['An engineer’s load counts once it is told who gave it.'];
+  return limit === engineer_load
+    ? [`What the ceiling may carry was given in writing by: ${engineer}. Keep the paper with the job.`]
+    : ['The published limit of this board is no more than the engineer’s load, and holds.'];
+}
+
 /** New fill by its depth and density, or by the weight per area on its label. */
 export type NewFill =
   | { readonly depth: Quantity<'length'>; readonly density: Quantity<'density'> }
@@ -67,7 +103,8 @@ const weightOn = (depth: Quantity<'length'>, density: Quantity<'density'>): Quan
 
 /**
  * Does the ceiling carry the fill at its deepest place, with the old insulation added?
- * The board's limit is the published one for its kind and framing; a board or framing without one is unrated, and nothing is guessed.
+ * The board's limit is the published one for its kind and framing; a board or framing without one is unrated unless an engineer gave a
+ * load for it, and nothing is guessed.
  * By hand: 1 ft × 1.5 lb/ft3, and 0.5 ft × 1 lb/ft3 of old insulation.
  * @example ceilingLoad('gypsum 1/2 in', quantity(16, 'in'), { depth: quantity(1, 'ft'), density: quantity(1.5, 'lb/ft3') }, { depth: quantity(6, 'in'), density: quantity(1, 'lb/ft3') }, rules).total.amount.toFixed(6) // => '2.000000'
  */
@@ -77,6 +114,7 @@ export function ceilingLoad(
   fill: NewFill,
   old: { readonly depth: Quantity<'length'>; readonly density: Quantity<'density'> } | undefined,
   rules: Rulebook,
+  engineers?: Quantity<'load'>,
 ): CeilingLoad {
   const fresh =
     'weight' in fill
@@ -85,7 +123,7 @@ export function ceilingLoad(
   const oldLoad =
     old && named(weightOn(old.depth, old.density), 'qo', 'Weight of the old insulation on the ceiling');
   const total = named(oldLoad ? plus(fresh, oldLoad) : fresh, 'q', 'Weight on the ceiling');
-  const limit = rules.find('ceiling.board.limit', { board, framing }, 'load')?.low;
+  const limit = loadLimit(board, framing, rules, engineers);
   if (!limit) {
     return {
       new: fresh,
@@ -100,7 +138,7 @@ export function ceilingLoad(
   }
   const passes = compare(total, limit) <= 0;
   const left = named(oldLoad ? minus(limit, oldLoad) : limit, 'ql', 'Weight left for new fill');
-  const room = left.amount > 0 && 'depth' in fill;
+  const room = 'depth' in fill && (!oldLoad || compare(limit, oldLoad) > 0);
   return {
     new: fresh,
     old: oldLoad,

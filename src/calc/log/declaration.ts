@@ -72,7 +72,11 @@ export const openingLog = calculation({
         verdict: { label: 'The opening', value: soFar.verdict },
         density: { label: 'Density reached', value: soFar.density, format: { figures: 3 } },
         planned: { label: 'Bags planned', value: soFar.planned, format: { figures: 3 } },
-        left: { label: 'Bags the plan still asks for', value: soFar.left, format: { figures: 3 } },
+        left: {
+          label: state === 'full' ? 'Bags short of the plan' : 'Bags the plan still asks for',
+          value: soFar.left,
+          format: { figures: 3 },
+        },
         weight: { label: 'Weight blown so far', value: soFar.weight },
       },
       cautions: soFar.cautions,

@@ -2,6 +2,7 @@ import type { CautionId } from '../../generated/rule-types.ts';
 import {
   amountIn,
   compare,
+  excess,
   inUnit,
   larger,
   minus,
@@ -36,7 +37,7 @@ export interface OpeningPlan {
   readonly volume: Quantity<'volume'>;
   readonly density: Quantity<'density'>;
   readonly bagWeight: Quantity<'weight of a piece'>;
-  /** The highest density that the ceiling carries at this depth, where one is known. */
+  /** The highest density that the ceiling carries at this depth, where one is known; 0 where it carries nothing more. */
   readonly highestDensity?: Quantity<'density'> | undefined;
 }
 
@@ -48,7 +49,7 @@ export interface OpeningSoFar {
   readonly weight: Quantity<'weight'>;
   /** Weight so far over the whole volume: the density once the fill has spread through it. */
   readonly density: Quantity<'density'>;
-  /** What the plan still asks for; 0 where more went in than planned. */
+  /** What the plan still asks for, and of a full opening what it is short by; 0 where more went in than planned. */
   readonly left: Quantity<'pieces'>;
   readonly cautions: readonly CautionId[];
 }
@@ -58,6 +59,28 @@ const QUARTER = 0.25;
 const HALF_A_QUARTER = quantity(QUARTER / 2, 'bag');
 /** Bags are counted in quarters; floating arithmetic makes a quarter a trillionth more here and there. */
 const NOISE = 1e-9;
+
+/**
+ * Does an opening take so few bags that a count in quarters can't tell light from heavy? Then half a quarter is more than what counts as near
+ * enough, and several of them are judged together.
+ * @example tooFewToJudge(quantity(0.68, 'bag'), rules) // => true
+ */
+export const tooFewToJudge = (planned: Quantity<'pieces'>, rules: Rulebook): boolean =>
+  compare(times(planned, rules.value('fill.bag.near-enough')), HALF_A_QUARTER) < 0;
+
+/**
+ * Bags that went into several openings together, shared out among them as the plan has it, in quarters that add up to all of them.
+ * By hand: 1 bag over two alike.
+ * @example sharedOut(1, [0.7, 0.7]) // => [0.5, 0.5]
+ */
+export function sharedOut(bags: number, planned: readonly number[]): number[] {
+  const all = planned.reduce((sum, each) => sum + each, 0);
+  const inQuartersSoFar = (some: readonly number[]) =>
+    Math.round((bags * some.reduce((sum, each) => sum + each, 0)) / (all * QUARTER)) * QUARTER;
+  return planned.map(
+    (_, place) => inQuartersSoFar(planned.slice(0, place + 1)) - inQuartersSoFar(planned.slice(0, place)),
+  );
+}
 
 /** Are these bags a whole number of quarters? @example inQuarters(quantity(2.75, 'bag')) // => true */
 export function inQuarters(bags: Quantity<'pieces'>): boolean {
@@ -108,7 +131,7 @@ export function openingSoFar(
     planned,
     weight,
     density: reached,
-    left: named(larger(minus(planned, bags), quantity(0, 'bag')), 'n left', 'Bags the plan still asks for'),
+    left: named(excess(planned, bags), 'n left', 'Bags the plan still asks for'),
     cautions: [
       ...(highestDensity && compare(reached, highestDensity) > 0
         ? (['caution.ceiling.overloaded'] as const)

@@ -1,6 +1,5 @@
 import { format } from '../../quantity/format.ts';
 import {
-  amountIn,
   compare,
   inUnit,
   minus,
@@ -9,14 +8,12 @@ import {
   over,
   plus,
   type Quantity,
+  quantity,
   times,
 } from '../../quantity/quantity.ts';
 import type { Rulebook } from '../../rulebook/rulebook.ts';
 import { EntriesClash } from '../declare/calculation.ts';
 import type { PartValues } from './fields.ts';
-
-/** A weight this little below the label's, as a share, is a rounding error. */
-const NOISE = 1e-9;
 
 /** What the bags say of one part of the house. */
 export interface PartChecked {
@@ -42,10 +39,7 @@ export function checkPart(part: PartValues, place: number, rules: Rulebook): Par
   const blown = bags && bag_weight && named(times(bags, bag_weight), 'w', `Weight of the bags, ${part.part}`);
   const weight =
     blown && area && named(inUnit(over(blown, area), 'lb/ft2'), 'q', `Weight on the area, ${part.part}`);
-  const underWeight =
-    weight &&
-    label_weight &&
-    compare(weight, label_weight) < -NOISE * amountIn(label_weight, weight.unit as 'lb/ft2');
+  const underWeight = weight && label_weight && compare(weight, label_weight) < 0;
   const density =
     weight &&
     initial_thickness &&
@@ -59,7 +53,42 @@ export function checkPart(part: PartValues, place: number, rules: Rulebook): Par
     remarks.push(
       `${part.part}: the bags, the area and the thickness make ${format(density, { figures: 3 })}, not the ${format(installed_density)} stated; measure again. A tapered cavity has no one thickness, so there the two may differ.`,
     );
+  const most = beyondAnyFill(part, rules);
+  if (most)
+    remarks.push(
+      `${part.part}: the R and the thickness stated make more an inch than any ${part.insulation} of the rulebook, which is ${format(most, { figures: 3 })} at the most. Read the maker’s paper again.`,
+    );
   return { weight, underWeight, density, remarks };
+}
+
+/**
+ * The most R per inch that is published for the insulation, where the R stated over its thickness is more than that by more than our own
+ * estimates may be off: a slip of a key, or another row of the paper. It never becomes a figure of the receipt.
+ */
+function beyondAnyFill(
+  { insulation, r_value, settled_thickness, initial_thickness }: PartValues,
+  rules: Rulebook,
+): Quantity<'resistance per length'> | undefined {
+  const thickness = settled_thickness ?? initial_thickness;
+  if (!r_value || !thickness) return undefined;
+  const most = mostPerInch(insulation, rules);
+  const unsure = plus(number(1), rules.value('thermal.loose-fill.fit-uncertainty'));
+  return compare(over(r_value, thickness), times(most, unsure)) > 0 ? most : undefined;
+}
+
+/** The highest R per inch of the published table, whatever the density. */
+function mostPerInch(material: string, rules: Rulebook): Quantity<'resistance per length'> {
+  // The table is asked at every tenth of a pound, so that each of its rows answers.
+  const found = Array.from({ length: 100 }, (_, tenth) =>
+    rules.find(
+      'thermal.loose-fill.conductance',
+      { material, density: quantity((tenth + 1) / 10, 'lb/ft3') },
+      'r-per-inch',
+    ),
+  ).flatMap((row) => (row ? [row.high] : []));
+  const [first, ...rest] = found;
+  if (!first) throw new Error(`found no R per inch of ${material}, expected a row of the table`);
+  return rest.reduce((most, each) => (compare(each, most) > 0 ? each : most), first);
 }
 
 /** Are two densities within the share that counts as near enough? */

@@ -1,8 +1,9 @@
 import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
 import { type Entries, listAt } from '../../calc/declare/entries.ts';
-import { inQuarters } from '../../calc/log/opening.ts';
-import { fillLog, type LoggedOpening } from '../../job/fill-log.ts';
+import { inQuarters, sharedOut } from '../../calc/log/opening.ts';
+import { fillLog, type LoggedOpening, type LoggedStretch } from '../../job/fill-log.ts';
+import { jobFields } from '../../job/job-fields.ts';
 import { openingOf } from '../../job/openings.ts';
 import type { WorkedJob } from '../../job/planned.ts';
 import { USUAL_WAY } from '../../job/way-taken.ts';
@@ -18,6 +19,7 @@ import { inQuartersText } from './quarters.ts';
 const tape = { tape: 8 } as const;
 const three = { figures: 3 } as const;
 const LOG = ['log', 'openings'] as const;
+const whyNotFilled = jobFields.log.of.openings.of.not_filled.choices;
 
 /** How the place of an opening is told. */
 const from = { Hole: 'at', Lane: 'its hose from the eave', Bay: 'from' } as const;
@@ -43,17 +45,42 @@ export function FillLogView({ plan, entries, set }: SheetViewProps): JSX.Element
   const [touched, setTouched] = useState<string | undefined>();
   const atHand =
     // One that was closed as full takes no more.
-    log.openings.find((each) => each.opening.name === touched && each.state !== 'full') ??
-    log.openings.find(({ state }) => state !== 'full') ??
+    log.openings.find((each) => each.opening.name === touched && takesMore(each)) ??
+    log.openings.find(takesMore) ??
     log.openings[0];
-  const change = ({ opening: { way, side, number, name } }: LoggedOpening, bags: number, state: string) => {
-    setTouched(name);
-    // An entry without a way is of the usual one.
-    const taken = way === USUAL_WAY ? {} : { way };
-    const entry = { ...taken, side, opening: number, bags: `${bags} bags`, state };
-    const known = kept.findIndex((each) => isOf(each, { way, side, number }));
-    set(LOG, known < 0 ? [...kept, entry] : kept.map((each, place) => (place === known ? entry : each)));
+  const changeAll = (changes: readonly Change[]) => {
+    setTouched(changes[0]?.of.opening.name);
+    const after = [...kept];
+    for (const { of, bags, state, notFilled } of changes) {
+      const { way, side, number } = of.opening;
+      // An entry without a way is of the usual one.
+      const taken = way === USUAL_WAY ? {} : { way };
+      const why = notFilled ? { not_filled: notFilled } : {};
+      const entry = { ...taken, side, opening: number, bags: `${bags} bags`, state, ...why };
+      const known = after.findIndex((each) => isOf(each, { way, side, number }));
+      after[known < 0 ? after.length : known] = entry;
+    }
+    set(LOG, after);
   };
+  const change = (
+    of: LoggedOpening,
+    bags: number,
+    state: string,
+    notFilled: string | undefined = of.notFilled,
+  ) => changeAll([{ of, bags, state, notFilled }]);
+  const view = (of: LoggedOpening) => (
+    <Opening
+      key={of.opening.name}
+      of={of}
+      change={(bags, state, notFilled) => change(of, bags, state, notFilled)}
+    />
+  );
+  const stretchAtHand = log.stretches.find(({ openings }) =>
+    openings.some(({ opening }) => opening.name === atHand?.opening.name),
+  );
+  const inStretch = new Set(
+    log.stretches.flatMap((each) => each.openings.map(({ opening }) => opening.name)),
+  );
   return (
     <>
       <p class="answer">
@@ -64,6 +91,10 @@ export function FillLogView({ plan, entries, set }: SheetViewProps): JSX.Element
         <Counted label="Bags used" of={log.used} />
         <Counted label="Bags left on the truck" of={log.left} />
         {log.stillToGo ? <Row label="Bags still to go in by the plan" of={log.stillToGo} /> : null}
+        {log.short.amount > 0 ? (
+          <Row label="Bags short of the plan, where it is closed or not filled" of={log.short} />
+        ) : null}
+        {log.beyondPlan.amount > 0 ? <Row label="Bags beyond the plan" of={log.beyondPlan} /> : null}
       </dl>
       {log.left.amount < 0 ? (
         <p>More bags are logged than were on the truck: count the truck, or mend an entry.</p>
@@ -112,14 +143,21 @@ export function FillLogView({ plan, entries, set }: SheetViewProps): JSX.Element
         </p>
       ) : null}
       {log.unknown ? <p class="waiting">{log.unknown}</p> : null}
-      {log.openings.map((opening) => (
-        <Opening
-          key={opening.opening.name}
-          of={opening}
-          change={(bags, state) => change(opening, bags, state)}
-        />
+      {log.stretches.map((of) => (
+        <Stretch key={of.name} of={of} change={changeAll} view={view} />
       ))}
-      {atHand ? <AtHand of={atHand} change={(bags, state) => change(atHand, bags, state)} /> : null}
+      {log.openings.filter(({ opening }) => !inStretch.has(opening.name)).map(view)}
+      {atHand ? (
+        <AtHand
+          name={stretchAtHand?.name ?? atHand.opening.name}
+          of={stretchAtHand ?? atHand}
+          change={(bags) =>
+            stretchAtHand
+              ? changeAll(sharesOf(stretchAtHand, bags, stretchAtHand.state))
+              : change(atHand, bags, atHand.state)
+          }
+        />
+      ) : null}
     </>
   );
 }
@@ -145,20 +183,124 @@ const steps = [
   [1, '1 bag'],
 ] as const;
 
-interface OpeningProps {
+/** What becomes of the entry of an opening. */
+interface Change {
   readonly of: LoggedOpening;
-  readonly change: (bags: number, state: LoggedOpening['state']) => void;
+  readonly bags: number;
+  readonly state: string;
+  readonly notFilled: string | undefined;
 }
 
+const takesMore = ({ state, notFilled }: LoggedOpening): boolean => state !== 'full' && !notFilled;
+
+interface OpeningProps {
+  readonly of: LoggedOpening;
+  readonly change: (bags: number, state: LoggedOpening['state'], notFilled?: string) => void;
+}
+
+/** What becomes of each opening of a stretch that takes so many bags. */
+const sharesOf = ({ openings }: LoggedStretch, bags: number, state: string): Change[] => {
+  const planned = openings.map((each) => each.planned.amount);
+  const shares = sharedOut(bags, planned);
+  return openings.map((of, place) => ({ of, bags: shares[place] ?? 0, state, notFilled: undefined }));
+};
+
+/** Openings that each take too little to be judged alone, counted together; what they were counted is shared out among them. */
+function Stretch({
+  of,
+  change,
+  view,
+}: {
+  readonly of: LoggedStretch;
+  readonly change: (changes: readonly Change[]) => void;
+  readonly view: (of: LoggedOpening) => JSX.Element;
+}): JSX.Element {
+  const bags = of.bags.amount;
+  return (
+    <section class="opening" aria-label={of.name}>
+      <h2>{of.name}, counted together</h2>
+      <p class="count">
+        <output>
+          {inQuartersText(of.bags)} of {format(of.planned, three)}
+        </output>
+        <span>{of.verdict}</span>
+      </p>
+      <Cautions ids={of.cautions} />
+      <Counter bags={bags} state={of.state} change={(all, state) => change(sharesOf(of, all, state))} />
+      <dl class="figures">
+        <Row label="Density once spread through them" of={of.density} />
+        <Row
+          label={of.state === 'full' ? 'Bags short of the plan' : 'Bags the plan still asks for'}
+          of={of.left}
+        />
+      </dl>
+      <Fold title="One by one">
+        {() => (
+          <>
+            <p>
+              Each takes too little for a count in quarters to tell light from heavy, so they are judged
+              together. A count of all of them shares the bags out anew.
+            </p>
+            {of.openings.map(view)}
+          </>
+        )}
+      </Fold>
+    </section>
+  );
+}
+
+/** The taps of an opening, or of several that are counted together. */
+const Counter = ({
+  bags,
+  state,
+  change,
+}: {
+  readonly bags: number;
+  readonly state: LoggedOpening['state'];
+  readonly change: (bags: number, state: LoggedOpening['state']) => void;
+}): JSX.Element => (
+  <p class="counter">
+    {steps.map(([step, words]) => (
+      <button key={words} type="button" onClick={() => change(bags + step, state)}>
+        + {words}
+      </button>
+    ))}
+    <button
+      type="button"
+      class="plain"
+      disabled={bags === 0}
+      onClick={() => change(Math.max(0, bags - 0.25), state)}
+    >
+      − 1/4 bag
+    </button>
+    <button
+      type="button"
+      class="plain"
+      aria-pressed={state === 'full'}
+      onClick={() => change(bags, state === 'full' ? 'filling' : 'full')}
+    >
+      {state === 'full' ? 'Full: open it again' : 'It is full'}
+    </button>
+  </p>
+);
+
 /** The hole being filled, at the foot of a phone where the thumb is: the one touched last, or the first that is not full. */
-const AtHand = ({ of, change }: OpeningProps): JSX.Element => (
-  <section class="at-hand" aria-label={`At hand: ${of.opening.name.toLowerCase()}`}>
+const AtHand = ({
+  name,
+  of,
+  change,
+}: {
+  readonly name: string;
+  readonly of: Pick<LoggedOpening, 'bags' | 'planned'>;
+  readonly change: (bags: number) => void;
+}): JSX.Element => (
+  <section class="at-hand" aria-label={`At hand: ${name.toLowerCase()}`}>
     <p>
-      <strong>{of.opening.name}</strong>: {inQuartersText(of.bags)} of {format(of.planned, three)}
+      <strong>{name}</strong>: {inQuartersText(of.bags)} of {format(of.planned, three)}
     </p>
     <p class="counter">
       {steps.map(([step, words]) => (
-        <button key={words} type="button" onClick={() => change(of.bags.amount + step, of.state)}>
+        <button key={words} type="button" onClick={() => change(of.bags.amount + step)}>
           + {words}
         </button>
       ))}
@@ -167,7 +309,7 @@ const AtHand = ({ of, change }: OpeningProps): JSX.Element => (
 );
 
 function Opening({ of, change }: OpeningProps): JSX.Element {
-  const { name, at, what } = of.opening;
+  const { name, at, what, side, number } = of.opening;
   const bags = of.bags.amount;
   return (
     <section class="opening" aria-label={name}>
@@ -181,33 +323,26 @@ function Opening({ of, change }: OpeningProps): JSX.Element {
         <span>{of.verdict}</span>
       </p>
       <Cautions ids={of.cautions} />
-      <p class="counter">
-        {steps.map(([step, words]) => (
-          <button key={words} type="button" onClick={() => change(bags + step, of.state)}>
-            + {words}
-          </button>
-        ))}
-        <button
-          type="button"
-          class="plain"
-          disabled={bags === 0}
-          onClick={() => change(Math.max(0, bags - 0.25), of.state)}
-        >
-          − 1/4 bag
-        </button>
-        <button
-          type="button"
-          class="plain"
-          aria-pressed={of.state === 'full'}
-          onClick={() => change(bags, of.state === 'full' ? 'filling' : 'full')}
-        >
-          {of.state === 'full' ? 'Full: open it again' : 'It is full'}
-        </button>
-      </p>
+      <Counter bags={bags} state={of.state} change={(now, state) => change(now, state)} />
       <dl class="figures">
         <Row label="Density once spread through its stretch" of={of.density} />
-        <Row label="Bags the plan still asks for" of={of.left} />
+        <Row label={takesMore(of) ? 'Bags the plan still asks for' : 'Bags short of the plan'} of={of.left} />
       </dl>
+      {of.state === 'full' ? null : (
+        <div class="field">
+          <label for={`not-filled-${side}-${number}`}>Nothing more goes in here, because</label>
+          <select
+            id={`not-filled-${side}-${number}`}
+            value={of.notFilled ?? ''}
+            onChange={({ currentTarget }) => change(bags, of.state, currentTarget.value)}
+          >
+            <option value="">it is still to be filled</option>
+            {whyNotFilled.map((why) => (
+              <option key={why}>{why}</option>
+            ))}
+          </select>
+        </div>
+      )}
       <Fold title="How the density is worked out">
         {() => (
           <>

@@ -96,12 +96,10 @@ const FieldInput = still(function Field({ field, way, ...state }: FieldProps): J
           }}
         >
           {field.optional || !field.choices.includes(value) ? (
-            <option value={field.choices.includes(value) ? '' : value}>{value}</option>
+            <option>{field.choices.includes(value) ? '' : value}</option>
           ) : null}
           {field.choices.map((choice) => (
-            <option key={choice} value={choice}>
-              {choice}
-            </option>
+            <option key={choice}>{choice}</option>
           ))}
         </select>
       ) : (

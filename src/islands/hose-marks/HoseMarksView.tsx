@@ -1,12 +1,14 @@
 import { Fragment, type JSX } from 'preact';
-import { calculationPage } from '../../components/links.ts';
+import type { Remark } from '../../calc/declare/remark.ts';
 import type { CautionId } from '../../generated/rule-types.ts';
 import { marksPart } from '../../job/parts/marks.ts';
 import { type PartOutcome, workPart } from '../../job/parts/part.ts';
 import type { WorkedJob } from '../../job/planned.ts';
+import { ofWells } from '../../job/wells.ts';
 import { format } from '../../quantity/format.ts';
 import { drawingsFor } from '../calculator/drawings.ts';
 import type { SheetViewProps } from '../job/JobSheet.tsx';
+import { calculationPage } from '../links.ts';
 import { unansweredInALine } from '../parts/in-a-line.ts';
 import { PartView } from '../parts/PartsView.tsx';
 import { TableView } from '../results/AnswerView.tsx';
@@ -31,11 +33,18 @@ export function pushesInALine(plan: WorkedJob): string {
   return `${cards.length} ${cards.length === 1 ? 'opening' : 'openings'}, ${pushes} pushes`;
 }
 
-/** A card for each opening, to print and take to the hole: the cautions once, since all cards share them. */
+/** What concerns the flue of one opening goes to the hole with its card. */
+const OF_ITS_FLUE: readonly CautionId[] = ['caution.hose.flue-ahead', 'caution.flue.keep-clear'];
+const ofItsFlue = (id: CautionId): boolean => OF_ITS_FLUE.includes(id);
+
+/** A card for each opening, to print and take to the hole: the cautions that all cards share stand once, before them. */
 export function HoseMarksView({ plan, elsewhere }: SheetViewProps): JSX.Element {
   const outcomes = workPart(marksPart, plan, rules);
   const cards = outcomes.filter(isAnswered);
-  const cautions = [...new Set(cards.flatMap(({ answer }): readonly CautionId[] => answer.cautions))];
+  const holes = plan.rows.flatMap((row) => row.holes);
+  const cautions = [...new Set(cards.flatMap(({ answer }): readonly CautionId[] => answer.cautions))].filter(
+    (id) => !ofItsFlue(id),
+  );
   return (
     <>
       <Cautions ids={cautions} />
@@ -53,7 +62,14 @@ export function HoseMarksView({ plan, elsewhere }: SheetViewProps): JSX.Element 
         ))}
       {cards.map((card, place) => (
         <Later key={card.title} of={card}>
-          {() => <HoleCard card={card} place={place} job={plan.job.name} />}
+          {() => (
+            <HoleCard
+              card={card}
+              place={place}
+              job={plan.job.name}
+              wells={ofWells(plan.job, holes[outcomes.indexOf(card)])}
+            />
+          )}
         </Later>
       ))}
     </>
@@ -64,10 +80,13 @@ function HoleCard({
   card: { title, name, answer, values },
   place,
   job,
+  wells,
 }: {
   readonly card: Answered;
   readonly place: number;
   readonly job: string;
+  /** What is not counted in its stretch. */
+  readonly wells: readonly Remark[];
 }): JSX.Element {
   const { pushes, longest } = answer.figures;
   return (
@@ -75,6 +94,7 @@ function HoleCard({
       <h2>
         {title} <span class="of-job">{job}</span>
       </h2>
+      <Cautions ids={answer.cautions.filter(ofItsFlue)} />
       <dl class="figures">
         {[pushes, longest].flatMap((figure) =>
           figure && typeof figure.value !== 'string'
@@ -100,7 +120,7 @@ function HoleCard({
           ))
         }
       </Fold>
-      <Remarks of={answer.remarks} />
+      <Remarks of={[...wells, ...answer.remarks]} />
     </section>
   );
 }

@@ -1,13 +1,58 @@
-import type { ComponentChildren, JSX } from 'preact';
+import { type ComponentChildren, Fragment, type JSX } from 'preact';
+import { besideLimit, mostThatPasses } from '../../calc/ceiling/load.ts';
+import type { CautionId } from '../../generated/rule-types.ts';
 import { heldBy } from '../../job/cautions.ts';
 import type { WorkedJob } from '../../job/planned.ts';
+import { settling } from '../../job/settling.ts';
+import { type FormatOptions, format } from '../../quantity/format.ts';
+import type { Quantity } from '../../quantity/quantity.ts';
+import { type FindElsewhere, WayTo } from '../form/WayTo.tsx';
 import { Cautions } from '../results/Caution.tsx';
-import { sheetPage, withJob } from './JobNav.tsx';
+import { rules } from '../rules.ts';
 
 /** The open stops in a line, for the bar at the foot of a phone. */
 export function heldInALine(plan: WorkedJob): string {
   const count = heldBy(plan).length;
   return count === 1 ? 'One open stop holds the plan' : `${count} open stops hold the plan`;
+}
+
+/** Cautions of a slip of the tape, which may be all that is wrong. */
+const SLIPS: readonly CautionId[] = ['caution.fill.wide-section', 'caution.layout.trusses-unknown'];
+
+/** What a ceiling that is too weak would carry, and the slips that may make it look so: they settle the stop, and stand before its fold. */
+function Outside({ plan }: { readonly plan: WorkedJob }): JSX.Element {
+  const { load, cautions } = plan;
+  const { highestDensity, greatestDepth, limit } = load;
+  const figures: readonly (readonly [string, Quantity | undefined, FormatOptions])[] = [
+    ['Weight on the ceiling at the deepest place', load.total, besideLimit(load.total, limit)],
+    ['What it may carry', limit, {}],
+    ['Highest density that passes', highestDensity, mostThatPasses],
+    ['Greatest depth of new fill that passes', greatestDepth, { tape: 8, ...mostThatPasses }],
+  ];
+  return (
+    <>
+      {load.verdict === 'does not carry it' ? (
+        <>
+          <dl class="figures">
+            {figures.map(([label, of, options]) =>
+              of ? (
+                <div key={label}>
+                  <dt>{label}</dt>
+                  <dd>{format(of, options)}</dd>
+                </div>
+              ) : null,
+            )}
+          </dl>
+          <p>
+            A closed cavity fills up to the roof, so no lesser depth can be planned for it. What is left is a
+            lighter fill, if the bag label allows it, or a support that an engineer designs. With that
+            support, enter the board as other or not known, and the load that the engineer gave.
+          </p>
+        </>
+      ) : null}
+      <Cautions ids={SLIPS.filter((id) => cautions.some((each) => each.id === id))} />
+    </>
+  );
 }
 
 /**
@@ -17,11 +62,13 @@ export function heldInALine(plan: WorkedJob): string {
 export function BehindStops({
   plan,
   holds,
+  elsewhere,
   children,
 }: {
   readonly plan: WorkedJob;
   /** Does this sheet show figures that a stop holds back? */
   readonly holds: boolean;
+  readonly elsewhere: FindElsewhere;
   readonly children: ComponentChildren;
 }): JSX.Element {
   const held = holds ? heldBy(plan) : [];
@@ -32,13 +79,20 @@ export function BehindStops({
       <p class="answer">
         <span class="label">{plan.job.name}</span> <output>{heldInALine(plan)}</output>
       </p>
-      <p>
-        Nothing is blown before this is settled. What the survey found stands on the sheet{' '}
-        <a href={sheetPage('before')} onClick={withJob}>
-          Before the fill
-        </a>
-        .
-      </p>
+      <p>Nothing is blown before this is settled. What settles it:</p>
+      <ul>
+        {settling(plan, rules).map(({ id, entries }) => (
+          <li key={id}>
+            {entries.map(({ field, label }, place) => (
+              <Fragment key={field}>
+                {place > 0 ? '; ' : ''}
+                <WayTo field={field} label={label} elsewhere={elsewhere} />
+              </Fragment>
+            ))}
+          </li>
+        ))}
+      </ul>
+      <Outside plan={plan} />
       <details class="behind-stops">
         <summary>Figures behind the stops, to be talked over only</summary>
         {children}

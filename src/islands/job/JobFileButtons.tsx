@@ -1,4 +1,5 @@
 import type { JSX } from 'preact';
+import type { Entries } from '../../calc/declare/entries.ts';
 import { calculationRules } from '../../generated/calculation-rules.ts';
 import { heldBy } from '../../job/cautions.ts';
 import { writeJobFile } from '../../job/job-file.ts';
@@ -14,6 +15,8 @@ import { rules } from '../rules.ts';
 
 interface JobFileButtonsProps {
   readonly job: OpenJob;
+  /** Its entries as the plan counts them. */
+  readonly counted: Entries;
   /** The plan of these entries, where they can be worked. */
   readonly plan: WorkedJob | undefined;
   readonly open: (id: string) => void;
@@ -21,7 +24,7 @@ interface JobFileButtonsProps {
 }
 
 /** Saving the job to a file, opening one, and handing the job on. */
-export function JobFileButtons({ job, plan, open, reset }: JobFileButtonsProps): JSX.Element {
+export function JobFileButtons({ job, counted, plan, open, reset }: JobFileButtonsProps): JSX.Element {
   const arrivals = useArrivals(open);
   const { entries } = job;
   return (
@@ -33,7 +36,7 @@ export function JobFileButtons({ job, plan, open, reset }: JobFileButtonsProps):
         <button
           type="button"
           class="plain"
-          onClick={() => saveFile('record.json', writeRecord(entries, plan, rules, calculationRules))}
+          onClick={() => saveFile('record.json', writeRecord(counted, plan, rules, calculationRules))}
         >
           {heldBy(plan).length > 0
             ? 'Save the record, without what the stops hold back'

@@ -1,5 +1,5 @@
 import type { JSX } from 'preact';
-import { page } from '../../components/links.ts';
+import { page } from '../links.ts';
 import { type JobSheetPath, jobSheets } from './sheets.ts';
 
 /** The address of a sheet of the job. */

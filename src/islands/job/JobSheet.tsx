@@ -1,20 +1,22 @@
-import type { ComponentType, JSX } from 'preact';
+import { type ComponentType, Fragment, type JSX } from 'preact';
 import { useCallback, useMemo } from 'preact/hooks';
 import type { Entries } from '../../calc/declare/entries.ts';
 import type { Fields } from '../../calc/declare/field.ts';
 import { fieldsReader, type Read } from '../../calc/declare/read-fields.ts';
 import { layOut } from '../../calc/holes/search.ts';
+import { workAside } from '../../job/aside.ts';
 import { heldBy } from '../../job/cautions.ts';
 import { jobFields } from '../../job/job-fields.ts';
 import type { WorkedJob } from '../../job/planned.ts';
 import { remembering } from '../../job/remembering.ts';
+import { whichOfList } from '../../job/which-of-list.ts';
 import { workJob } from '../../job/work.ts';
 import { WithBook } from '../book.ts';
 import { GroupForms } from '../form/GroupForms.tsx';
 import { ProblemSummary } from '../form/ProblemSummary.tsx';
-import type { Elsewhere, FindElsewhere } from '../form/WayTo.tsx';
+import { type Elsewhere, type FindElsewhere, WayTo } from '../form/WayTo.tsx';
 import { JobLine } from '../jobs/JobLine.tsx';
-import { stillExamples } from '../jobs/still-examples.ts';
+import { asLookedAt, stillExamples } from '../jobs/still-examples.ts';
 import { useJob } from '../jobs/use-job.ts';
 import { nameOf } from '../jobs/words.ts';
 import { ShortAnswer } from '../results/ShortAnswer.tsx';
@@ -22,6 +24,7 @@ import { book, rules } from '../rules.ts';
 import { BehindStops, heldInALine } from './BehindStops.tsx';
 import { JobFileButtons } from './JobFileButtons.tsx';
 import { JobNav, sheetPage } from './JobNav.tsx';
+import { Onward } from './Onward.tsx';
 import { asks, type JobSheetPath, jobSheet, sheetOf } from './sheets.ts';
 
 /** What a sheet is given to show: the worked job, its entries, and a way to change them. */
@@ -49,7 +52,8 @@ const readJob = fieldsReader(jobFields);
 
 function worked(entries: Entries): Read<WorkedJob> {
   const job = readJob(entries);
-  return job.ok ? workJob(job.value, rules, findLayout) : job;
+  const plan = job.ok ? workJob(job.value, rules, findLayout) : job;
+  return plan.ok ? plan : { ok: false, problems: plan.problems.map(whichOfList) };
 }
 
 /** The fields that a sheet's form asks for. */
@@ -67,7 +71,7 @@ function fieldsOf(path: JobSheetPath): Fields {
 
 /** One sheet of the job: its entries, and what follows from the whole job at every change. */
 export function JobSheet({ path, example, View, short }: JobSheetProps): JSX.Element {
-  const work = useCallback(worked, []);
+  const work = useCallback((typed: Entries) => worked(asLookedAt(typed, example)), [example]);
   const state = useJob<WorkedJob>(example, work);
   const { entries } = state.job;
   const { answersFirst, behindStops } = jobSheet(path);
@@ -81,6 +85,9 @@ export function JobSheet({ path, example, View, short }: JobSheetProps): JSX.Ele
     },
   };
   const findElsewhere = useCallback((way: string) => elsewhere(way, path), [path]);
+  // What is no entry of the plan holds nothing but its own part.
+  const plan = state.result ?? workAside(asLookedAt(entries, example), state.problems, worked);
+  const notRead = plan?.unread ?? [];
   return (
     <WithBook value={book}>
       <JobLine {...state} still={still} />
@@ -96,33 +103,46 @@ export function JobSheet({ path, example, View, short }: JobSheetProps): JSX.Ele
           />
           <JobFileButtons
             job={state.job}
+            counted={asLookedAt(entries, example)}
             plan={state.problems.length > 0 || state.waitingFor ? undefined : state.result}
             open={state.open}
             reset={state.reset}
           />
         </section>
-        {short && state.result ? (
+        {short && plan ? (
           <ShortAnswer
             to="plan"
-            words={
-              heldBy(state.result).length > 0 && behindStops ? heldInALine(state.result) : short(state.result)
-            }
+            old={state.waitingFor}
+            words={heldBy(plan).length > 0 && behindStops ? heldInALine(plan) : short(plan)}
           />
         ) : null}
         <section class="answers" id="plan" tabIndex={-1} aria-label="The plan">
-          {state.problems.length > 0 ? (
+          {notRead.length > 0 ? (
+            <p class="waiting">
+              Not read:{' '}
+              {notRead.map(({ field, label }, place) => (
+                <Fragment key={field}>
+                  {place > 0 ? '; ' : ''}
+                  <WayTo field={field} label={label} elsewhere={findElsewhere} />
+                </Fragment>
+              ))}
+              . What asks for it waits, and nothing else.
+            </p>
+          ) : null}
+          {state.problems.length > 0 && !plan ? (
             <ProblemSummary problems={state.problems} elsewhere={findElsewhere} />
           ) : null}
           {state.waitingFor ? (
             <p class="waiting">Figures of before: waiting for {state.waitingFor.label}.</p>
           ) : null}
-          {state.result ? (
-            <BehindStops plan={state.result} holds={behindStops === true}>
-              <View plan={state.result} entries={entries} set={state.set} elsewhere={findElsewhere} />
+          {plan ? (
+            <BehindStops plan={plan} holds={behindStops === true} elsewhere={findElsewhere}>
+              <View plan={plan} entries={entries} set={state.set} elsewhere={findElsewhere} />
             </BehindStops>
           ) : null}
         </section>
       </div>
+      <Onward path={path} entries={entries} />
     </WithBook>
   );
 }

@@ -37,7 +37,6 @@ export const jobSheets = [
     title: 'Ways in',
     lead: 'Roof holes, gable end or lifted edge: what each asks for on this home, and what rules it out.',
     groups: ['ways', 'hose'],
-    behindStops: true,
   },
   {
     path: 'hose-marks',

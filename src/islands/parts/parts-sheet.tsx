@@ -1,6 +1,6 @@
 import { type AnyPart, isHeld, workPart } from '../../job/parts/part.ts';
 import type { WorkedJob } from '../../job/planned.ts';
-import { BehindStops } from '../job/BehindStops.tsx';
+import { BehindStops, heldInALine } from '../job/BehindStops.tsx';
 import type { JobSheetProps } from '../job/JobSheet.tsx';
 import { type JobSheetPath, jobSheet } from '../job/sheets.ts';
 import { inALine } from '../results/AnswerView.tsx';
@@ -21,7 +21,7 @@ export const partsSheet = (
     return (
       <>
         {shown(parts.filter((each) => !held.includes(each)))}
-        <BehindStops plan={plan} holds>
+        <BehindStops plan={plan} holds elsewhere={elsewhere}>
           {shown(held)}
         </BehindStops>
       </>
@@ -31,6 +31,7 @@ export const partsSheet = (
 });
 
 function firstInALine([first]: readonly AnyPart[], plan: WorkedJob): string {
+  if (first && isHeld(first, plan)) return heldInALine(plan);
   const [outcome] = first ? workPart(first, plan, rules) : [];
   if (outcome?.state !== 'answered') return outcome ? unansweredInALine(outcome) : '';
   return inALine(outcome.answer) || outcome.title;

@@ -1,22 +1,26 @@
-import type { JSX } from 'preact';
-import { besideLimit, mostThatPasses } from '../../calc/ceiling/load.ts';
+import type { ComponentChildren, JSX } from 'preact';
+import { besideLimit, mostThatPasses, ofEngineer } from '../../calc/ceiling/load.ts';
 import { tooFewToTell } from '../../calc/fill/bags.ts';
 import { clashSentence, departureSentence } from '../../calc/holes/words.ts';
-import { rulePage } from '../../components/links.ts';
 import { resistanceDrawing } from '../../drawings/resistance-across.ts';
 import { roofPlan } from '../../drawings/roof-plan.ts';
 import { sectionDrawing } from '../../drawings/section.ts';
 import { sectionSheet } from '../../drawings/section-sheet.ts';
 import type { CautionId } from '../../generated/rule-types.ts';
 import { heldBy } from '../../job/cautions.ts';
+import { ofDensityBlown } from '../../job/density-blown.ts';
+import { ofCover } from '../../job/other-cover.ts';
 import type { PlacedCaution, PlannedRow, WorkedJob } from '../../job/planned.ts';
 import { USUAL_WAY, wayTaken } from '../../job/way-taken.ts';
+import { ofWells } from '../../job/wells.ts';
 import { withinReach } from '../../job/within-reach.ts';
 import { type FormatOptions, format } from '../../quantity/format.ts';
 import { minus, type Quantity } from '../../quantity/quantity.ts';
 import { unbroken } from '../../quantity/unbroken.ts';
 import { rulesBehind } from '../../quantity/working.ts';
+import { sheetPage, withJob } from '../job/JobNav.tsx';
 import type { SheetViewProps } from '../job/JobSheet.tsx';
+import { rulePage } from '../links.ts';
 import { Cautions } from '../results/Caution.tsx';
 import { Fold } from '../results/Fold.tsx';
 import { Later } from '../results/Later.tsx';
@@ -45,9 +49,10 @@ export function shortAnswer(plan: WorkedJob): string {
 
 /** The whole plan: what stops it, the answer, the drawings, each part with its cautions and its working. */
 export function PlanView({ plan }: OfPlan): JSX.Element {
+  const cut = wayTaken(plan.job) === USUAL_WAY;
   const tables = plan.rows.map((row) => (
     <Later key={row.side} of={plan}>
-      {() => <HoleTable row={row} double={plan.rows.length > 1} />}
+      {() => <HoleTable row={row} job={plan.job} double={plan.rows.length > 1} />}
     </Later>
   ));
   const later = (Part: (of: OfPlan) => JSX.Element | null) => (
@@ -59,9 +64,13 @@ export function PlanView({ plan }: OfPlan): JSX.Element {
         <span class="label">{plan.job.name}</span> <output>{shortAnswer(plan)}</output>
       </p>
       {later(Before)}
-      {later(RoofSheet)}
-      {tables}
-      {later(HowPlaced)}
+      {cut ? null : later(WayInstead)}
+      <Cut cut={cut}>
+        {later(Holes)}
+        {later(RoofSheet)}
+        {tables}
+        {later(HowPlaced)}
+      </Cut>
       {later(Fill)}
       {later(HowFilled)}
       {later(Ceiling)}
@@ -88,10 +97,43 @@ function Before({ plan }: OfPlan): JSX.Element {
     <>
       <h2>Before you start</h2>
       <Cautions ids={at('before')} />
+    </>
+  );
+}
 
+/** Holes of a way that is not taken are kept out of sight, and off the paper: whoever is handed it would cut them. */
+const Cut = ({ cut, children }: { readonly cut: boolean; readonly children: ComponentChildren }) =>
+  cut ? (
+    children
+  ) : (
+    <details class="behind-stops">
+      <summary>Holes of the plan, not to be cut</summary>
+      {children}
+    </details>
+  );
+
+const WayInstead = ({ plan }: OfPlan): JSX.Element => (
+  <>
+    <h2>The way in</h2>
+    <Remarks of={plan.ofWay} />
+    <p>
+      Its openings stand on the sheet{' '}
+      <a href={sheetPage('ways-in')} onClick={withJob}>
+        Ways in
+      </a>
+      .
+    </p>
+    <Cautions ids={cautionsAt(plan)('layout')} />
+  </>
+);
+
+function Holes({ plan }: OfPlan): JSX.Element {
+  const cut = wayTaken(plan.job) === USUAL_WAY;
+  return (
+    <>
       <h2>Holes</h2>
-      <Remarks of={plan.ofWay} />
-      <Cautions ids={at('layout')} />
+      <Remarks of={ofCover(plan.job)} />
+      {cut ? <Cautions ids={cautionsAt(plan)('layout')} /> : null}
       {plan.rows.map((row) => (
         <RowTrouble key={row.side} row={row} />
       ))}
@@ -102,7 +144,11 @@ function Before({ plan }: OfPlan): JSX.Element {
 const RoofSheet = ({ plan }: OfPlan): JSX.Element => (
   <Sheet
     name="roof"
-    caption="Dashed: trusses. Thin: seams. Dash-dot: the ridge, and the ends of each stretch. Squares: the metal patch and the membrane over it. Dashed ring: kept open about a hot flue."
+    caption={`Dashed: trusses. Thin: seams. Dash-dot: the ridge, and the ends of each stretch. Squares: ${
+      plan.job.roof.cover === 'metal'
+        ? 'the metal patch and the membrane over it'
+        : 'what patch and membrane of a metal roof would take, and not this one'
+    }. Dashed ring: kept open about a hot flue.`}
     wide={roofPlan(plan, rules, 'across the sheet')}
     narrow={roofPlan(plan, rules, 'down the sheet')}
   />
@@ -147,7 +193,7 @@ function Fill({ plan }: OfPlan): JSX.Element {
           </div>
         ) : null}
       </dl>
-      <Remarks of={plan.remarks} />
+      <Remarks of={[...ofWells(plan.job), ...plan.remarks]} />
     </>
   );
 }
@@ -155,7 +201,7 @@ function Fill({ plan }: OfPlan): JSX.Element {
 const HowFilled = ({ plan, plan: { resistance } }: OfPlan): JSX.Element => (
   <>
     <Fold title="How the bags are worked out">{() => <Working of={plan.bagsToLoad} />}</Fold>
-    {plan.rows.flatMap((row) =>
+    {(wayTaken(plan.job) === USUAL_WAY ? plan.rows : []).flatMap((row) =>
       row.holes.map((hole) => (
         <Fold
           key={row.side + String(hole.number)}
@@ -205,6 +251,7 @@ function Ceiling({ plan }: OfPlan): JSX.Element {
           />
         ) : null}
       </dl>
+      <Remarks of={[...ofEngineer(plan.job.ceiling, plan.load.limit), ...ofDensityBlown(plan.job, rules)]} />
       <Fold title="How the load is worked out">
         {() => (
           <>
@@ -287,9 +334,11 @@ function RowTrouble({ row }: { readonly row: PlannedRow }): JSX.Element | null {
 
 function HoleTable({
   row,
+  job,
   double,
 }: {
   readonly row: PlannedRow;
+  readonly job: WorkedJob['job'];
   readonly double: boolean;
 }): JSX.Element | null {
   if (row.holes.length === 0) return null;
@@ -323,7 +372,7 @@ function HoleTable({
             <td data-label="to">{unbroken(format(hole.to, tape))}</td>
             <td data-label="Bags">{unbroken(format(hole.bags, three))}</td>
             <td data-label="Weight">{unbroken(format(hole.weight, three))}</td>
-            <td data-label="Remarks">{remarksOf(hole).join('; ') || 'none'}</td>
+            <td data-label="Remarks">{remarksOf(hole, job).join('; ') || 'none'}</td>
           </tr>
         ))}
       </tbody>
@@ -331,11 +380,12 @@ function HoleTable({
   );
 }
 
-const remarksOf = (hole: PlannedRow['holes'][number]): string[] => [
+const remarksOf = (hole: PlannedRow['holes'][number], job: WorkedJob['job']): string[] => [
   ...(hole.overSeam ? ['metal patch crosses a seam'] : []),
   ...(hole.movedFar
     ? [`moved ${format({ ...hole.moved, amount: Math.abs(hole.moved.amount) }, tape)} from its even place`]
     : []),
+  ...(ofWells(job, hole).length > 0 ? ['a skylight whose well is not counted'] : []),
   ...hole.kept.map((space) => `${space.what}: keep ${format(space.across)} across clear`),
 ];
 

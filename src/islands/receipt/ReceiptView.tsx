@@ -7,12 +7,15 @@ import type { WorkedJob } from '../../job/planned.ts';
 import { format } from '../../quantity/format.ts';
 import { ProblemSummary } from '../form/ProblemSummary.tsx';
 import type { SheetViewProps } from '../job/JobSheet.tsx';
+import { unansweredInALine } from '../parts/in-a-line.ts';
 import { Cautions } from '../results/Caution.tsx';
 import { Remarks } from '../results/Remarks.tsx';
 import { rules } from '../rules.ts';
 
 /** Is the paper ready, and if not, how much is missing? In a line. */
 export function receiptInALine(plan: WorkedJob): string {
+  const [outcome] = workPart(receiptPart, plan, rules);
+  if (outcome?.state === 'wrong') return unansweredInALine(outcome);
   const { missing } = receiptSheet(receiptValues(plan, rules), rules);
   return missing.length === 0
     ? 'The receipt is ready to sign'

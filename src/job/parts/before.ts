@@ -3,6 +3,7 @@ import type { Known as YesOrNo } from '../../calc/before/cavity-vents.ts';
 import { clearSpaces } from '../../calc/before/clear-spaces-declaration.ts';
 import { readinessCheck } from '../../calc/before/readiness-declaration.ts';
 import type { JobValues } from '../job-fields.ts';
+import { surveyOf } from '../survey-agrees.ts';
 import { homeWidth } from './home.ts';
 import { type AnyPart, part } from './part.ts';
 
@@ -10,7 +11,7 @@ const readinessPart = part({
   calculation: readinessCheck,
   whileHeld: true,
   asked: {},
-  runs: ({ job: { survey, home } }) => [{ values: { ...survey, built: home.built } }],
+  runs: ({ job }) => [{ values: { ...surveyOf(job), built: job.home.built } }],
 });
 
 const clearSpacesPart = part({

@@ -127,13 +127,18 @@ const ratePart = part({
 
 const pressurePart = part({
   calculation: trappedAirLoad,
-  asked: { board: 'ceiling.board', framing: 'ceiling.framing', pressure: 'machine.pressure' },
+  asked: {
+    board: 'ceiling.board',
+    framing: 'ceiling.framing',
+    engineer_load: 'ceiling.engineer_load',
+    engineer: 'ceiling.engineer',
+    pressure: 'machine.pressure',
+  },
   runs: ({ job, job: { ceiling, machine }, load }, rules) => [
     {
       remarks: ofDensityBlown(job, rules),
       values: {
-        board: ceiling.board,
-        framing: ceiling.framing,
+        ...ceiling,
         pressure: machine.pressure,
         insulation: load.total,
       },

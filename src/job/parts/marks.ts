@@ -1,7 +1,7 @@
+import { openingAcross } from '../../calc/cavity/opening.ts';
 import type { Values } from '../../calc/declare/field.ts';
 import type { Remark } from '../../calc/declare/remark.ts';
 import { type hoseMarkFields, hoseMarkings, marksFrom } from '../../calc/marks/declaration.ts';
-import { openingAcross } from '../../calc/marks/opening.ts';
 import { amountIn } from '../../quantity/quantity.ts';
 import type { Rulebook } from '../../rulebook/rulebook.ts';
 import type { PlannedHole } from '../planned.ts';

@@ -26,6 +26,7 @@ export const moisturePart = part({
     layers: 'roof.cover',
   },
   askedIn: wayToHeat,
+  needs: ['moisture.finish'],
   runs: ({ job }, rules) => {
     if (job.roof.cover !== 'metal')
       return 'The rulebook has no permeance for this roof cover: enter the layers in the calculator, with the maker’s own.';

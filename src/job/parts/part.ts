@@ -2,6 +2,7 @@ import { type Answer, type Calculation, EntriesClash } from '../../calc/declare/
 import type { Field, Fields, Values } from '../../calc/declare/field.ts';
 import type { FieldProblem } from '../../calc/declare/read-fields.ts';
 import type { Remark } from '../../calc/declare/remark.ts';
+import type { CautionId } from '../../generated/rule-types.ts';
 import type { Rulebook } from '../../rulebook/rulebook.ts';
 import { heldBy } from '../cautions.ts';
 import { jobFields } from '../job-fields.ts';
@@ -30,8 +31,11 @@ export interface JobPart<F extends Fields = Fields> {
   readonly askedIn?: (field: string) => string | undefined;
   /** What it needs of the job beside what is asked: an entry, or a whole group. */
   readonly needs?: readonly string[];
-  /** It is worked while a stop holds the plan too: it settles stops, or guards the crew. What tells of the fill waits behind them. */
-  readonly whileHeld?: true;
+  /**
+   * It is worked while a stop holds the plan too: it settles stops, or guards the crew; or it settles the one that is named. What tells of
+   * the fill waits behind them.
+   */
+  readonly whileHeld?: true | CautionId;
   /** The runs; a sentence where this home has nothing to work out. */
   readonly runs: (plan: WorkedJob, rules: Rulebook) => readonly PartRun<F>[] | string;
 }
@@ -115,8 +119,8 @@ const wantedFor = (declared: AnyPart, name: string, field: Field): Wanted => {
   return { label: labelAt(way) ?? field.label, field: way };
 };
 
-/** The name of the job's own field at a way. */
-function labelAt(way: string): string | undefined {
+/** The name of the job's own field at a way. @example labelAt('survey.leaks') // => 'Leaks' */
+export function labelAt(way: string): string | undefined {
   let fields: Fields | undefined = jobFields;
   let label: string | undefined;
   for (const key of way.split('.')) {
@@ -137,8 +141,10 @@ function inJob(declared: AnyPart, problem: FieldProblem): FieldProblem {
 }
 
 /** Does an open stop of this plan hold a part behind it? */
-export const isHeld = ({ whileHeld }: AnyPart, plan: WorkedJob): boolean =>
-  !whileHeld && heldBy(plan).length > 0;
+export const isHeld = ({ whileHeld }: AnyPart, plan: WorkedJob): boolean => {
+  const held = heldBy(plan);
+  return whileHeld !== true && held.length > 0 && !held.some(({ id }) => id === whileHeld);
+};
 
 /** A list that holds nothing counts as not entered, where a calculation can't do without one. */
 export const unlessEmpty = <T>(list: readonly T[] | undefined): readonly T[] | undefined =>

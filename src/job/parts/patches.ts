@@ -1,11 +1,9 @@
 import { layoutRestsOn } from '../../calc/holes/roof.ts';
 import { patchKitCalculation } from '../../calc/patch/kit-declaration.ts';
 import { patchLayersCalculation } from '../../calc/patch/layers-declaration.ts';
+import { ofCover } from '../other-cover.ts';
 import { USUAL_WAY, wayTaken } from '../way-taken.ts';
 import { type AnyPart, part } from './part.ts';
-
-const otherCover = (cover: string): string =>
-  `The cover of this roof is ${cover}: the patches here are for metal roofs. Ask a roofer how a hole in this one is closed.`;
 
 const kitPart = part({
   calculation: patchKitCalculation,
@@ -25,7 +23,8 @@ const kitPart = part({
     const way = wayTaken(job);
     if (way !== USUAL_WAY)
       return `The way taken is the ${way}: no hole is cut, so there is nothing to patch.`;
-    if (job.roof.cover !== 'metal') return otherCover(job.roof.cover);
+    const [otherCover] = ofCover(job);
+    if (otherCover) return otherCover;
     const holes = rows.reduce((count, row) => count + row.holes.length, 0);
     if (holes === 0) return 'The plan has no holes, so there is nothing to patch.';
     const operands = layoutRestsOn(job.home.length, job.roof, rules);
@@ -41,8 +40,10 @@ const kitPart = part({
 const layersPart = part({
   calculation: patchLayersCalculation,
   asked: {},
-  runs: ({ job: { roof } }) =>
-    roof.cover === 'metal' ? [{ values: { diameter: undefined } }] : otherCover(roof.cover),
+  runs: ({ job }) => {
+    const [otherCover] = ofCover(job);
+    return otherCover ?? [{ values: { diameter: undefined } }];
+  },
 });
 
 /** What the patches take, and how one is laid. */

@@ -42,6 +42,7 @@ const carriesCrew = ({ roof_carries }: JobValues['survey']) =>
 
 const comparison = part({
   calculation: compareWays,
+  whileHeld: 'caution.roof.carries-crew',
   asked: {
     ...asked,
     carries_crew: 'survey.roof_carries',

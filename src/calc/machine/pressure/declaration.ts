@@ -1,5 +1,5 @@
 import { ceilingFields } from '../../ceiling/fields.ts';
-import { besideLimit, mostThatPasses } from '../../ceiling/load.ts';
+import { besideLimit, engineersLoad, mostThatPasses, ofEngineer } from '../../ceiling/load.ts';
 import { calculation, type Figure } from '../../declare/calculation.ts';
 import { quantityField } from '../../declare/field.ts';
 import { trappedAir } from './trapped-air.ts';
@@ -39,8 +39,8 @@ export const trappedAirLoad = calculation({
     pressure: '0.1 in w.c.',
     insulation: '1.6 lb/ft2',
   },
-  work: ({ board, framing, pressure, insulation }, rules) => {
-    const load = trappedAir(board, framing, pressure, insulation, rules);
+  work: ({ board, framing, pressure, insulation, ...engineers }, rules) => {
+    const load = trappedAir(board, framing, pressure, insulation, rules, engineersLoad(engineers));
     const figures: Record<string, Figure> = {
       verdict: { label: 'The ceiling', value: load.verdict },
       air: { label: 'Load of the air', value: load.air, format: { figures: 3 } },
@@ -53,6 +53,6 @@ export const trappedAirLoad = calculation({
         value: load.highestPressure,
         format: mostThatPasses,
       };
-    return { figures, cautions: load.cautions, remarks: [] };
+    return { figures, cautions: load.cautions, remarks: ofEngineer(engineers, load.limit) };
   },
 });

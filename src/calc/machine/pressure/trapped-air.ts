@@ -11,7 +11,7 @@ import {
 } from '../../../quantity/quantity.ts';
 import type { UnitOf } from '../../../quantity/units.ts';
 import type { Rulebook } from '../../../rulebook/rulebook.ts';
-import type { Verdict } from '../../ceiling/load.ts';
+import { loadLimit, type Verdict } from '../../ceiling/load.ts';
 
 /** What air that can't get out does to the ceiling, with the insulation that lies on it. */
 export interface TrappedAir {
@@ -24,13 +24,10 @@ export interface TrappedAir {
   readonly cautions: readonly CautionId[];
 }
 
-/** A load this much over its limit, as a share, is a rounding error. */
-const NOISE = 1e-9;
-
 /**
  * Does the ceiling carry the pressure of the air below the roof, and the insulation with it?
  * A pressure is a load on every part of the ceiling; both together are held against the published limit for the board on its framing.
- * A board or framing without a published limit is unrated, and nothing is guessed.
+ * A board or framing without a published limit is unrated unless an engineer gave a load for it, and nothing is guessed.
  * By hand: of the 2.2 lb/ft2 that the board carries, the insulation leaves 0.7 for the air.
  * @example trappedAir('gypsum 1/2 in', quantity(16, 'in'), quantity(0.5, 'lb/ft2'), quantity(1.5, 'lb/ft2'), rules).highestPressure.amount.toFixed(6) // => '0.700000'
  */
@@ -40,6 +37,7 @@ export function trappedAir(
   pressure: Quantity<'load'>,
   insulation: Quantity<'load'>,
   rules: Rulebook,
+  engineers?: Quantity<'load'>,
 ): TrappedAir {
   const air = named(
     byMethod('p as lb/ft²', [pressure], amountIn(pressure, 'lb/ft2'), 'lb/ft2'),
@@ -47,7 +45,7 @@ export function trappedAir(
     'Load of the air on the ceiling',
   );
   const total = named(plus(air, insulation), 'q', 'Air and insulation on the ceiling');
-  const limit = rules.find('ceiling.board.limit', { board, framing }, 'load')?.low;
+  const limit = loadLimit(board, framing, rules, engineers);
   if (!limit) {
     return {
       air,
@@ -58,7 +56,7 @@ export function trappedAir(
       cautions: ['caution.ceiling.unrated', 'caution.ceiling.trapped-air'],
     };
   }
-  const within = (load: Quantity<'load'>) => compare(load, limit) <= NOISE * limit.amount;
+  const within = (load: Quantity<'load'>) => compare(load, limit) <= 0;
   const left = named(minus(limit, insulation), 'ql', 'Load left for the air');
   const passes = within(total);
   const grave: CautionId = within(insulation) ? 'caution.machine.pressed' : 'caution.ceiling.overloaded';

@@ -1,0 +1,89 @@
+import { describe, expect, test } from 'vitest';
+import type { WorkedJob } from '../../src/job/planned.ts';
+import { exampleEntries, exampleWith, planOf } from './entries.ts';
+
+type Placed = WorkedJob['cautions'][number];
+
+const placed = (plan: WorkedJob) => plan.cautions.map(({ id, at }) => `${at}: ${id}`);
+
+/** Two skylights of 10 ft, one after the other: 20 ft without a hole, where holes may be 16 ft apart at the most. */
+const skylights = ['25 ft', '35 ft'].map((along) => ({
+  what: 'skylight',
+  along,
+  side: 'back',
+  from_peak: '1 ft 6 in',
+  across: '10 ft',
+}));
+const flue = {
+  what: 'furnace flue',
+  along: '46 ft 6 in',
+  side: 'back',
+  from_peak: '1 ft 6 in',
+  across: '12 in',
+};
+
+describe('what is entered calls for its caution, at its place', () => {
+  test.each<[what: string, changes: Record<string, unknown>, at: Placed['at'], id: Placed['id']]>([
+    ['no truss told', { 'roof.truss_spacing': '' }, 'layout', 'caution.layout.trusses-unknown'],
+    [
+      'skylights longer than the spacing of holes',
+      { 'roof.obstacles': [...skylights, flue] },
+      'layout',
+      'caution.layout.departs',
+    ],
+    [
+      'a seam every 8 in, under patches of 10 in',
+      { 'roof.seam_spacing': '8 in' },
+      'layout',
+      'caution.layout.over-seam',
+    ],
+    ['pests not looked for', { 'survey.pests': undefined }, 'before', 'caution.before.not-looked'],
+    [
+      'wiring told as not looked at',
+      { 'survey.wiring': 'not looked at' },
+      'before',
+      'caution.before.not-looked',
+    ],
+    ['signs of pests', { 'survey.pests': 'signs of them' }, 'before', 'caution.before.pests'],
+    ['a home of 1977', { 'home.built': 1977 }, 'before', 'caution.before.old-paint'],
+    [
+      'both halves of a double home as one cavity',
+      { 'cavity.width': '28 ft' },
+      'fill',
+      'caution.fill.wide-section',
+    ],
+    [
+      'a board that no limit is known of',
+      { 'ceiling.board': 'gypsum 3/8 in' },
+      'ceiling',
+      'caution.ceiling.unrated',
+    ],
+  ])('%s', (_, changes, at, id) => {
+    expect(placed(planOf(exampleEntries))).not.toContain(`${at}: ${id}`);
+    expect(placed(planOf(exampleWith(changes)))).toContain(`${at}: ${id}`);
+  });
+
+  test('no caution stands twice at one place', () => {
+    const all = placed(planOf(exampleWith({ 'roof.obstacles': [flue, { ...flue, along: '20 ft' }] })));
+    expect(all).toEqual([...new Set(all)]);
+  });
+});
+
+test.each([
+  'caution.before.seal-first',
+  'caution.roof.carries-crew',
+  'caution.roof.falls',
+  'caution.before.wear',
+])('every plan tells %s before the work begins', (id) => {
+  expect(placed(planOf(exampleEntries))).toContain(`before: ${id}`);
+});
+
+test.each(['gable end', 'lifted roof edge'])(
+  'filled by the %s, no hole is cut, and nothing is said of where it lies',
+  (way) => {
+    const all = placed(planOf(exampleWith({ 'ways.chosen': way, 'roof.obstacles': [...skylights, flue] })));
+    for (const id of ['departs', 'over-seam', 'moved-far'])
+      expect(all).not.toContain(`layout: caution.layout.${id}`);
+    expect(all).toContain('layout: caution.flue.keep-clear');
+  },
+);

@@ -1,0 +1,64 @@
+import { describe, expect, test } from 'vitest';
+import { workParts } from '../../src/job/parts/parts.ts';
+import { jobSheet } from '../../src/job/sheet.ts';
+import { ofWells } from '../../src/job/wells.ts';
+import { data, exampleWith, planOf, rules } from './entries.ts';
+
+const text = (changes: Record<string, unknown>) =>
+  jobSheet(planOf(exampleWith(changes)), data.cautions, rules);
+
+describe('holes of a plan that cuts none', () => {
+  test('are not on its sheet, and neither is what is to be said of where they lie', () => {
+    const [holes, lanes] = [text({}), text({ 'ways.chosen': 'gable end' })];
+    expect(holes).toContain('back side: 5 holes');
+    expect(lanes).not.toContain('back side: 5 holes');
+    expect(lanes).toContain('the holes of this plan are not cut');
+    const short = { 'home.length': '6 ft', 'roof.obstacles': [], 'survey.flues': 'none' };
+    const departs = (changes: Record<string, unknown>) =>
+      planOf(exampleWith({ ...short, ...changes })).cautions.some(
+        ({ id }) => id === 'caution.layout.departs',
+      );
+    expect([departs({}), departs({ 'ways.chosen': 'gable end' })]).toEqual([true, false]);
+  });
+
+  test('a roof that is not metal is told that the patches are not for it', () => {
+    expect(text({ 'roof.cover': 'shingles' })).toMatch(
+      /HOLES[\s\S]*The cover of this roof is shingles[\s\S]*FILL/,
+    );
+    expect(text({})).not.toContain('The cover of this roof');
+  });
+});
+
+test('the heat of a shingle roof lists no metal', () => {
+  const [heat] = workParts(planOf(exampleWith({ 'roof.cover': 'shingles' })), rules).filter(
+    ({ name }) => name === 'roof-heat',
+  );
+  const rows = heat?.state === 'answered' ? (heat.answer.tables?.layers?.rows ?? []) : [];
+  expect(rows.map(({ layer }) => layer)).toContain('roof cover');
+  expect(rows.map(({ layer }) => layer)).not.toContain('metal roof');
+});
+
+describe('the well of a skylight is told as not counted', () => {
+  const skylight = {
+    'roof.obstacles.0': {
+      what: 'skylight',
+      along: '32 ft',
+      side: 'back',
+      from_peak: '4 ft',
+      across: '30 in',
+    },
+  };
+  test('with the bags, and at the holes whose stretch it reaches into', () => {
+    expect(text(skylight)).toContain('The well of the skylight at 32 ft is not counted');
+    expect(text({})).not.toContain('skylight');
+    const plan = planOf(exampleWith(skylight));
+    const at = plan.rows[0]?.holes.map((hole) => ofWells(plan.job, hole).length) ?? [];
+    const reaches = plan.rows[0]?.holes.map(({ from, to }) => {
+      const inches = (q: { amount: number; unit: string }) => (q.unit === 'ft' ? 12 * q.amount : q.amount);
+      return inches(from) < 384 + 15 && inches(to) > 384 - 15 ? 1 : 0;
+    });
+    expect(at).toEqual(reaches);
+    expect(at).toContain(1);
+    expect(at).toContain(0);
+  });
+});

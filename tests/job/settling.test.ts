@@ -1,0 +1,129 @@
+import { describe, expect, test } from 'vitest';
+import { ceiling } from '../../src/calc/ceiling/declaration.ts';
+import { remarkText } from '../../src/calc/declare/remark.ts';
+import { heldBy } from '../../src/job/cautions.ts';
+import { workParts } from '../../src/job/parts/parts.ts';
+import { settling } from '../../src/job/settling.ts';
+import { jobSheet } from '../../src/job/sheet.ts';
+import { worked } from '../calc/told.ts';
+import { data, exampleWith, planOf, rules } from './entries.ts';
+
+const ways = (changes: Record<string, unknown>): string[] =>
+  settling(planOf(exampleWith(changes)), rules).flatMap(({ entries }) => entries.map(({ field }) => field));
+
+const panel = { 'ceiling.board': 'wood-fibre panel' };
+const given = { ...panel, 'ceiling.engineer_load': '1.9 lb/ft2', 'ceiling.engineer': 'R. Alder, 2026-11-02' };
+
+describe('each stop leads to the entries that settle it', () => {
+  test.each<[string, Record<string, unknown>, readonly string[]]>([
+    ['nothing holds it', {}, []],
+    ['a leak', { 'survey.leaks': 'leaks found' }, ['survey.leaks']],
+    [
+      'two conditions of one caution',
+      { 'survey.junctions': 'some open', 'survey.wiring': 'old or damaged' },
+      ['survey.junctions', 'survey.wiring'],
+    ],
+    [
+      'a roof that nobody goes on',
+      { 'survey.roof_carries': 'nobody goes on it' },
+      ['ways.chosen', 'survey.roof_carries'],
+    ],
+    ['a roof in doubt', { 'survey.roof_carries': 'in doubt' }, ['survey.roof_carries']],
+    [
+      'a ceiling that nobody rated',
+      panel,
+      ['ceiling.board', 'ceiling.framing', 'ceiling.engineer_load', 'ceiling.engineer'],
+    ],
+    [
+      'a fill too heavy',
+      { 'fill.density': '1.95 lb/ft3' },
+      ['fill.density', 'ceiling.board', 'ceiling.framing'],
+    ],
+    [
+      'a machine that blows too heavy',
+      { 'machine.fills': [{ gross: '18 lb', tare: '10 lb' }] },
+      ['fill.density', 'machine.fills', 'ceiling.board', 'ceiling.framing'],
+    ],
+  ])('%s', (_, changes, expected) => {
+    expect(ways(changes)).toEqual(expected);
+  });
+
+  test('on the text sheet by their names', () => {
+    const text = jobSheet(planOf(exampleWith({ 'survey.leaks': 'leaks found' })), data.cautions, rules);
+    expect(text).toContain('Settled by: Leaks (survey.leaks).');
+  });
+});
+
+describe('the comparison of the ways in stands before a stop that a choice among them settles', () => {
+  const states = (changes: Record<string, unknown>) =>
+    workParts(planOf(exampleWith(changes)), rules)
+      .filter(({ name }) => name === 'ways-in' || name === 'gable-lanes')
+      .map(({ state }) => state);
+  test.each<[string, Record<string, unknown>, readonly string[]]>([
+    ['a roof that nobody goes on', { 'survey.roof_carries': 'nobody goes on it' }, ['answered', 'held']],
+    ['a leak', { 'survey.leaks': 'leaks found' }, ['held', 'held']],
+    ['no stop', {}, ['answered', 'answered']],
+  ])('%s', (_, changes, expected) => {
+    expect(states(changes)).toEqual(expected);
+  });
+});
+
+describe('an engineer’s written load settles a ceiling that nobody rated, and raises no published limit', () => {
+  // By hand: 13.5/12 · 1.525 + 2/12 · 0.51 = 1.800625 lb/ft2 lie on it.
+  test.each<[string, Record<string, unknown>, string, readonly string[]]>([
+    ['no paper', panel, 'unrated', ['caution.ceiling.unrated']],
+    ['a paper that carries it', given, 'carries it', []],
+    [
+      'a paper that does not',
+      { ...given, 'ceiling.engineer_load': '1.8 lb/ft2' },
+      'does not carry it',
+      ['caution.ceiling.overloaded'],
+    ],
+    ['nobody’s paper', { ...given, 'ceiling.engineer': ' ' }, 'unrated', ['caution.ceiling.unrated']],
+    [
+      'a paper above the published limit of 2.2',
+      {
+        ...given,
+        'ceiling.board': 'gypsum 1/2 in',
+        'ceiling.engineer_load': '9 lb/ft2',
+        'fill.density': '2 lb/ft3',
+      },
+      'does not carry it',
+      ['caution.ceiling.overloaded'],
+    ],
+    [
+      'a paper below the published limit',
+      { ...given, 'ceiling.board': 'gypsum 1/2 in', 'ceiling.engineer_load': '1.7 lb/ft2' },
+      'does not carry it',
+      ['caution.ceiling.overloaded'],
+    ],
+  ])('%s', (_, changes, verdict, held) => {
+    const plan = planOf(exampleWith(changes));
+    expect(plan.load.verdict).toBe(verdict);
+    expect(heldBy(plan).map(({ id }) => id)).toEqual(held);
+    // Trapped air goes by the same limit.
+    const [air] = workParts(plan, rules, true).filter(({ name }) => name === 'trapped-air');
+    const limit = air?.state === 'answered' ? air.answer.figures.limit?.value : undefined;
+    expect(limit).toEqual(plan.load.limit && expect.objectContaining({ amount: plan.load.limit.amount }));
+  });
+
+  test('it is printed with who gave it', () => {
+    expect(jobSheet(planOf(exampleWith(given)), data.cautions, rules)).toContain(
+      'given in writing by: R. Alder, 2026-11-02',
+    );
+  });
+
+  test('in the calculator as in the job', () => {
+    const entries = { board: 'other or not known', framing: '16 in', depth: '12 in', density: '1.5 lb/ft3' };
+    const verdict = (more: Record<string, string>) => {
+      const { figures, remarks } = worked(ceiling, { ...entries, ...more });
+      return [figures.verdict?.value, remarks.map(remarkText).join()];
+    };
+    expect(verdict({ engineer_load: '1.5 lb/ft2', engineer: 'R. Alder' })[0]).toBe('carries it');
+    expect(verdict({ engineer_load: '1.49 lb/ft2', engineer: 'R. Alder' })[0]).toBe('does not carry it');
+    expect(verdict({ engineer_load: '1.5 lb/ft2' })).toEqual([
+      'unrated',
+      'An engineer’s load counts once it is told who gave it.',
+    ]);
+  });
+});
