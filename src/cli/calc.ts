@@ -80,11 +80,14 @@ function exampleOf(field: Field): string {
 }
 
 function entriesFrom(pairs: readonly string[], fields: Fields): Record<string, unknown> {
+  const given = new Set<string>();
   return Object.fromEntries(
     pairs.map((pair) => {
       const at = pair.indexOf('=');
       if (at < 1) throw new InputError(`found "${pair}", expected field=value`);
       const [field, value] = [pair.slice(0, at), pair.slice(at + 1)];
+      if (given.has(field)) throw new InputError(`${field}: found it given twice, expected it once`);
+      given.add(field);
       return [field, fields[field]?.kind === 'list' ? jsonOf(field, value) : value];
     }),
   );

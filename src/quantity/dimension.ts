@@ -6,69 +6,62 @@
  */
 
 /**
- * Powers of the base dimensions: length, weight, time, temperature difference, heat, pieces, money; and four that are only read off a
- * scale and never multiplied: a thermometer's reading, a sound level, an angle, a voltage.
+ * The base dimensions: length, weight, time, temperature difference, heat, pieces, money; and four that are only read off a scale and never
+ * multiplied: a thermometer's reading, a sound level, an angle, a voltage. A dimension is the sum of its powers, each in a place of its own, as
+ * digits are in a number: what is multiplied is added. No power comes near the half of a place, so that no two dimensions share a sum.
  */
-export interface Powers {
-  readonly length?: number;
-  readonly weight?: number;
-  readonly time?: number;
-  readonly temperature?: number;
-  readonly heat?: number;
-  readonly pieces?: number;
-  readonly money?: number;
-  readonly reading?: number;
-  readonly sound?: number;
-  readonly angle?: number;
-  readonly voltage?: number;
-}
+const PLACE = 16;
+const [length, weight, time, temperature, heat, pieces, money, reading, sound, angle, voltage] = Array.from(
+  { length: 11 },
+  (_, place) => PLACE ** place,
+) as [number, number, number, number, number, number, number, number, number, number, number];
 
 export const dimensions = {
-  number: {},
-  length: { length: 1 },
-  area: { length: 2 },
-  volume: { length: 3 },
-  weight: { weight: 1 },
-  density: { weight: 1, length: -3 },
-  load: { weight: 1, length: -2 },
-  pieces: { pieces: 1 },
-  'weight of a piece': { weight: 1, pieces: -1 },
-  'thermal resistance': { time: 1, length: 2, temperature: 1, heat: -1 },
-  'resistance per length': { time: 1, length: 1, temperature: 1, heat: -1 },
-  'thermal transmittance': { time: -1, length: -2, temperature: -1, heat: 1 },
-  'thermal conductivity': { time: -1, length: -1, temperature: -1, heat: 1 },
-  time: { time: 1 },
+  number: 0,
+  length,
+  area: 2 * length,
+  volume: 3 * length,
+  weight,
+  density: weight - 3 * length,
+  load: weight - 2 * length,
+  pieces,
+  'weight of a piece': weight - pieces,
+  'thermal resistance': time + 2 * length + temperature - heat,
+  'resistance per length': time + length + temperature - heat,
+  'thermal transmittance': heat - time - 2 * length - temperature,
+  'thermal conductivity': heat - time - length - temperature,
+  time,
   /** A difference of temperature; what a thermometer shows is a `temperature reading`. */
-  temperature: { temperature: 1 },
-  'temperature reading': { reading: 1 },
-  'degree-days': { temperature: 1, time: 1 },
-  speed: { length: 1, time: -1 },
-  'air flow': { length: 3, time: -1 },
-  'weight rate': { weight: 1, time: -1 },
-  'weight per length': { weight: 1, length: -1 },
+  temperature,
+  'temperature reading': reading,
+  'degree-days': temperature + time,
+  speed: length - time,
+  'air flow': 3 * length - time,
+  'weight rate': weight - time,
+  'weight per length': weight - length,
   /** Vapour that crosses an area in a time. */
-  'vapour flow': { weight: 1, length: -2, time: -1 },
+  'vapour flow': weight - 2 * length - time,
   /** Vapour flow a pressure drives; weight standing for load too, it comes down to one over time. */
-  permeance: { time: -1 },
-  heat: { heat: 1 },
-  'heat flow': { heat: 1, time: -1 },
-  'heat flux': { heat: 1, time: -1, length: -2 },
-  'heat loss coefficient': { heat: 1, time: -1, temperature: -1 },
-  'heat per volume': { heat: 1, length: -3 },
-  'weight per heat': { weight: 1, heat: -1 },
-  money: { money: 1 },
-  'money rate': { money: 1, time: -1 },
-  'money per area': { money: 1, length: -2 },
-  'price of heat': { money: 1, heat: -1 },
-  'price per volume': { money: 1, length: -3 },
-  'length of a piece': { length: 1, pieces: -1 },
-  'area of a piece': { length: 2, pieces: -1 },
-  'volume of a piece': { length: 3, pieces: -1 },
-  'pieces per volume': { pieces: 1, length: -3 },
-  'sound level': { sound: 1 },
-  angle: { angle: 1 },
-  voltage: { voltage: 1 },
-} as const satisfies Record<string, Powers>;
+  permeance: -time,
+  heat,
+  'heat flow': heat - time,
+  'heat flux': heat - time - 2 * length,
+  'heat loss coefficient': heat - time - temperature,
+  'heat per volume': heat - 3 * length,
+  'weight per heat': weight - heat,
+  money,
+  'money rate': money - time,
+  'money per area': money - 2 * length,
+  'price of heat': money - heat,
+  'price per volume': money - 3 * length,
+  'length of a piece': length - pieces,
+  'area of a piece': 2 * length - pieces,
+  'volume of a piece': 3 * length - pieces,
+  'pieces per volume': pieces - 3 * length,
+  'sound level': sound,
+  angle,
+  voltage,
+} as const;
 
 export type Dimension = keyof typeof dimensions;
 
@@ -153,35 +146,9 @@ export type Quotient<A extends Dimension, B extends Dimension> = B extends 'numb
       ? Dimension
       : CoFactor<A, B>;
 
-const baseNames = [
-  'length',
-  'weight',
-  'time',
-  'temperature',
-  'heat',
-  'pieces',
-  'money',
-  'reading',
-  'sound',
-  'angle',
-  'voltage',
-] as const;
-
-const key = (left: Powers, right: Powers = {}, sign: 1 | -1 = 1): string =>
-  baseNames.map((base) => (left[base] ?? 0) + sign * (right[base] ?? 0)).join();
-
-const byPowers = new Map<string, Dimension>(
-  (Object.keys(dimensions) as Dimension[]).map((name) => [key(dimensions[name]), name]),
+const byPowers = new Map<number, Dimension>(
+  (Object.entries(dimensions) as [Dimension, number][]).map(([name, powers]) => [powers, name]),
 );
-
-/** Each pair that was asked for: a plan multiplies the same few a thousand times. */
-const combined = new Map<string, Dimension | undefined>();
-
-function combine(a: Dimension, b: Dimension, sign: 1 | -1): Dimension | undefined {
-  const pair = `${a} ${sign} ${b}`;
-  if (!combined.has(pair)) combined.set(pair, byPowers.get(key(dimensions[a], dimensions[b], sign)));
-  return combined.get(pair);
-}
 
 /**
  * What is only read off a scale: a thermometer, a sound meter. Two readings are compared, never added or multiplied.
@@ -194,10 +161,12 @@ export const isReading = (dimension: Dimension): boolean =>
  * What a times b measures; undefined if nothing here is measured that way.
  * @example productOf('length', 'area') // => 'volume'
  */
-export const productOf = (a: Dimension, b: Dimension): Dimension | undefined => combine(a, b, 1);
+export const productOf = (a: Dimension, b: Dimension): Dimension | undefined =>
+  byPowers.get(dimensions[a] + dimensions[b]);
 
 /**
  * What a divided by b measures; undefined if nothing here is measured that way.
  * @example quotientOf('volume', 'area') // => 'length'
  */
-export const quotientOf = (a: Dimension, b: Dimension): Dimension | undefined => combine(a, b, -1);
+export const quotientOf = (a: Dimension, b: Dimension): Dimension | undefined =>
+  byPowers.get(dimensions[a] - dimensions[b]);

@@ -9,10 +9,10 @@ export interface FormatOptions {
   readonly unit?: UnitName;
   /** Lengths only: feet, inches and fractions, to the nearest 1/8 or 1/16 in. */
   readonly tape?: TapeMark;
-  /** Significant figures, 4 by default. */
+  /** Significant figures, 4 by default. A sum of money has its own, cents or whole dollars, up to 6. */
   readonly figures?: number;
-  /** Towards 0 instead of to the nearest: for a greatest value, which a rounding up would pass. */
-  readonly round?: 'down';
+  /** Towards 0 instead of to the nearest: for a greatest value, which a rounding up would pass. Away from 0 for a least value. Nothing below a millionth, and no sum of money, is rounded so. */
+  readonly round?: 'down' | 'up';
   /** Adds the metric reading in brackets. */
   readonly metric?: boolean;
 }
@@ -34,7 +34,11 @@ const SMALLEST_PLAIN = 1e-6;
 /** Floating arithmetic makes 2.2 a trillionth less here and there; rounding down lets that pass. */
 const NOISE = 1e-9;
 const whole = (size: number, round: FormatOptions['round']): number =>
-  round === 'down' ? Math.floor(size * (1 + NOISE)) : Math.round(size);
+  round === 'down'
+    ? Math.floor(size * (1 + NOISE))
+    : round === 'up'
+      ? Math.ceil(size * (1 - NOISE))
+      : Math.round(size);
 
 /**
  * A number to so many significant figures, without trailing zeros, and never 0 unless it is 0.
@@ -51,7 +55,7 @@ export function formatNumber(amount: number, figures = 4, round?: FormatOptions[
   // Whole digits left of the point are all kept: 12,345 bags to four figures would mislead.
   const decimals = Math.min(20, Math.max(0, figures - 1 - Math.floor(Math.log10(size))));
   const scale = 10 ** decimals;
-  const fixed = (round === 'down' ? whole(size * scale, round) / scale : size).toFixed(decimals);
+  const fixed = (round ? whole(size * scale, round) / scale : size).toFixed(decimals);
   return sign + (fixed.includes('.') ? fixed.replace(/\.?0+$/, '') : fixed);
 }
 
@@ -86,32 +90,60 @@ function reduced(over: number, under: number): string {
 }
 
 /**
- * A quantity as it is printed: number, space, unit sign.
+ * A quantity as it is printed: number, space, unit sign. A metric length of the rulebook has its tape reading beside it, on the side on which a bound holds.
  * @example format(quantity(1.5, 'lb/ft3')) // => '1.5 lb/ft³'
+ * @example format(quantity(9, 'cm', { from: 'rule', rule: 'a.b', bound: 'least' })) // => '9 cm (3 9/16 in)'
  */
 export function format(q: Quantity, options: FormatOptions = {}): string {
   const text = main(q, options);
   const metric = options.metric ? metricUnit[q.dimension] : undefined;
-  if (!metric || metric === q.unit) return text;
+  if (!metric || metric === q.unit || tapeBeside(q) !== undefined) return text;
   return `${text} (${main(q, { unit: metric, figures: options.figures ?? 4, ...(options.round ? { round: options.round } : {}) })})`;
 }
 
+/** The side on which a bound of the rulebook still holds; undefined for what is no bound, which goes to the nearest. */
+const safeSide = ({ origin }: Quantity): FormatOptions['round'] =>
+  origin.from !== 'rule' || origin.bound === undefined ? undefined : origin.bound === 'least' ? 'up' : 'down';
+
+/** No tape of a crew has these. */
+const offTheTape: readonly UnitName[] = ['mm', 'cm', 'm'];
+
+/**
+ * What a tape reads in the place of a metric length of the rulebook, on the side on which a bound still holds; undefined for any other quantity.
+ * @example tapeBeside(quantity(9, 'cm', { from: 'rule', rule: 'a.b', bound: 'most' })) // => '3 1/2 in'
+ */
+export const tapeBeside = (q: Quantity, round?: FormatOptions['round']): string | undefined =>
+  q.origin.from === 'rule' && offTheTape.includes(q.unit)
+    ? formatTape(q as Quantity<'length'>, 16, round ?? safeSide(q))
+    : undefined;
+
 function main(q: Quantity, options: FormatOptions): string {
   if (options.tape && q.dimension === 'length')
-    return formatTape(q as Quantity<'length'>, options.tape, options.round);
+    return formatTape(q as Quantity<'length'>, options.tape, options.round ?? safeSide(q));
+  const beside = options.unit === undefined ? tapeBeside(q, options.round) : undefined;
+  if (beside !== undefined) return `${main(q, { ...options, unit: q.unit })} (${beside})`;
   const unit = options.unit ?? q.unit;
   const amount = amountIn(q, unit as UnitOf<Quantity['dimension']>);
-  const cents = isMoney(q) && options.figures === undefined && Math.abs(amount) < CENTS_BELOW;
   return withSign(
-    cents && Math.abs(amount) >= 0.01 ? money(amount) : formatNumber(amount, options.figures, options.round),
+    money(q, amount, options.figures) ?? formatNumber(amount, options.figures, options.round),
     unit,
   );
 }
 
-/** Dollars below this are printed with their cents; a price of heat or volume may need more places than two. */
-const CENTS_BELOW = 100;
-const isMoney = ({ dimension }: Quantity): boolean => dimension === 'money' || dimension === 'money rate';
-const money = (amount: number): string => `${amount < 0 ? MINUS : ''}${Math.abs(amount).toFixed(2)}`;
+/** From here a sum that was worked out is printed in whole dollars. */
+const WHOLE_DOLLARS = 100;
+
+/** Who asks for more figures than this has two sums to tell apart. */
+const FIGURES_OF_MONEY = 6;
+
+/** Dollars and cents, or whole dollars; undefined for what is no sum of money, and for less than a cent. */
+function money({ dimension, origin: { from } }: Quantity, amount: number, figures = 0): string | undefined {
+  const size = Math.abs(amount);
+  if (!/^money( rate)?$/.test(dimension) || size < 0.01 || figures > FIGURES_OF_MONEY) return undefined;
+  const whole =
+    size >= WHOLE_DOLLARS && (from === 'operation' || from === 'method' || Number.isInteger(size));
+  return (amount < 0 ? MINUS : '') + size.toFixed(whole ? 0 : 2);
+}
 
 /**
  * A printed number with its unit's sign; one bag is not "1 bags".
@@ -121,8 +153,8 @@ export function withSign(digits: string, unit: UnitName): string {
   const { sign } = units[unit];
   if (sign === '') return digits;
   if (digits === '1' && (sign === `${unit}s` || sign === `${unit}es`)) return `1 ${unit}`;
-  if (sign.startsWith('$'))
-    return (digits.startsWith(MINUS) ? `${MINUS}$${digits.slice(1)}` : `$${digits}`) + sign.slice(1);
+  // A price may need more places than two, but never one.
+  if (sign.startsWith('$')) return digits.replace(/\d.*/, '$$$&').replace(/\.\d$/, '$&0') + sign.slice(1);
   if (unit === 'h ft2 F/Btu') return `R-${digits}`;
   if (unit === 'h ft2 F/(Btu in)') return `R-${digits} per in`;
   return `${digits} ${sign}`;

@@ -22,15 +22,8 @@ export interface Asked<D extends Dimension> {
   readonly example?: string;
 }
 
-const vulgarFractions: Readonly<Record<string, string>> = {
-  '½': '1/2',
-  '¼': '1/4',
-  '¾': '3/4',
-  '⅛': '1/8',
-  '⅜': '3/8',
-  '⅝': '5/8',
-  '⅞': '7/8',
-};
+/** ½ and its like, which Unicode takes apart into figures and a stroke of their own. */
+const ONE_CHARACTER = /[¼-¾⅐-⅞]/g;
 
 /** An unsigned number as people write it: 12, 2.5, .5, 1/2, 10 1/2, 10-1/2. */
 const NUMBER = String.raw`(?:\d+[ -]+\d+\/\d+|\d+\/\d+|\d+\.?\d*|\.\d+)`;
@@ -46,6 +39,8 @@ const feetPointTen = new RegExp(`^\\d+\\.10\\s*${FEET}$`, 'i');
 const ON_CENTRE = /\s*\b(?:o\.? ?c\.?|on cent(?:er|re)s?)$/i;
 /** An R as it stands on a bag: R-19, R 3.7. */
 const LEADING_R = /^R[- ]?(?=[\d.])/i;
+/** A price as it is printed: $1800, −$0.12 per kWh. */
+const leadingDollar = new RegExp(`^([-−+]?)\\s*\\$\\s*(${NUMBER})`);
 
 /** The value of an unsigned number as matched by NUMBER; not finite where a fraction has no size (1/0, 0/0). */
 function amountOf(text: string): number {
@@ -62,8 +57,8 @@ const MOST_CHARACTERS = 60;
 
 /**
  * What quantity did somebody write?
- * Understands `13 ft 10 in`, `13' 10 1/2"`, `3 1/2 in`, `10½ in`, `1.5 lb/ft3`, `-2 in`, `R-19`, `16" o.c.`, and `2.5` where a unit is assumed;
- * the weight of a piece may be written as a weight alone, `28 lb`.
+ * Understands `13 ft 10 in`, `13' 10 1/2"`, `3 1/2 in`, `10½ in`, `1.5 lb/ft3`, `-2 in`, `R-19`, `16" o.c.`, `$2.50 per gal`, and `2.5` where a
+ * unit is assumed; what a piece weighs or measures may be written without the piece, `28 lb`: it is that of the example.
  * Odd cases: nothing written, a comma between digits (1,500 may mean 1500 or 1.5), `13.10 ft` (13.1 ft or 13 ft 10 in), a fraction over 0, a unit of another
  * kind, a missing unit and more than 60 characters are each refused; inches in a feet-and-inches reading stay below 12.
  * @throws ParseError with what was found and what is expected.
@@ -71,9 +66,9 @@ const MOST_CHARACTERS = 60;
  */
 export function parseQuantity<D extends Dimension>(written: string, asked: Asked<D>): Quantity<D> {
   const expected = expectation(asked);
-  const text = [...written]
-    .map((character) => (vulgarFractions[character] ? ` ${vulgarFractions[character]}` : character))
-    .join('')
+  const text = written
+    .replace(ONE_CHARACTER, (fraction) => ` ${fraction.normalize('NFKD')}`)
+    .replace(/⁄/g, '/')
     .replace(/\s+/g, ' ')
     .trim();
   if (text === '') throw new ParseError('nothing', expected);
@@ -84,7 +79,10 @@ export function parseQuantity<D extends Dimension>(written: string, asked: Asked
   if (groupedByComma.test(text)) twofold(`${expected}, with no comma in the number`);
   const asR = /resistance/.test(asked.dimension) && LEADING_R.test(text);
   const isLength = asked.dimension === 'length';
-  const plain = asR ? text.replace(LEADING_R, '') : isLength ? text.replace(ON_CENTRE, '') : text;
+  const plain = (asR ? text.replace(LEADING_R, '') : isLength ? text.replace(ON_CENTRE, '') : text).replace(
+    leadingDollar,
+    '$1$2 $$',
+  );
   const negative = /^[-−]/.test(plain);
   const unsigned = plain.replace(/^[-−+]\s*/, '');
   const sign = negative ? -1 : 1;
@@ -119,10 +117,8 @@ export function parseQuantity<D extends Dimension>(written: string, asked: Asked
     if (!unit) throw new ParseError(`"${written.trim()}", a number with no unit`, expected);
     return made(sign * amount, unit as UnitName, asked);
   }
-  const unit = unitWritten(unitText);
+  const unit = unitWritten(unitText + pieceOf(asked)) ?? unitWritten(unitText);
   if (!unit) throw new ParseError(`"${written.trim()}" with the unknown unit "${unitText}"`, expected);
-  if (asked.dimension === 'weight of a piece' && units[unit].dimension === 'weight')
-    return made((sign * amount * units[unit].size) / units['lb/bag'].size, 'lb/bag', asked);
   if (units[unit].dimension !== asked.dimension) {
     throw new ParseError(`"${written.trim()}" (${units[unit].dimension})`, expected);
   }
@@ -135,8 +131,14 @@ const made = <D extends Dimension>(amount: number, unit: UnitName, asked: Asked<
   return quantity(amount, unit) as Quantity as Quantity<D>;
 };
 
+/** Which piece is a weight or a size of? That of the example: "/roll". */
+const pieceOf = ({ dimension, example = usualUnit[dimension] }: Omit<Asked<Dimension>, 'assume'>): string =>
+  (/ of a piece$/.test(dimension) && /\/\w+$/.exec(example ?? '')?.[0]) || '';
+
+const kinds: { readonly [D in Dimension]?: string } = { pieces: 'a count', money: 'an amount of money' };
+
 function expectation<D extends Dimension>(asked: Asked<D>): string {
   const article = /^[aeiou]/.test(asked.dimension) ? 'an' : 'a';
-  const kind = asked.dimension === 'pieces' ? 'a count' : `${article} ${asked.dimension}`;
+  const kind = kinds[asked.dimension] ?? `${article} ${asked.dimension}`;
   return asked.example ? `${kind} such as ${asked.example}` : kind;
 }

@@ -12,8 +12,13 @@ import { type UnitName, type UnitOf, units, usualUnit } from './units.ts';
 export type Origin =
   /** Typed or measured by the person whose job it is. */
   | { readonly from: 'input'; readonly field: string }
-  /** A value of the rulebook; `part` names an end of a range, or the cell of a table. */
-  | { readonly from: 'rule'; readonly rule: string; readonly part?: string }
+  /** A value of the rulebook; `part` names an end of a range, or the cell of a table, `bound` what may not be undershot or passed. */
+  | {
+      readonly from: 'rule';
+      readonly rule: string;
+      readonly part?: string;
+      readonly bound?: 'least' | 'most';
+    }
   /** A plain number of arithmetic or geometry. */
   | { readonly from: 'constant' }
   /** Arithmetic on other quantities. */
@@ -21,7 +26,7 @@ export type Origin =
   /** One named step of a longer method (a search, a quadrature, a closed form), told in words or symbols. */
   | { readonly from: 'method'; readonly method: string; readonly operands: readonly Quantity[] };
 
-export type Operator = '+' | '−' | '×' | '÷' | 'smaller of' | 'larger of' | 'rounded up' | 'ln';
+export type Operator = '+' | '−' | '×' | '÷' | 'smaller of' | 'larger of' | 'rounded up';
 
 /** A number, its unit, and where it came from. Immutable. */
 export interface Quantity<D extends Dimension = Dimension> {
@@ -166,12 +171,13 @@ export function minus<D extends Dimension>(a: Quantity<D>, b: Quantity<NoInfer<D
 
 /**
  * How much more is a than b? a − b, in the unit of a, and nought where a is no more: also where floating noise alone sets two equal
- * amounts apart.
+ * amounts apart. Its working tells nought as the larger of 0 and the difference.
  * @example excess(quantity(1, 'ft'), quantity(30.48, 'cm')).amount // => 0
  */
 export function excess<D extends Dimension>(a: Quantity<D>, b: Quantity<NoInfer<D>>): Quantity<D> {
   const more = minus(a, b);
-  return compare(a, b) > 0 ? more : { ...more, amount: 0 };
+  if (compare(a, b) > 0) return more;
+  return { ...larger({ ...more, amount: 0, origin: { from: 'constant' } }, more), amount: 0 };
 }
 
 /**
@@ -264,14 +270,6 @@ export function larger<D extends Dimension>(a: Quantity<D>, b: Quantity<NoInfer<
     a,
     b,
   ]);
-}
-
-/** Natural logarithm of a pure number. @throws QuantityError if it is not above 0. @example logarithm(number(1)).amount // => 0 */
-export function logarithm(a: Quantity<'number'>): Quantity<'number'> {
-  const pure = amountIn(a, '1');
-  if (!(pure > 0))
-    throw new QuantityError(`found ${spoken(a)}, expected a number above 0 to take the logarithm of`);
-  return operation(Math.log(pure), '1', 'ln', [a]);
 }
 
 /**

@@ -47,181 +47,157 @@ interface UnitFacts {
   /** Where its 0 stands, in base units; only a thermometer's scale has a 0 of its own. */
   readonly zero?: number;
   /** As printed after a number; after 1 the name itself, where the sign is its plural. */
-  readonly sign: string;
-  /** Other ways people write it; the name and the sign are understood as well. */
+  sign: string;
+  /** Other ways people write it; name and sign are understood as well, and all that `plain` takes for one and the same. */
   readonly written: readonly string[];
 }
+
+/** Its sign follows from its name: see `signOf`. */
+const BY_RULE = '';
 
 /** A unit of a dimension: its size in base units, its sign, and other ways people write it. */
 const unit = <const D extends Dimension>(
   dimension: D,
   size: number,
-  sign: string,
+  sign = BY_RULE,
   ...written: readonly string[]
 ) => ({ dimension, size, sign, written });
 
+/** The first of each dimension is its usual one. */
 export const units = {
-  '1': unit('number', 1, ''),
+  '1': unit('number', 1),
   percent: unit('number', 0.01, '%', 'per cent', 'pct'),
 
-  in: unit('length', 1, 'in', 'inch', 'inches', 'ins', 'in.', '"', '″', '”', "''"),
-  ft: unit('length', INCHES_PER_FOOT, 'ft', 'foot', 'feet', 'ft.', "'", '′', '’'),
-  mm: unit('length', 0.001 / METRES_PER_INCH, 'mm', 'millimetre', 'millimeter'),
-  cm: unit('length', 0.01 / METRES_PER_INCH, 'cm', 'centimetre', 'centimeter'),
-  m: unit('length', 1 / METRES_PER_INCH, 'm', 'metre', 'meter', 'metres', 'meters'),
+  in: unit('length', 1, BY_RULE, '"', '″', '”', "''"),
+  ft: unit('length', INCHES_PER_FOOT, BY_RULE, "'", '′', '’'),
+  mm: unit('length', 0.001 / METRES_PER_INCH),
+  cm: unit('length', 0.01 / METRES_PER_INCH),
+  m: unit('length', 1 / METRES_PER_INCH),
 
-  in2: unit('area', 1, 'in²', 'sq in', 'square inch', 'square inches'),
-  ft2: unit('area', squareFoot, 'ft²', 'sq ft', 'square foot', 'square feet'),
-  m2: unit('area', METRES_PER_INCH ** -2, 'm²', 'sq m'),
+  ft2: unit('area', squareFoot),
+  in2: unit('area', 1),
+  m2: unit('area', METRES_PER_INCH ** -2),
 
-  in3: unit('volume', 1, 'in³', 'cu in'),
-  ft3: unit('volume', cubicFoot, 'ft³', 'cu ft', 'cubic foot', 'cubic feet'),
-  m3: unit('volume', METRES_PER_INCH ** -3, 'm³'),
+  ft3: unit('volume', cubicFoot),
+  in3: unit('volume', 1),
+  m3: unit('volume', METRES_PER_INCH ** -3),
 
-  lb: unit('weight', 1, 'lb', 'lbs', 'lb.', 'pound', 'pounds', '#'),
-  kg: unit('weight', 1 / KILOGRAMS_PER_POUND, 'kg', 'kilogram', 'kilograms'),
+  lb: unit('weight', 1),
+  kg: unit('weight', 1 / KILOGRAMS_PER_POUND),
 
-  'lb/ft3': unit('density', 1 / cubicFoot, 'lb/ft³', 'lb/cu ft', 'lbs/cu ft', 'pcf', 'lbs/ft3'),
-  'kg/m3': unit('density', METRES_PER_INCH ** 3 / KILOGRAMS_PER_POUND, 'kg/m³'),
+  'lb/ft3': unit('density', 1 / cubicFoot),
+  'kg/m3': unit('density', METRES_PER_INCH ** 3 / KILOGRAMS_PER_POUND),
 
-  'lb/ft2': unit('load', 1 / squareFoot, 'lb/ft²', 'psf', 'lb/sq ft', 'lbs/ft2'),
-  'kg/m2': unit('load', METRES_PER_INCH ** 2 / KILOGRAMS_PER_POUND, 'kg/m²'),
-  Pa: unit('load', pascal, 'Pa'),
-  psi: unit('load', 1, 'psi'),
-  'in w.c.': unit('load', 1 / INCHES_OF_WATER_PER_PSI, 'in w.c.', 'inwc', 'in wc'),
+  'lb/ft2': unit('load', 1 / squareFoot),
+  'kg/m2': unit('load', METRES_PER_INCH ** 2 / KILOGRAMS_PER_POUND),
+  Pa: unit('load', pascal),
+  psi: unit('load', 1),
+  'in w.c.': unit('load', 1 / INCHES_OF_WATER_PER_PSI, BY_RULE, 'inwc'),
 
-  psia: unit('load', 1, 'psia'),
-  inHg: unit('load', PASCALS_PER_INCH_OF_MERCURY * pascal, 'inHg', 'in Hg'),
-  atm: unit('load', PASCALS_PER_ATMOSPHERE * pascal, 'atm'),
+  psia: unit('load', 1),
+  inHg: unit('load', PASCALS_PER_INCH_OF_MERCURY * pascal, BY_RULE, 'in Hg'),
+  atm: unit('load', PASCALS_PER_ATMOSPHERE * pascal),
 
-  bag: unit('pieces', 1, 'bags'),
-  hole: unit('pieces', 1, 'holes'),
-  piece: unit('pieces', 1, 'pieces'),
+  bag: unit('pieces', 1),
+  hole: unit('pieces', 1),
+  piece: unit('pieces', 1),
   push: unit('pieces', 1, 'pushes'),
-  screw: unit('pieces', 1, 'screws'),
-  cartridge: unit('pieces', 1, 'cartridges'),
-  roll: unit('pieces', 1, 'rolls'),
-  fibre: unit('pieces', 1, 'fibres', 'fiber', 'fibers'),
-  'lb/bag': unit('weight of a piece', 1, 'lb a bag', 'lb per bag', 'lb bag', 'lb bags'),
+  screw: unit('pieces', 1),
+  cartridge: unit('pieces', 1),
+  roll: unit('pieces', 1),
+  fibre: unit('pieces', 1),
+  'lb/bag': unit('weight of a piece', 1, BY_RULE, 'lb bag'),
+  'kg/bag': unit('weight of a piece', 1 / KILOGRAMS_PER_POUND, BY_RULE, 'kg bag'),
 
   'h ft2 F/Btu': unit('thermal resistance', squareFoot, 'h·ft²·°F/Btu', 'R'),
   'm2 K/W': unit('thermal resistance', squareMetreKelvinPerWatt, 'm²·K/W'),
-  'h ft2 F/(Btu in)': unit(
-    'resistance per length',
-    squareFoot,
-    'h·ft²·°F/Btu per in',
-    'R per in',
-    'R/in',
-    'per in',
-    'per inch',
-  ),
+  'h ft2 F/(Btu in)': unit('resistance per length', squareFoot, 'h·ft²·°F/Btu per in', 'R/in', 'per in'),
   'Btu/(h ft2 F)': unit('thermal transmittance', 1 / squareFoot, 'Btu/(h·ft²·°F)'),
   'W/(m2 K)': unit('thermal transmittance', 1 / squareMetreKelvinPerWatt, 'W/(m²·K)'),
   'Btu in/(h ft2 F)': unit('thermal conductivity', 1 / squareFoot, 'Btu·in/(h·ft²·°F)'),
   'W/(m K)': unit('thermal conductivity', 1 / (squareMetreKelvinPerWatt * METRES_PER_INCH), 'W/(m·K)'),
 
-  h: unit('time', 1, 'h', 'hour', 'hours', 'hr'),
-  min: unit('time', 1 / MINUTES_PER_HOUR, 'min', 'minute', 'minutes'),
-  s: unit('time', 1 / SECONDS_PER_HOUR, 's', 'second', 'seconds'),
+  h: unit('time', 1),
+  min: unit('time', 1 / MINUTES_PER_HOUR),
+  s: unit('time', 1 / SECONDS_PER_HOUR),
   day: unit('time', HOURS_PER_DAY, 'days'),
-  year: unit('time', HOURS_PER_DAY * DAYS_PER_YEAR, 'years', 'yr'),
+  year: unit('time', HOURS_PER_DAY * DAYS_PER_YEAR, 'years'),
 
-  F: unit('temperature reading', 1, '°F', 'deg F'),
-  C: { ...unit('temperature reading', 1 / KELVINS_PER_FAHRENHEIT, '°C', 'deg C'), zero: CELSIUS_ZERO },
+  F: unit('temperature reading', 1, '°F'),
+  C: { ...unit('temperature reading', 1 / KELVINS_PER_FAHRENHEIT, '°C'), zero: CELSIUS_ZERO },
   'F difference': unit('temperature', 1, '°F'),
-  K: unit('temperature', 1 / KELVINS_PER_FAHRENHEIT, 'K'),
-  'F day': unit('degree-days', HOURS_PER_DAY, '°F·days', 'degree-days', 'degree days', 'F days', 'HDD'),
-  'K day': unit('degree-days', HOURS_PER_DAY / KELVINS_PER_FAHRENHEIT, 'K·days', 'K days'),
+  K: unit('temperature', 1 / KELVINS_PER_FAHRENHEIT),
+  'F day': unit('degree-days', HOURS_PER_DAY, '°F·days', 'degree-days', 'HDD'),
+  'K day': unit('degree-days', HOURS_PER_DAY / KELVINS_PER_FAHRENHEIT, 'K·days'),
 
-  'ft/min': unit('speed', INCHES_PER_FOOT * MINUTES_PER_HOUR, 'ft/min', 'fpm'),
-  'in/min': unit('speed', MINUTES_PER_HOUR, 'in/min'),
-  mph: unit('speed', FEET_PER_MILE * INCHES_PER_FOOT, 'mph'),
+  'ft/min': unit('speed', INCHES_PER_FOOT * MINUTES_PER_HOUR),
+  'in/min': unit('speed', MINUTES_PER_HOUR),
+  mph: unit('speed', FEET_PER_MILE * INCHES_PER_FOOT),
   'cfm/ft2': unit('speed', INCHES_PER_FOOT * MINUTES_PER_HOUR, 'cfm per ft²'),
-  cfm: unit('air flow', cubicFoot * MINUTES_PER_HOUR, 'cfm', 'ft3/min'),
-  'L/s': unit('air flow', (0.001 / METRES_PER_INCH ** 3) * SECONDS_PER_HOUR, 'L/s'),
-  'lb/min': unit('weight rate', MINUTES_PER_HOUR, 'lb/min', 'lb a minute', 'lb per minute'),
-  'lb/h': unit('weight rate', 1, 'lb/h', 'lb an hour', 'lb per hour'),
-  'lb/year': unit('weight rate', 1 / (HOURS_PER_DAY * DAYS_PER_YEAR), 'lb a year', 'lb per year'),
-  'lb/ft': unit('weight per length', 1 / INCHES_PER_FOOT, 'lb/ft'),
+  cfm: unit('air flow', cubicFoot * MINUTES_PER_HOUR, BY_RULE, 'ft3/min'),
+  'L/s': unit('air flow', (0.001 / METRES_PER_INCH ** 3) * SECONDS_PER_HOUR),
+  'lb/min': unit('weight rate', MINUTES_PER_HOUR),
+  'lb/h': unit('weight rate', 1),
+  'lb/year': unit('weight rate', 1 / (HOURS_PER_DAY * DAYS_PER_YEAR)),
+  'lb/ft': unit('weight per length', 1 / INCHES_PER_FOOT),
 
-  gal: unit('volume', CUBIC_INCHES_PER_GALLON, 'gal', 'gallon', 'gallons'),
-  'fl oz': unit(
-    'volume',
-    CUBIC_INCHES_PER_GALLON / FLUID_OUNCES_PER_GALLON,
-    'fl oz',
-    'fluid ounces',
-    'fluid ounce',
-  ),
+  gal: unit('volume', CUBIC_INCHES_PER_GALLON),
+  'fl oz': unit('volume', CUBIC_INCHES_PER_GALLON / FLUID_OUNCES_PER_GALLON),
 
-  'g/m2': unit('load', (0.001 * METRES_PER_INCH ** 2) / KILOGRAMS_PER_POUND, 'g/m²'),
-  'mg/m3': unit('density', (1e-6 * METRES_PER_INCH ** 3) / KILOGRAMS_PER_POUND, 'mg/m³'),
-  'lb/(ft2 in)': unit('density', 1 / squareFoot, 'lb/ft² per in', 'lb/ft2 per in', 'psf per in'),
-  'fibres/cm3': unit('pieces per volume', (100 * METRES_PER_INCH) ** 3, 'fibres/cm³', 'fibers/cm3', 'f/cc'),
+  'g/m2': unit('load', (0.001 * METRES_PER_INCH ** 2) / KILOGRAMS_PER_POUND),
+  'mg/m3': unit('density', (1e-6 * METRES_PER_INCH ** 3) / KILOGRAMS_PER_POUND),
+  'lb/(ft2 in)': unit('density', 1 / squareFoot, 'lb/ft² per in'),
+  'fibres/cm3': unit('pieces per volume', (100 * METRES_PER_INCH) ** 3, BY_RULE, 'f/cc'),
+  'grain/(h ft2)': unit('vapour flow', 1 / (GRAINS_PER_POUND * squareFoot), 'grains/(h·ft²)'),
   'ng/(s m2)': unit(
     'vapour flow',
     (1e-12 / KILOGRAMS_PER_POUND) * SECONDS_PER_HOUR * METRES_PER_INCH ** 2,
     'ng/(s·m²)',
   ),
-  'grain/(h ft2)': unit('vapour flow', 1 / (GRAINS_PER_POUND * squareFoot), 'grains/(h·ft²)'),
-  perm: unit(
-    'permeance',
-    1 / (GRAINS_PER_POUND * squareFoot * PASCALS_PER_INCH_OF_MERCURY * pascal),
-    'perm',
-    'perms',
-  ),
+  perm: unit('permeance', 1 / (GRAINS_PER_POUND * squareFoot * PASCALS_PER_INCH_OF_MERCURY * pascal)),
   'ng/(s m2 Pa)': unit(
     'permeance',
     ((1e-12 / KILOGRAMS_PER_POUND) * SECONDS_PER_HOUR * METRES_PER_INCH ** 2) / pascal,
     'ng/(s·m²·Pa)',
   ),
 
-  Btu: unit('heat', 1, 'Btu'),
-  'million Btu': unit('heat', 1_000_000, 'million Btu', 'MMBtu'),
-  kWh: unit('heat', BTU_PER_KILOWATT_HOUR, 'kWh'),
+  Btu: unit('heat', 1),
+  'million Btu': unit('heat', 1_000_000),
+  kWh: unit('heat', BTU_PER_KILOWATT_HOUR),
   therm: unit('heat', BTU_PER_THERM, 'therms'),
-  'Btu/h': unit('heat flow', 1, 'Btu/h'),
-  W: unit('heat flow', SECONDS_PER_HOUR / JOULES_PER_BTU, 'W'),
-  'million Btu/year': unit('heat flow', 1_000_000 / (HOURS_PER_DAY * DAYS_PER_YEAR), 'million Btu a year'),
+  'Btu/h': unit('heat flow', 1),
+  W: unit('heat flow', SECONDS_PER_HOUR / JOULES_PER_BTU),
+  'million Btu/year': unit('heat flow', 1_000_000 / (HOURS_PER_DAY * DAYS_PER_YEAR)),
   'Btu/(h ft2)': unit('heat flux', 1 / squareFoot, 'Btu/(h·ft²)'),
-  'W/cm2': unit('heat flux', (SECONDS_PER_HOUR / JOULES_PER_BTU) * (100 * METRES_PER_INCH) ** 2, 'W/cm²'),
+  'W/cm2': unit('heat flux', (SECONDS_PER_HOUR / JOULES_PER_BTU) * (100 * METRES_PER_INCH) ** 2),
   'Btu/(h F)': unit('heat loss coefficient', 1, 'Btu/(h·°F)'),
-  'Btu/gal': unit('heat per volume', 1 / CUBIC_INCHES_PER_GALLON, 'Btu/gal'),
-  'Btu/ft3': unit('heat per volume', 1 / cubicFoot, 'Btu/ft³'),
-  'kg/million Btu': unit('weight per heat', 1 / (KILOGRAMS_PER_POUND * 1_000_000), 'kg a million Btu'),
-  'lb/million Btu': unit('weight per heat', 1 / 1_000_000, 'lb a million Btu'),
+  'Btu/gal': unit('heat per volume', 1 / CUBIC_INCHES_PER_GALLON),
+  'Btu/ft3': unit('heat per volume', 1 / cubicFoot),
+  'lb/million Btu': unit('weight per heat', 1 / 1_000_000),
+  'kg/million Btu': unit('weight per heat', 1 / (KILOGRAMS_PER_POUND * 1_000_000)),
 
-  $: unit('money', 1, '$', 'dollar', 'dollars', 'USD'),
-  '$/year': unit('money rate', 1 / (HOURS_PER_DAY * DAYS_PER_YEAR), '$ a year', '$ per year'),
-  '$/ft2': unit('money per area', 1 / squareFoot, '$ per ft²', '$ a ft2'),
-  '$/Btu': unit('price of heat', 1, '$ per Btu'),
-  '$/million Btu': unit('price of heat', 1 / 1_000_000, '$ per million Btu'),
-  '$/kWh': unit('price of heat', 1 / BTU_PER_KILOWATT_HOUR, '$ per kWh', '$ a kWh'),
-  '$/therm': unit('price of heat', 1 / BTU_PER_THERM, '$ per therm', '$ a therm'),
-  '$/gal': unit(
-    'price per volume',
-    1 / CUBIC_INCHES_PER_GALLON,
-    '$ per gal',
-    '$ a gal',
-    '$/gallon',
-    '$ a gallon',
-    '$ per gallon',
-  ),
-  '$/ft3': unit('price per volume', 1 / cubicFoot, '$ per ft³', '$ a ft3'),
+  $: unit('money', 1),
+  '$/year': unit('money rate', 1 / (HOURS_PER_DAY * DAYS_PER_YEAR)),
+  '$/ft2': unit('money per area', 1 / squareFoot),
+  '$/million Btu': unit('price of heat', 1 / 1_000_000),
+  '$/Btu': unit('price of heat', 1),
+  '$/kWh': unit('price of heat', 1 / BTU_PER_KILOWATT_HOUR),
+  '$/therm': unit('price of heat', 1 / BTU_PER_THERM),
+  '$/gal': unit('price per volume', 1 / CUBIC_INCHES_PER_GALLON),
+  '$/ft3': unit('price per volume', 1 / cubicFoot),
+  '$/ccf': unit('price per volume', 1 / (100 * cubicFoot)),
+  '$/Mcf': unit('price per volume', 1 / (1000 * cubicFoot)),
 
-  'ft/cartridge': unit('length of a piece', INCHES_PER_FOOT, 'ft a cartridge'),
-  'ft/roll': unit('length of a piece', INCHES_PER_FOOT, 'ft a roll'),
-  'in2/piece': unit('area of a piece', 1, 'in² a piece'),
-  'fl oz/cartridge': unit(
-    'volume of a piece',
-    CUBIC_INCHES_PER_GALLON / FLUID_OUNCES_PER_GALLON,
-    'fl oz a cartridge',
-  ),
-  'in3/cartridge': unit('volume of a piece', 1, 'in³ a cartridge'),
+  'ft/cartridge': unit('length of a piece', INCHES_PER_FOOT),
+  'ft/roll': unit('length of a piece', INCHES_PER_FOOT),
+  'in2/piece': unit('area of a piece', 1),
+  'in3/cartridge': unit('volume of a piece', 1),
+  'fl oz/cartridge': unit('volume of a piece', CUBIC_INCHES_PER_GALLON / FLUID_OUNCES_PER_GALLON),
 
-  dBA: unit('sound level', 1, 'dBA', 'dB(A)', 'dB'),
-  degree: unit('angle', 1, 'degrees', 'deg'),
-  V: unit('voltage', 1, 'V', 'volt', 'volts'),
-  kV: unit('voltage', 1000, 'kV', 'kilovolt', 'kilovolts'),
+  dBA: unit('sound level', 1, BY_RULE, 'dB(A)', 'dB'),
+  degree: unit('angle', 1, 'degrees'),
+  V: unit('voltage', 1),
+  kV: unit('voltage', 1000),
 } satisfies Record<string, UnitFacts>;
 
 export type UnitName = keyof typeof units;
@@ -231,47 +207,8 @@ export type UnitOf<D extends Dimension> = Dimension extends D
   ? UnitName
   : { [U in UnitName]: (typeof units)[U]['dimension'] extends D ? U : never }[UnitName];
 
-/** The unit a computed result is given in when nobody asked for another. */
-export const usualUnit: { readonly [D in Dimension]?: UnitName } = {
-  number: '1',
-  length: 'in',
-  area: 'ft2',
-  volume: 'ft3',
-  weight: 'lb',
-  density: 'lb/ft3',
-  load: 'lb/ft2',
-  pieces: 'bag',
-  'weight of a piece': 'lb/bag',
-  'thermal resistance': 'h ft2 F/Btu',
-  'resistance per length': 'h ft2 F/(Btu in)',
-  'thermal transmittance': 'Btu/(h ft2 F)',
-  'thermal conductivity': 'Btu in/(h ft2 F)',
-  time: 'h',
-  temperature: 'F difference',
-  'temperature reading': 'F',
-  'degree-days': 'F day',
-  speed: 'ft/min',
-  'air flow': 'cfm',
-  'weight rate': 'lb/min',
-  'weight per length': 'lb/ft',
-  'vapour flow': 'grain/(h ft2)',
-  permeance: 'perm',
-  heat: 'Btu',
-  'heat flow': 'Btu/h',
-  'heat flux': 'Btu/(h ft2)',
-  'heat loss coefficient': 'Btu/(h F)',
-  'heat per volume': 'Btu/gal',
-  'weight per heat': 'lb/million Btu',
-  money: '$',
-  'money rate': '$/year',
-  'money per area': '$/ft2',
-  'price of heat': '$/million Btu',
-  'price per volume': '$/gal',
-  'length of a piece': 'ft/cartridge',
-  'area of a piece': 'in2/piece',
-  'volume of a piece': 'in3/cartridge',
-  'pieces per volume': 'fibres/cm3',
-};
+/** The unit a computed result is given in when nobody asked for another: the first of its dimension in the list. */
+export const usualUnit: { readonly [D in Dimension]?: UnitName } = {};
 
 /**
  * Is this text the name of a unit in the closed list?
@@ -279,18 +216,71 @@ export const usualUnit: { readonly [D in Dimension]?: UnitName } = {
  */
 export const isUnitName = (text: string): text is UnitName => Object.hasOwn(units, text);
 
+/** Words for the signs of the table. One of each is enough: plurals lose their ending first. */
+const signs: Readonly<Record<string, string>> = {
+  inch: 'in',
+  foot: 'ft',
+  feet: 'ft',
+  millimetre: 'mm',
+  centimetre: 'cm',
+  metre: 'm',
+  pound: 'lb',
+  kilogram: 'kg',
+  hour: 'h',
+  hr: 'h',
+  minute: 'min',
+  second: 's',
+  sec: 's',
+  yr: 'year',
+  gallon: 'gal',
+  fluid: 'fl',
+  ounce: 'oz',
+  fiber: 'fibre',
+  deg: 'degree',
+  dollar: '$',
+  usd: '$',
+  volt: 'v',
+  kilovolt: 'kv',
+  mmbtu: 'million btu',
+  psf: 'lb/ft2',
+  pcf: 'lb/ft3',
+  fpm: 'ft/min',
+};
+
+/** One way of writing for all that mean one unit: "lbs per cubic foot" is "lb/ft3". */
 const plain = (text: string): string =>
   text
-    .trim()
     .toLowerCase()
-    .replaceAll('²', '2')
-    .replaceAll('³', '3')
-    .replaceAll('·', ' ')
-    .replaceAll('°', '')
-    .replace(/\s+/g, ' ');
+    .replace(/²/g, '2')
+    .replace(/³/g, '3')
+    .replace(/[.^]/g, '')
+    .replace(/°/g, ' degree ')
+    .replace(/#/g, ' lb ')
+    .replace(/[a-z]+/g, (word) => {
+      const one = word.replace(/(ch|sh)es$|(..)s$/, '$1$2').replace(/meter$/, 'metre');
+      return signs[one] ?? one;
+    })
+    .replace(/[-·\s]+/g, ' ')
+    .trim()
+    .replace(/\b(sq|cu)[a-z]* ([a-z]+)/g, (_, power: string, of: string) => of + (power === 'sq' ? 2 : 3))
+    .replace(/(?:^| )(?:per|an?) | ?\/ ?/g, '/')
+    .replace(/\bdegree (?=[fck]\b)/g, '');
+
+/** The sign of a unit that gives none: its name as printed, "$/gal" as "$ per gal", "lb/bag" as "lb a bag", "ft2" as "ft²". */
+const signOf = (name: UnitName, dimension: Dimension): string =>
+  name === '1'
+    ? ''
+    : name
+        .replace(/^\$\/(?!year)/, '$$ per ')
+        .replace(/\/(year|bag|roll|cartridge|piece|million Btu)$/, ' a $1')
+        .replace('2', '²')
+        .replace('3', '³') + (dimension === 'pieces' ? 's' : '');
 
 const byWriting = new Map<string, UnitName>();
 for (const [name, facts] of Object.entries(units) as [UnitName, UnitFacts][]) {
+  facts.sign ||= signOf(name, facts.dimension);
+  if (!/^(sound|angle|voltage)/.test(facts.dimension))
+    (usualUnit as Record<string, UnitName>)[facts.dimension] ??= name;
   for (const way of [name, facts.sign, ...facts.written]) {
     // The first to claim a writing has it: what is written "°F" is a reading, not a difference.
     const known = plain(way);

@@ -61,17 +61,10 @@ export function rulesBehind(...quantities: readonly Quantity[]): string[] {
   return [...new Set(ids)];
 }
 
-/** How tightly each operator holds together inside another, and what it asks of those inside it: what is looser gets brackets. */
-const tightness: Readonly<Record<Operator, { readonly own: number; readonly asked: number }>> = {
-  '+': { own: 1, asked: 1 },
-  '−': { own: 1, asked: 1 },
-  '×': { own: 2, asked: 2 },
-  '÷': { own: 2, asked: 2 },
-  'smaller of': { own: 0, asked: 1 },
-  'larger of': { own: 0, asked: 1 },
-  'rounded up': { own: 0, asked: 0 },
-  ln: { own: 3, asked: 0 },
-};
+/** How tightly an operator holds together inside another: what is looser than that asks gets brackets. */
+const tightness = (operator: Operator): number =>
+  '×÷'.includes(operator) ? 2 : '+−'.includes(operator) ? 1 : 0;
+const asks = (operator: Operator): number => (/ of$/.test(operator) ? 1 : tightness(operator));
 
 type Leaf = (q: Quantity) => string;
 
@@ -86,19 +79,15 @@ function written(q: Quantity, leaf: Leaf, top: boolean): string {
     const nested =
       !hasOwnLine(operand) && operand.origin.from === 'operation' ? operand.origin.operator : undefined;
     if (nested === undefined) return text;
-    const looser = tightness[nested].own < tightness[operator].asked;
+    const looser = tightness(nested) < asks(operator);
     const rightOfInverse =
-      place > 0 &&
-      (operator === '−' || operator === '÷') &&
-      tightness[nested].own === tightness[operator].own;
+      place > 0 && (operator === '−' || operator === '÷') && tightness(nested) === tightness(operator);
     return looser || rightOfInverse ? `(${text})` : text;
   });
   switch (operator) {
     case 'smaller of':
     case 'larger of':
       return `${operator} ${inner.join(' and ')}`;
-    case 'ln':
-      return `ln(${inner[0]})`;
     case 'rounded up':
       return `${inner[0]}, rounded up to the next ${inner[1]}`;
     default:
@@ -111,9 +100,6 @@ const plainText = (q: Quantity): string =>
 
 const bySymbol: Leaf = (q) => q.symbol ?? plainText(q);
 
-/** Numbers in a line of working carry their unit in its plain form, so that R-3.5 per in multiplies like the rest. */
-const byNumber: Leaf = plainText;
-
 /** The quantities that a working gives a line to, in the order of the work. */
 const stepsOf = (q: Quantity): Quantity[] =>
   ancestry(q).filter((each) => hasOwnLine(each) || (each === q && isComputed(each)));
@@ -122,7 +108,7 @@ const lineOf = (q: Quantity, options: FormatOptions): WorkingLine => ({
   symbol: q.symbol ?? '',
   label: q.label ?? '',
   symbols: written(q, bySymbol, true),
-  numbers: q.origin.from === 'method' ? methodNumbers(q) : written(q, byNumber, true),
+  numbers: q.origin.from === 'method' ? methodNumbers(q) : written(q, plainText, true),
   result: format(q, options),
   rounds: isRounding(q),
   inputs: leaves(q).flatMap(asInput),

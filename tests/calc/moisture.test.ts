@@ -188,6 +188,23 @@ describe('odd cases, decided', () => {
     expect(figures.where?.value).toBe('in the outer part of fill, as far as deck');
   });
 
+  test('a place that reads alike twice is told once: the curve of saturation bends at freezing, and the string leaves it there', () => {
+    const { figures } = answered({
+      indoors: '65 F',
+      indoor_humidity: '90 %',
+      outdoors: '0 F',
+      outdoor_humidity: '100 %',
+      period: '30 days',
+      layers: [
+        { what: 'batt', resistance: '10 R', permeance: '100 perm' },
+        { what: 'air', resistance: '0.17 R' },
+        { what: 'film', resistance: '0 R', permeance: '0.01 perm' },
+        { what: 'board', resistance: '0.61 R', permeance: '0.06 perm' },
+      ],
+    });
+    expect(figures.where?.value).toBe('at 2 places inside batt; between air and film');
+  });
+
   test('two tight stretches each catch their own', () => {
     const { figures, tables } = answered(
       withLayers(

@@ -188,7 +188,7 @@ const clashes: readonly [title: string, declared: AnyCalculation, entries: Entri
     'before and after swapped',
     savings,
     { ...home, r_before: '20 R', r_after: '10 R' },
-    /\(u_after\): found U 0\.1 .* after, more than 0\.05 .* before; .*swapped/,
+    /\(u_after\): found U 0\.1 .* after, more than 0\.05 .* before; .*: the two may be swapped\.$/,
   ],
   [
     'no price',
@@ -227,6 +227,36 @@ const clashes: readonly [title: string, declared: AnyCalculation, entries: Entri
     /\(heat_content\): found 1000 Btu\/ft³ without a price by volume/,
   ],
   [
+    'natural gas by the gallon',
+    savings,
+    { ...noPrice, price_per_volume: '$2.50/gal' },
+    /\(price_per_volume\): found \$2\.50 per gal for natural gas; expected a price by the cubic foot of gas, such as 1\.20 \$\/ccf\.$/,
+  ],
+  [
+    'natural gas by the gallon, its heat content too',
+    savings,
+    { ...noPrice, price_per_volume: '2.50 $/gal', heat_content: '140 Btu/gal' },
+    /\(price_per_volume\): found \$2\.50 per gal for natural gas/,
+  ],
+  [
+    'propane by the cubic foot, with the heat content of its liquid',
+    fuelCost,
+    { fuel: 'propane', efficiency: '80 %', price_per_volume: '$4 per ccf' },
+    /\(price_per_volume\): found \$4 per ccf for propane; expected a price in \$\/gal; of metered gas, its heat content/,
+  ],
+  [
+    'oil by the gallon, with a heat content by the cubic foot',
+    fuelCost,
+    { fuel: 'heating oil', efficiency: '80 %', price_per_volume: '4 $/gal', heat_content: '1000 Btu/ft3' },
+    /\(price_per_volume\): found \$4 per gal for heating oil/,
+  ],
+  [
+    'a share that may be a percentage or a ratio',
+    savings,
+    { ...home, efficiency: '0.8' },
+    /\(efficiency\): found "0\.8", a number with no unit; expected a share such as 80 %\.$/,
+  ],
+  [
     'a furnace that gives more than it burns',
     savings,
     { ...home, efficiency: '300 %' },
@@ -258,6 +288,24 @@ const clashes: readonly [title: string, declared: AnyCalculation, entries: Entri
     /\(price_of_heat\): found "1\.2", a number with no unit/,
   ],
 ];
+
+/** By hand, with 100 and 1000 ft3 to the ccf and the Mcf, as gas is billed. */
+const metered: readonly [title: string, entries: Entries, dollars: number][] = [
+  ['$1.00 a ccf of 100,000 Btu', { fuel: 'natural gas', price_per_volume: '$1.00/ccf' }, 10],
+  ['$12 an Mcf of 1,000,000 Btu', { fuel: 'natural gas', price_per_volume: '$12 per Mcf' }, 12],
+  [
+    '$5 a ccf of propane at 2500 Btu/ft3',
+    { fuel: 'propane', price_per_volume: '5 $/ccf', heat_content: '2500 Btu/ft3' },
+    20,
+  ],
+];
+
+describe('gas is priced as it is billed', () => {
+  test.each(metered)('%s', (_, entries, dollars) => {
+    const given = { efficiency: '80 %', heat_content: '1000 Btu/ft3', ...entries };
+    expect(figure(fuelCost, given, 'fuel_price', '$/million Btu')).toBeCloseTo(dollars, 9);
+  });
+});
 
 describe('entries that can’t be true together are one sentence that names the field', () => {
   test.each(clashes)('%s', (_, declared, entries, says) => {

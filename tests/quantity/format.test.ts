@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { format, formatNumber, formatTape } from '../../src/quantity/format.ts';
-import { quantity } from '../../src/quantity/quantity.ts';
+import { byMethod, plus, quantity } from '../../src/quantity/quantity.ts';
 
 /** By hand. */
 const tapes: readonly [inches: number, mark: 8 | 16, printed: string][] = [
@@ -108,21 +108,36 @@ describe('a quantity is printed with its unit', () => {
   });
 });
 
-/** As prices are written: the sign before the number, a minus before the sign, cents below a hundred dollars. */
+/**
+ * As prices are written: the sign before the number, a minus before the sign, two places or none. What was worked out has cents below a hundred
+ * dollars; what was entered has those that it was entered with.
+ */
+const worked = (amount: number, unit: '$' | '$/year') => byMethod('by hand', [], amount, unit);
 const prices: readonly [string, string][] = [
   [format(quantity(5, '$')), '$5.00'],
   [format(quantity(-5.5, '$')), '−$5.50'],
   [format(quantity(99.994, '$')), '$99.99'],
   [format(quantity(100, '$')), '$100'],
-  [format(quantity(1234.4, '$')), '$1234'],
+  [format(worked(1234.5, '$')), '$1235'],
+  [format(worked(1234.5, '$'), { figures: 6 }), '$1235'],
+  [format(worked(1234.5678, '$'), { figures: 7 }), '$1234.568'],
+  [format(worked(99.994, '$')), '$99.99'],
+  [format(plus(quantity(1234, '$'), quantity(0.4, '$'))), '$1234'],
+  [format(quantity(1234.5, '$')), '$1234.50'],
+  [format(quantity(1800, '$')), '$1800'],
+  [format(worked(525.9, '$/year')), '$526 a year'],
+  [format(worked(-525.9, '$/year')), '−$526 a year'],
   [format(quantity(0, '$')), '$0'],
   [format(quantity(0.01, '$')), '$0.01'],
   [format(quantity(0.004, '$')), '$0.004'],
-  [format(quantity(5.25, '$'), { figures: 2 }), '$5.3'],
+  [format(quantity(5.25, '$'), { figures: 2 }), '$5.25'],
   [format(quantity(12.5, '$/year')), '$12.50 a year'],
   [format(quantity(-12.5, '$/year')), '−$12.50 a year'],
   [format(quantity(0.125, '$/kWh')), '$0.125 per kWh'],
-  [format(quantity(12.5, '$/ft2')), '$12.5 per ft²'],
+  [format(quantity(12.5, '$/ft2')), '$12.50 per ft²'],
+  [format(quantity(-2.5, '$/gal')), '−$2.50 per gal'],
+  [format(quantity(3, '$/gal')), '$3 per gal'],
+  [format(quantity(0.00003, '$/Btu')), '$0.00003 per Btu'],
 ];
 
 describe('money is printed as a price is written', () => {

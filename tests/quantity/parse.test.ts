@@ -1,8 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { formatTape } from '../../src/quantity/format.ts';
+import { format, formatTape } from '../../src/quantity/format.ts';
 import { ParseError, parseQuantity } from '../../src/quantity/parse.ts';
 import { amountIn, quantity } from '../../src/quantity/quantity.ts';
+import { type UnitName, units } from '../../src/quantity/units.ts';
 
 /** By hand. */
 const lengths: readonly [written: string, inches: number][] = [
@@ -16,6 +17,9 @@ const lengths: readonly [written: string, inches: number][] = [
   ['3-1/2 in', 3.5],
   ['3½ in', 3.5],
   ['½ in', 0.5],
+  ['13⅞ in', 13.875],
+  ['1⁄2 in', 0.5],
+  ['⅓ ft', 4],
   ['1/8 in', 0.125],
   ['.5 in', 0.5],
   ['2.5 ft', 30],
@@ -87,6 +91,8 @@ describe('what could be mistaken is refused, with what was found and what is exp
     ['pieces', 'a count'],
     ['area', 'an area'],
     ['length', 'a length'],
+    ['money', 'an amount of money'],
+    ['price of heat', 'a price of heat'],
   ] as const)('of %s is expected %s', (dimension, expected) => {
     expect(() => parseQuantity('', { dimension })).toThrow(expect.objectContaining({ expected }));
   });
@@ -155,6 +161,19 @@ describe('what a bag’s label says is read as it stands there', () => {
     ['28.5 lb/bag', 'weight of a piece', 'lb/bag', 28.5],
     ['28 lb bag', 'weight of a piece', 'lb/bag', 28],
     ['12.7 kg', 'weight of a piece', 'lb/bag', 12.7 / 0.45359237],
+    ['13.6 kg/bag', 'weight of a piece', 'kg/bag', 13.6],
+    ['50 ft/roll', 'length of a piece', 'ft/roll', 50],
+    ['50 ft', 'length of a piece', 'ft/cartridge', 50],
+    ['$1800', 'money', '$', 1800],
+    ['$ 1800.50', 'money', '$', 1800.5],
+    ['−$5.50', 'money', '$', -5.5],
+    ['-$5.50', 'money', '$', -5.5],
+    ['1800 $', 'money', '$', 1800],
+    ['$2.50/gal', 'price per volume', '$/gal', 2.5],
+    ['$2.5 per gal', 'price per volume', '$/gal', 2.5],
+    ['$1.20 per ccf', 'price per volume', '$/ccf', 1.2],
+    ['$0.12 per kWh', 'price of heat', '$/kWh', 0.12],
+    ['2 $/kWh', 'price of heat', '$/kWh', 2],
   ] as const)('%s, as a %s', (written, dimension, unit, amount) => {
     expect(amountIn(parseQuantity<typeof dimension>(written, { dimension }), unit)).toBeCloseTo(amount, 12);
   });
@@ -170,6 +189,13 @@ describe('what a bag’s label says is read as it stands there', () => {
     ['28 lb', 'load'],
     ['28 in', 'weight of a piece'],
     ['28', 'weight of a piece'],
+    ['28 lb/roll', 'weight of a piece'],
+    ['50 lb', 'length of a piece'],
+    ['1.5 lb', 'density'],
+    ['$5', 'length'],
+    ['$', 'money'],
+    ['$$5', 'money'],
+    ['$5 $', 'money'],
     // On a bag # is the weight; of a fill the trade means a density by it, which is not guessed.
     ['1.5#', 'density'],
   ] as const)('%s is no %s', (written, dimension) => {
@@ -188,6 +214,36 @@ describe('reading never surprises', () => {
         }
       }),
       { numRuns: 5000 },
+    );
+  });
+  test('the piece that is left out is that of the example', () => {
+    for (const [example, unit] of [
+      ['50 ft/roll', 'ft/roll'],
+      ['20 ft/cartridge', 'ft/cartridge'],
+    ] as const)
+      expect(parseQuantity('40 ft', { dimension: 'length of a piece', example })).toMatchObject({
+        amount: 40,
+        unit,
+      });
+  });
+  // A difference of temperature is printed as a reading is, and nobody types one.
+  const typed = (Object.keys(units) as UnitName[]).filter((unit) => unit !== 'F difference');
+  test.each(typed)('what is printed in the unit %s is read back in it', (unit) => {
+    fc.assert(
+      fc.property(
+        fc.integer({ min: -999_999, max: 999_999 }),
+        fc.integer({ min: 0, max: 3 }),
+        (digits, places) => {
+          const { dimension } = units[unit];
+          // No R is below nought.
+          const amount = (/resistance/.test(dimension) ? Math.abs(digits) : digits) / 10 ** places;
+          const read = parseQuantity(format(quantity(amount, unit), { figures: 7 }), { dimension });
+          const halfACent = /^money( rate)?$/.test(dimension) ? 0.005 : 0;
+          expect(read.unit).toBe(unit);
+          expect(Math.abs(read.amount - amount)).toBeLessThanOrEqual(halfACent + 1e-9);
+        },
+      ),
+      { numRuns: 100 },
     );
   });
   test('a tape reading that is printed is read back as the same mark', () => {

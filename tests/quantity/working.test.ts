@@ -3,7 +3,6 @@ import {
   byMethod,
   input,
   larger,
-  logarithm,
   minus,
   named,
   number,
@@ -153,9 +152,6 @@ const brackets: readonly [string, string][] = [
   [working(times(smaller(a, b), c))[0]?.symbols ?? '', '(smaller of a and b) × c'],
   [working(minus(a, larger(b, c)))[0]?.symbols ?? '', 'a − (larger of b and c)'],
   [working(smaller(larger(a, b), c))[0]?.symbols ?? '', 'smaller of (larger of a and b) and c'],
-  [working(logarithm(plus(a, b)))[0]?.symbols ?? '', 'ln(a + b)'],
-  [working(logarithm(smaller(a, b)))[0]?.symbols ?? '', 'ln(smaller of a and b)'],
-  [working(times(a, logarithm(b)))[0]?.symbols ?? '', 'a × ln(b)'],
   [working(roundedUp(plus(a, b), c))[0]?.symbols ?? '', 'a + b, rounded up to the next c'],
 ];
 

@@ -29,7 +29,7 @@ export const cavity = calculation({
     ),
     old_depth: optional(
       lengthField('do', 'Depth of the old insulation', 'As it lies now.', '2 in', {
-        zero: 'allowed',
+        zero: 'or none',
         most: '6 ft',
       }),
     ),

@@ -47,10 +47,23 @@ function needed(
   return q ?? clash(field, `Depth at the ${field}`, 'nothing', `a depth, since the shape is ${shape}`);
 }
 
+/** The field that makes a cavity of this shape deep. */
+const depthField = {
+  level: ['eave', 'Depth at the eave'],
+  measured: ['points', 'Depths you measured'],
+  slope: ['ridge', 'Depth at the ridge'],
+} as const;
+
+/** A cavity has no room, and not for its old insulation. */
+function tooShallow(shape: SectionValues['shape'], found: string): never {
+  const [field, label] = depthField[shape === 'level' || shape === 'measured' ? shape : 'slope'];
+  return clash(field, label, found, 'a cavity that new fill has room in');
+}
+
 /**
  * How deep is the cavity across the home, and how large is its section?
  * By hand: 14 ft × (3 in + 15 in)/2, which is 14 ft × 0.75 ft.
- * @throws EntriesClash if a depth is missing, the eave is deeper than the ridge, a bow is more than a half circle, or measured points leave a part of the width out.
+ * @throws EntriesClash if a depth is missing, all are 0, the eave is deeper than the ridge, a bow is more than a half circle, or measured points leave a part of the width out.
  * @example cavitySection({ shape: 'two-slope', width: quantity(14, 'ft'), eave: quantity(3, 'in'), ridge: quantity(15, 'in') }).area.amount.toFixed(6) // => '10.500000'
  */
 export function cavitySection(values: SectionValues): Section {
@@ -58,6 +71,7 @@ export function cavitySection(values: SectionValues): Section {
   const area = sectionArea(values);
   const { profile, told } = area;
   const most = deepest(profile);
+  if (most.depth === 0) tooShallow(shape, 'no depth anywhere');
   return {
     profile,
     shape,
@@ -118,7 +132,7 @@ function sectionArea(values: SectionValues): {
       'eave',
       'Depth at the eave',
       `${format(eave)}, deeper than the ridge at ${format(ridge)}`,
-      'an eave no deeper than the ridge; were the two swapped?',
+      'an eave no deeper than the ridge: the two may be swapped',
     );
   }
   if (shape === 'bowed') {
@@ -215,10 +229,11 @@ export function freeSection(
   );
   const free = named(minus(minus(section.area, old), framing), 'An', 'Area free for new fill');
   if (free.amount <= NO_ROOM * section.area.amount) {
+    if (!oldDepth?.amount) return tooShallow(section.shape, 'no more than the trusses take');
     clash(
       'old_depth',
       'Depth of the old insulation',
-      oldDepth ? format(oldDepth) : 'nothing',
+      format(oldDepth),
       'less than the cavity holds: no room is left for new fill',
     );
   }

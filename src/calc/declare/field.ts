@@ -13,6 +13,8 @@ interface Described {
   readonly hint: string;
 }
 
+type Zero = 'allowed' | 'or none' | 'refused';
+
 export interface QuantityField<D extends Dimension = Dimension> extends Described {
   readonly kind: 'quantity';
   readonly dimension: D;
@@ -22,8 +24,11 @@ export interface QuantityField<D extends Dimension = Dimension> extends Describe
   readonly example: string;
   /** The unit that the form states beside the box: a bare number typed there is given it. Files always write the unit. */
   readonly beside?: UnitOf<D>;
-  /** Is nought allowed? A negative amount never is. */
-  readonly zero: 'allowed' | 'refused';
+  /**
+   * Is nought allowed? A negative amount never is. `or none`: it may be written as "none" too. Of a place or a clearance it may not, where
+   * "none" would mean that nobody knows it.
+   */
+  readonly zero: Zero;
   /** Is an amount below nought allowed? Only for a thermometer's reading, or a rate that may fall. */
   readonly negative?: 'allowed';
   /** More than this is taken for a slip; with its unit, as written. */
@@ -131,7 +136,7 @@ export const lengthField = (
   label: string,
   hint: string,
   example: string,
-  more: { readonly zero?: 'allowed' | 'refused'; readonly most?: string } = {},
+  more: { readonly zero?: Zero; readonly most?: string } = {},
 ): QuantityField<'length'> => ({
   kind: 'quantity',
   dimension: 'length',

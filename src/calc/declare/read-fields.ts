@@ -2,6 +2,7 @@ import type { Dimension } from '../../quantity/dimension.ts';
 import { format } from '../../quantity/format.ts';
 import { ParseError, parseQuantity } from '../../quantity/parse.ts';
 import { compare, type Quantity } from '../../quantity/quantity.ts';
+import { usualUnit } from '../../quantity/units.ts';
 import { nearest } from '../../rulebook/nearest.ts';
 import type { Field, Fields, QuantityField, Values } from './field.ts';
 
@@ -33,8 +34,9 @@ const UNSEEN = /[\s\p{Cc}\p{Cf}]+/gu;
 export const EARLIEST_YEAR = 1900;
 export const LATEST_YEAR = 2050;
 export const MOST_LETTERS = 200;
-/** 6096 cm are 200 ft, though floating arithmetic makes them a trillionth more. */
-const NOISE = 1e-9;
+
+/** How people write nought of what need not be there. */
+const NONE = /^\s*(?:none|no|nothing)\.?\s*$/i;
 
 /**
  * Reads what a person or a file gave for a set of fields; every problem at once, nothing half read.
@@ -204,7 +206,12 @@ function readQuantity(
 ): Quantity | undefined {
   if (typeof raw !== 'string') return complain(shown(raw), `text with a unit, such as "${field.example}"`);
   try {
-    const read = parseQuantity(raw, { dimension: field.dimension, example: field.example });
+    const none = field.zero === 'or none' && NONE.test(raw);
+    const written = none ? `0 ${usualUnit[field.dimension]}` : raw;
+    const read = parseQuantity(written, { dimension: field.dimension, example: field.example });
+    // The form would make 0.8 % of it; who writes it elsewhere may mean 80 %.
+    if (read.unit === '1' && field.beside !== undefined)
+      return complain(`"${raw.trim()}", a number with no unit`, `a share such as ${field.example}`);
     // Bags are no screws, though both are counted.
     if (read.dimension === 'pieces' && field.beside !== undefined && read.unit !== field.beside)
       return complain(`"${raw.trim()}"`, `a count such as ${field.example}`);
@@ -215,8 +222,7 @@ function readQuantity(
     }
     if (field.most !== undefined) {
       const most = mostOf(field, field.most);
-      if (compare<Dimension>(read, most) > NOISE * read.amount)
-        return complain(`"${raw.trim()}"`, `${format(most)} at most`);
+      if (compare<Dimension>(read, most) > 0) return complain(`"${raw.trim()}"`, `${format(most)} at most`);
     }
     return {
       ...read,

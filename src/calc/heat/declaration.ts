@@ -198,7 +198,7 @@ function tablesOf({
           ? [{ layer: 'old insulation', before: old.before.resistance, after: old.after.resistance }]
           : []),
         { layer: 'new fill', before: none, after: fill.resistance },
-        { layer: 'metal roof', before: none, after: none },
+        { layer: 'roof cover', before: none, after: none },
         { layer: 'outdoor air film', before: uniform.outdoor, after: uniform.outdoor },
       ],
       format: { before: three, after: three },

@@ -27,7 +27,7 @@ export const heatFields = {
   label_r_per_inch: materialFields.label_r_per_inch,
   old_depth: optional(
     lengthField('do', 'Depth of the old insulation', 'As it lies now.', '2 in', {
-      zero: 'allowed',
+      zero: 'or none',
       most: '6 ft',
     }),
   ),

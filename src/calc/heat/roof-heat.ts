@@ -96,7 +96,7 @@ export function roofHeat(given: RoofHeatGiven, rules: Rulebook): RoofHeat {
   const old = oldInsulation(given.old, rules);
   const [oldBefore, oldAfter] = [old?.before ?? noLayer, old?.after ?? noLayer];
   const freshDepth = inches(section.deepest) - inches(oldAfter.depth);
-  if (!(freshDepth > 0)) {
+  if (compare(section.deepest, oldAfter.depth) <= 0) {
     throw new EntriesClash({
       field: 'old_depth',
       label: 'Depth of the old insulation',

@@ -116,6 +116,13 @@ export const moisture = calculation({
   },
 });
 
+/** Places in words, those that read alike told once. */
+const eachOnce = (places: readonly string[]): string[] =>
+  [...new Set(places)].map((place) => {
+    const times = places.filter((each) => each === place).length;
+    return times > 1 ? `at ${times} places ${place}` : place;
+  });
+
 function figuresOf(screen: MoistureScreen): Record<string, Figure> {
   const wet = screen.gatherings.length > 0;
   const figures: Record<string, Figure> = {
@@ -124,7 +131,7 @@ function figuresOf(screen: MoistureScreen): Record<string, Figure> {
   if (wet) {
     figures.where = {
       label: 'Where it gathers',
-      value: screen.gatherings.map(({ where }) => where).join('; '),
+      value: eachOnce(screen.gatherings.map(({ where }) => where)).join('; '),
     };
     figures.gathered = { label: 'Water over the period', value: screen.gathered, format: gatheredFormat };
   }

@@ -160,21 +160,18 @@ function partsBetween(from: Place, to: Place): { readonly layer: number; readonl
 const part = (share: number, letter: string): string =>
   share === 1 ? letter : `${Number(share.toFixed(2))}·${letter}`;
 
-/** What the working of a figure needs on its way through the layers. */
-function wayThrough(
+/** Heat on its way through the layers: how warm it is at a place. */
+function heatThrough(
   layers: readonly MoistureLayer[],
   indoors: Air,
   outdoors: Air,
-  { places, end }: Profile,
-  room: Quantity<'load'>,
-  outer: Quantity<'load'>,
-) {
+  inside: Place,
+): {
+  readonly resistances: readonly Quantity<'thermal resistance'>[];
+  readonly temperatureAt: (place: Place) => Quantity<'temperature reading'>;
+} {
   const resistances = layers.map(({ resistance, name }, place) => named(resistance, `R${place + 1}`, name));
-  const permeances = layers.map(({ permeance, name }, place) =>
-    permeance ? named(permeance, `M${place + 1}`, name) : undefined,
-  );
   const all = named(total(resistances), 'R', 'R of all layers');
-  const [inside, outside] = [places[0] as Place, places.at(-1) as Place];
 
   function temperatureAt(place: Place): Quantity<'temperature reading'> {
     const parts = partsBetween(inside, place);
@@ -199,7 +196,15 @@ function wayThrough(
       `Temperature ${whereIs(place, layers)}`,
     );
   }
+  return { resistances, temperatureAt };
+}
 
+/** Vapour on its way through the layers: what arrives at a wet stretch and what leaves it; without one, what goes all the way. */
+function vapourThrough(
+  permeances: readonly (Quantity<'permeance'> | undefined)[],
+  [inside, outside, end]: readonly [inside: Place, outside: Place, end: Place],
+  pressureAt: (place: Place) => Quantity<'load'>,
+) {
   function permeance(from: Place, to: Place): Quantity<'permeance'> {
     const parts = partsBetween(from, to).filter(({ layer }) => permeances[layer]);
     const sum = parts.map(({ layer, share }) => `${Number(share.toFixed(2))}/M${layer + 1}`).join(' + ');
@@ -214,6 +219,31 @@ function wayThrough(
       from === inside ? 'Permeance from the room as far as there' : 'Permeance from there outwards',
     );
   }
+  const none = () =>
+    byMethod('nothing passes a layer of no permeance', [], 0, 'grain/(h ft2)') as Quantity<'vapour flow'>;
+  const flow = (from: Place, to: Place): Quantity<'vapour flow'> =>
+    times(permeance(from, to), minus(pressureAt(from), pressureAt(to)));
+  const through = (): Quantity<'vapour flow'> => (end === outside ? flow(inside, outside) : none());
+  const arrives = (wet: Wet | undefined) => (wet ? flow(wet.from, wet.first) : through());
+  const leaves = (wet: Wet | undefined) => (wet ? (wet.to ? flow(wet.last, wet.to) : none()) : through());
+  return { permeance, arrives, leaves };
+}
+
+/** What the working of a figure needs on its way through the layers. */
+function wayThrough(
+  layers: readonly MoistureLayer[],
+  indoors: Air,
+  outdoors: Air,
+  { places, end }: Profile,
+  room: Quantity<'load'>,
+  outer: Quantity<'load'>,
+) {
+  const [inside, outside] = [places[0] as Place, places.at(-1) as Place];
+  const { resistances, temperatureAt } = heatThrough(layers, indoors, outdoors, inside);
+  const permeances = layers.map(({ permeance, name }, place) =>
+    permeance ? named(permeance, `M${place + 1}`, name) : undefined,
+  );
+  const vapour = vapourThrough(permeances, [inside, outside, end], pressureAt);
 
   /** The vapour pressure at a place: that of the air at an end, or of saturated air. */
   function pressureAt(place: Place): Quantity<'load'> {
@@ -269,16 +299,8 @@ function wayThrough(
     };
   }
 
-  const none = () =>
-    byMethod('nothing passes a layer of no permeance', [], 0, 'grain/(h ft2)') as Quantity<'vapour flow'>;
-  const flow = (from: Place, to: Place): Quantity<'vapour flow'> =>
-    times(permeance(from, to), minus(pressureAt(from), pressureAt(to)));
-  const through = (): Quantity<'vapour flow'> => (end === outside ? flow(inside, outside) : none());
-  const arrives = (wet: Wet | undefined) => (wet ? flow(wet.from, wet.first) : through());
-  const leaves = (wet: Wet | undefined) => (wet ? (wet.to ? flow(wet.last, wet.to) : none()) : through());
-
   function gathering(wet: Wet): Gathering {
-    const [arriving, leaving] = [arrives(wet), leaves(wet)];
+    const [arriving, leaving] = [vapour.arrives(wet), vapour.leaves(wet)];
     return {
       where: stretch(wet, layers),
       temperature: temperatureAt(wet.last),
@@ -287,5 +309,5 @@ function wayThrough(
       stays: minus(arriving, leaving),
     };
   }
-  return { temperatureAt, permeance, arrives, leaves, gathering, face };
+  return { ...vapour, temperatureAt, gathering, face };
 }

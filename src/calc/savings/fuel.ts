@@ -36,7 +36,7 @@ export const fuelFields = {
       dimension: 'price per volume',
       symbol: 'pv',
       label: 'Price by its volume instead',
-      hint: 'Propane and heating oil in $/gal, natural gas in $/ft3.',
+      hint: 'Propane and heating oil in $/gal, natural gas in $/ft3, $/ccf or $/Mcf.',
       example: '2.50 $/gal',
       zero: 'refused',
       most: '100 $/gal',
@@ -101,6 +101,15 @@ export function pricedFuel(values: FuelValues, rules: Rulebook): PricedFuel {
     };
   if (!price_per_volume || !heatContent)
     return clash('price_of_heat', 'no price', `a price of ${fuel} such as ${examples[fuel]}`);
+  const asGas = fuel === 'natural gas' || heatContent.unit === 'Btu/ft3';
+  if (asGas === (price_per_volume.unit === '$/gal'))
+    clash(
+      'price_per_volume',
+      `${format(price_per_volume)} for ${fuel}`,
+      asGas
+        ? 'a price by the cubic foot of gas, such as 1.20 $/ccf'
+        : 'a price in $/gal; of metered gas, its heat content in Btu/ft3 beside it',
+    );
   return {
     price: named(
       inUnit(over(price_per_volume, heatContent), '$/million Btu'),

@@ -1,6 +1,5 @@
 import { format } from '../../quantity/format.ts';
 import {
-  amountIn,
   compare,
   excess,
   inUnit,
@@ -63,7 +62,7 @@ export function yearlySaving({
       field: 'u_after',
       label: 'U or R after',
       found: `U ${format(after)} after, more than ${format(before)} before`,
-      expected: 'less heat through the roof after than before; were the two swapped?',
+      expected: 'less heat through the roof after than before: the two may be swapped',
     });
   }
   const coefficient = named(
@@ -122,9 +121,6 @@ export interface Investment {
   readonly verdict: (typeof testVerdicts)[number];
 }
 
-/** A ratio this much under the least, as a share, is a rounding error. */
-const NOISE = 1e-9;
-
 /**
  * Does the measure pay, by simple payback and by the cost test of 10 CFR 440.21(d)?
  * By hand: $1000 over $250 a year.
@@ -137,11 +133,11 @@ export function investment(
   rules: Rulebook,
 ): Investment {
   const ratio = named(over(presentWorth, cost), 'SIR', 'Savings to investment');
-  const least = amountIn(rules.value('energy.cost-test.ratio'), '1');
+  const least = rules.value('energy.cost-test.ratio');
   return {
     payback: money.amount > 0 ? named(inUnit(over(cost, money), 'year'), 'Tp', 'Simple payback') : undefined,
     net: named(minus(presentWorth, cost), 'NS', 'Present worth of the savings less the cost'),
     ratio,
-    verdict: ratio.amount >= least * (1 - NOISE) ? 'passes' : 'does not pass',
+    verdict: compare(ratio, least) >= 0 ? 'passes' : 'does not pass',
   };
 }

@@ -14,7 +14,7 @@ export type LiftedEdges = (typeof liftedEdges)[number];
 export const inCavityFields = {
   old_depth: optional(
     lengthField('do', 'Depth of the old insulation', 'As it lies on the ceiling now.', '2 in', {
-      zero: 'allowed',
+      zero: 'or none',
       most: '6 ft',
     }),
   ),

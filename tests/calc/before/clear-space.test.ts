@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { clearSpace } from '../../../src/calc/before/clear-space.ts';
 import { clearSpaces } from '../../../src/calc/before/clear-spaces-declaration.ts';
 import { type HotThing, type HotThingKind, hotThings } from '../../../src/calc/before/hot-things.ts';
-import { isLight } from '../../../src/calc/before/rings.ts';
+import { isLight, publishedRing, ringOfFlue } from '../../../src/calc/before/rings.ts';
 import { answer } from '../../../src/calc/declare/calculation.ts';
 import { sentence } from '../../../src/calc/declare/read-fields.ts';
 import { remarkText } from '../../../src/calc/declare/remark.ts';
@@ -187,6 +187,11 @@ describe('what is said', () => {
       { kind: 'light, not rated for contact', across: 6, depth: 10 },
       /None may lie above the light\. Anything that burns stays 0\.5 in or more/,
     ],
+    [
+      'a vent that its listing lets the fill touch',
+      { kind: 'listed double-wall vent or chimney', across: 6, depth: 10, listed: 0 },
+      /lets the fill touch it, so no shield is told/,
+    ],
     ['a low cavity', { kind: 'masonry chimney', across: 6, depth: 10, cavity: 10 }, /runs up to the roof/],
   ];
   test.each(remarked)('%s has its remark', (_, of, says) => {
@@ -297,6 +302,11 @@ describe('bad entries come back as sentences', () => {
       /^What it is \(things\.0\.kind\): found "stove"/,
     ],
     ['a width of nothing', { things: [{ ...one, across: '0 in' }] }, /expected more than 0, such as 5 in/],
+    [
+      'a single-wall connector listed for contact',
+      { material: 'cellulose', things: [{ ...one, kind: 'connector, oil', listed: '0 in' }] },
+      /^Clearance of its listing \(things\.0\.listed\): found 0 in for a single-wall connector, oil; expected more than 0/,
+    ],
     ['a negative listing', { things: [{ ...one, listed: '-1 in' }] }, /expected an amount above 0/],
     ['a width in pounds', { things: [{ ...one, across: '5 lb' }] }, /found "5 lb" \(weight\)/],
   ];
@@ -376,6 +386,19 @@ describe('what is printed of the clear spaces', () => {
   });
 });
 
+describe('a flue that the fill may touch', () => {
+  const vent = { kind: 'listed double-wall vent or chimney', across: 6, depth: 10, listed: 0 } as const;
+  test('has no shield in glass fibre, and one in cellulose, whose label asks for a barrier', () => {
+    expect(space(vent).shield).toBeUndefined();
+    expect(inches(space(vent, 'cellulose').shield)).toBe(12);
+  });
+  test('is never a single-wall connector: where nothing refuses the entry, the published distance holds', () => {
+    expect(ringOfFlue('connector, oil', quantity(0, 'in'), rules)).toMatchObject({
+      from: publishedRing('connector, oil', rules).from,
+    });
+  });
+});
+
 describe('what a flue or light alone is told', () => {
   const remarks = (of: Partial<Measured> & Pick<Measured, 'kind'>, material?: Material) =>
     space({ across: 6, depth: 10, ...of }, material).remarks.map(remarkText);
@@ -395,6 +418,18 @@ describe('what a flue or light alone is told', () => {
       [gauge, 'less than the published distance'],
     ],
     ['a listing that gives as much', { kind: vent, listed: 2 }, 'glass fibre', [gauge]],
+    [
+      'a vent listed for contact',
+      { kind: vent, listed: 0 },
+      'glass fibre',
+      ['lets the fill touch it, so no shield', 'less than the published distance'],
+    ],
+    [
+      'a vent listed for contact, in cellulose: the label asks for a barrier all the same',
+      { kind: vent, listed: 0 },
+      'cellulose',
+      [gauge, 'less than the published distance', 'label of cellulose gives no distance'],
+    ],
     ['a vent in cellulose', { kind: vent }, 'cellulose', [gauge, 'label of cellulose gives no distance']],
     [
       'a masonry chimney',

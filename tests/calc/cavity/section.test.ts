@@ -90,6 +90,33 @@ describe('a section is worked as by hand', () => {
   });
 });
 
+describe('a cavity of no depth is told at its own depth, not at an old insulation that nobody entered', () => {
+  test.each([
+    ['two-slope', { eave: '0 in', ridge: '0 in' }, 'Depth at the ridge (ridge): found no depth anywhere'],
+    ['bowed', { eave: '0 in', ridge: '0 in' }, 'Depth at the ridge (ridge): found no depth anywhere'],
+    ['level', { eave: '0 in' }, 'Depth at the eave (eave): found no depth anywhere'],
+    [
+      'measured',
+      {
+        points: [
+          { from_eave: '0 in', depth: '0 in' },
+          { from_eave: '10 ft', depth: '0 in' },
+        ],
+      },
+      'Depths you measured (points): found no depth anywhere',
+    ],
+    // Chords as wide as their spacing leave nothing.
+    [
+      'level',
+      { eave: '1 in', truss_spacing: '1.5 in' },
+      'Depth at the eave (eave): found no more than the trusses take',
+    ],
+    ['level', { eave: '3 in', old_depth: '3 in' }, 'Depth of the old insulation (old_depth): found 3 in'],
+  ] as const)('%s %j', (shape, entries, says) => {
+    expect(told({ shape, width: '10 ft', ...entries })).toEqual([expect.stringContaining(says)]);
+  });
+});
+
 const points = (...all: readonly (readonly [from_eave: string, depth: string])[]): Entries => ({
   shape: 'measured',
   width: '14 ft',
@@ -101,7 +128,7 @@ const clashes: readonly [title: string, entries: Entries, says: RegExp][] = [
   [
     'an eave deeper than the ridge',
     { ...bow, eave: '16 in' },
-    /^Depth at the eave \(eave\): found 16 in, deeper than the ridge at 15 in; expected an eave no deeper than the ridge; were the two swapped\?\.$/,
+    /^Depth at the eave \(eave\): found 16 in, deeper than the ridge at 15 in; expected an eave no deeper than the ridge: the two may be swapped\.$/,
   ],
   [
     'a bow of more than a half circle',

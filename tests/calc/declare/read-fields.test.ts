@@ -259,6 +259,52 @@ describe('a mistake is one sentence: the field, what was found, what is expected
   });
 });
 
+describe('nought of what need not be there may be written as none', () => {
+  const of = (zero: 'allowed' | 'or none' | 'refused') => ({
+    depth: lengthField('d', 'Depth', 'Down.', '2 in', { zero }),
+  });
+  test.each(['none', 'None', ' no ', 'nothing', 'none.'])('%s', (depth) => {
+    const read = readFields(of('or none'), { depth });
+    expect(read.ok && read.value.depth).toMatchObject({ amount: 0, unit: 'in', dimension: 'length' });
+  });
+  test.each(['allowed', 'refused'] as const)('but not where nought is %s in figures', (zero) => {
+    expect(readFields(of(zero), { depth: 'none' })).toMatchObject({
+      ok: false,
+      problems: [{ found: '"none"', expected: 'a length such as 2 in' }],
+    });
+  });
+  test('nor in more words', () => {
+    expect(readFields(of('or none'), { depth: 'none in' }).ok).toBe(false);
+  });
+});
+
+describe('a share beside a percent sign is never a bare number', () => {
+  const share = {
+    share: quantityField({
+      dimension: 'number',
+      beside: 'percent',
+      symbol: 's',
+      label: 'Share',
+      hint: 'Of all.',
+      example: '80 %',
+      zero: 'allowed',
+    }),
+  };
+  test.each(['0.8', '80', '½', '0', ' 1/2 '])('%s', (given) => {
+    const read = readFields(share, { share: given });
+    expect(read.ok ? [] : read.problems.map(sentence)).toEqual([
+      `Share (share): found "${given.trim()}", a number with no unit; expected a share such as 80 %.`,
+    ]);
+  });
+  test('with the sign, or in words, it is', () => {
+    for (const given of ['80 %', '80%', '80 percent', '80 per cent'])
+      expect(readFields(share, { share: given })).toMatchObject({
+        ok: true,
+        value: { share: { amount: 80, unit: 'percent' } },
+      });
+  });
+});
+
 describe('all mistakes are told at once', () => {
   test('six of them, in the order of the entries', () => {
     const entries = {

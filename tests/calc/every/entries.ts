@@ -64,10 +64,20 @@ export function leadsSomewhere(fields: Fields, way: readonly string[]): boolean 
   return /^\d+$/.test(place) && (inside.length === 0 || leadsSomewhere(field.of, inside));
 }
 
-/** The units that measure what a field measures; what is counted is counted in pieces of one kind. */
-export const unitsOf = ({ dimension, beside }: QuantityField): UnitName[] =>
+/** Is a fuel sold, or its heat told, by the gallon? What is sold as a liquid is not sold by the cubic foot of gas. */
+const byGallon = (written: string): boolean => /gal$/.test(written);
+
+/**
+ * The units that a field may be told in: what is counted is counted in pieces of one kind, a share beside a percent sign is never a bare number,
+ * and a fuel that was told by the gallon stays so.
+ */
+export const unitsOf = ({ dimension, beside }: QuantityField, given?: unknown): UnitName[] =>
   (Object.keys(units) as UnitName[]).filter(
-    (unit) => units[unit].dimension === dimension && (dimension !== 'pieces' || unit === beside),
+    (unit) =>
+      units[unit].dimension === dimension &&
+      (dimension !== 'pieces' || unit === beside) &&
+      (unit !== '1' || beside === undefined) &&
+      (given === undefined || !/per volume$/.test(dimension) || byGallon(unit) === byGallon(String(given))),
   );
 
 /** A number in all its digits, with no power of ten: so that it is read back as the same number, or nearly. */

@@ -74,7 +74,7 @@ describe('the same figures come out, whatever units are typed', () => {
     for (const { title, entries } of bases) {
       const plain = worked(one, entries);
       for (const { way, field, given } of quantitiesIn(one, entries))
-        for (const unit of unitsOf(field)) {
+        for (const unit of unitsOf(field, given)) {
           const other = rewritten(field, given, unit);
           const found = answer(one, withAt(entries, way, other), rules);
           const off = found.ok ? differences(name, plain, found.value) : found.problems.map(sentence);
@@ -177,7 +177,9 @@ const turningPoints: readonly string[] = Object.values(data.rules).flatMap(({ va
     return value.columns.flatMap(({ unit }, at) =>
       unit === undefined
         ? []
-        : value.rows.flatMap((row) => [row[at] ?? []].flat().map((cell) => `${cell} ${unit}`)),
+        : value.rows.flatMap((row) =>
+            [row[at] ?? []].flat().flatMap((cell) => (typeof cell === 'number' ? [`${cell} ${unit}`] : [])),
+          ),
     );
   if (value.kind === 'between') return [`${value.low} ${value.unit}`, `${value.high} ${value.unit}`];
   return 'number' in value && value.number !== undefined ? [`${value.number} ${value.unit}`] : [];
@@ -255,7 +257,7 @@ describe('whatever is typed at several fields at once', () => {
         const plain = answer(one, entries, rules);
         if (!plain.ok) return;
         const other = quantitiesIn(one, entries).reduce((running, { way, field, given }) => {
-          const choices = unitsOf(field);
+          const choices = unitsOf(field, given);
           const unit = choices[(stream.next().value ?? 0) % choices.length] ?? choices[0];
           return unit ? withAt(running, way, rewritten(field, given, unit)) : running;
         }, entries);

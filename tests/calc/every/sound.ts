@@ -31,12 +31,17 @@ export function valuesOf({ figures, tables = {} }: Answer): Map<string, Value> {
 }
 
 const NO_NUMBER = /NaN|Infinity|undefined|\[object/;
+/** What arithmetic leaves where two equal amounts are taken from one another is less than this, in any unit: 5.33 × 10^-15. */
+const LEFT_BY_ARITHMETIC = 1e-11;
+/** Something so small was typed that a figure may be too. */
+const TINY = /\.000/;
 
 /** What is wrong with one value; empty where it is sound. */
-function unsoundValue(name: string, way: string, value: Value): string {
+function unsoundValue(name: string, way: string, value: Value, entries: Entries): string {
   if (typeof value === 'string') return NO_NUMBER.test(value) ? `${way}: ${value}` : '';
   const { amount, unit, dimension } = value;
-  if (!Number.isFinite(amount)) return `${way}: ${amount} ${unit}`;
+  const left = amount !== 0 && Math.abs(amount) < LEFT_BY_ARITHMETIC && !TINY.test(JSON.stringify(entries));
+  if (!Number.isFinite(amount) || left) return `${way}: ${amount} ${unit}`;
   const free = dimension === 'temperature reading' || mayBeNegative.includes(`${name}.${way}`);
   return amount < 0 && !free ? `${way}: ${amount} ${unit}` : '';
 }
@@ -47,7 +52,7 @@ export function unsound(one: AnyCalculation, entries: Entries, rules: Rulebook):
     const read = answer(one, entries, rules);
     if (read.ok)
       return [...valuesOf(read.value)]
-        .map(([way, value]) => unsoundValue(one.name, way, value))
+        .map(([way, value]) => unsoundValue(one.name, way, value, entries))
         .filter(Boolean)
         .join('; ');
     return read.problems

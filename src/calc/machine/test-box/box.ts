@@ -3,6 +3,7 @@ import {
   amountIn,
   byMethod,
   compare,
+  excess,
   inUnit,
   minus,
   named,
@@ -15,7 +16,15 @@ import {
 } from '../../../quantity/quantity.ts';
 import type { Rulebook } from '../../../rulebook/rulebook.ts';
 
-const boxVerdicts = ['light', 'on target', 'heavy'] as const;
+const aims = ['light', 'on target', 'heavy'] as const;
+/** Where a fill, or the mean of all, lies beside the target. */
+type Aim = (typeof aims)[number];
+
+const boxVerdicts = [
+  ...aims,
+  'on target in the mean, but uneven',
+  'on target so far, by too few fills',
+] as const;
 export type BoxVerdict = (typeof boxVerdicts)[number];
 
 /** One fill of the box on the scales: box and fill, and the empty box. */
@@ -43,9 +52,6 @@ export interface TestBox {
   readonly offTarget: number;
   readonly cautions: readonly CautionId[];
 }
-
-/** A share this much over its limit, in percent, is a rounding error. */
-const NOISE = 1e-9;
 
 const asShare = (q: Quantity<'density'>, of: Quantity<'density'>): Quantity<'number'> =>
   inUnit(over(q, of), 'percent');
@@ -83,24 +89,26 @@ export function testBox(
   const highest = named(extreme('the most of them', Math.max, densities), 'ρ most', 'Highest density');
   const several = densities.length > 1;
   const spread = several
-    ? named(asShare(minus(highest, lowest), mean), 'sr', 'Spread, as a share of the mean')
+    ? named(asShare(excess(highest, lowest), mean), 'sr', 'Spread, as a share of the mean')
     : undefined;
   const nearEnough = rules.value('fill.bag.near-enough');
-  const departureOf = (density: Quantity<'density'>) => asShare(minus(density, target), target);
-  const judge = (departure: Quantity<'number'>): BoxVerdict => {
-    const off = amountIn(departure, 'percent');
-    const near = amountIn(nearEnough, 'percent') + NOISE;
-    return off < -near ? 'light' : off > near ? 'heavy' : 'on target';
+  const departureOf = (density: Quantity<'density'>) => {
+    const off = minus(density, target);
+    return asShare(compare(density, target) === 0 ? { ...off, amount: 0 } : off, target);
   };
+  const least = times(nearEnough, number(-1));
+  const judge = (departure: Quantity<'number'>): Aim =>
+    compare(departure, least) < 0 ? 'light' : compare(departure, nearEnough) > 0 ? 'heavy' : 'on target';
   const departure = named(departureOf(mean), 'e', 'Mean against the target');
-  const verdict = judge(departure);
+  const aim = judge(departure);
+  const offTarget = densities.filter((density) => judge(departureOf(density)) !== 'on target').length;
+  const tooWide = spread && allowedSpread && compare(spread, allowedSpread) > 0;
+  const few = densities.length < rules.value('fill.test-box.fills').amount;
   const cautions: CautionId[] = [];
-  if (verdict === 'light') cautions.push('caution.machine.light');
-  if (verdict === 'heavy') cautions.push('caution.machine.heavy');
-  if (spread && allowedSpread && compare(spread, allowedSpread) > NOISE)
-    cautions.push('caution.machine.uneven');
-  if (densities.length < rules.value('fill.test-box.fills').amount)
-    cautions.push('caution.machine.few-fills');
+  if (aim === 'light') cautions.push('caution.machine.light');
+  if (aim === 'heavy') cautions.push('caution.machine.heavy');
+  if (tooWide) cautions.push('caution.machine.uneven');
+  if (few) cautions.push('caution.machine.few-fills');
   cautions.push('caution.fill.maker-governs');
   return {
     volume,
@@ -109,12 +117,19 @@ export function testBox(
     lowest,
     highest,
     spread,
-    deviation: several ? deviationOf(densities, mean) : undefined,
+    deviation: spread && deviationOf(densities, mean, spread.amount === 0),
     departure,
-    verdict,
-    offTarget: densities.filter((density) => judge(departureOf(density)) !== 'on target').length,
+    verdict: verdictOf(aim, tooWide || offTarget > 0, few),
+    offTarget,
     cautions,
   };
+}
+
+/** A mean on target says nothing of a machine that blows uneven, or of one that was hardly tried. */
+function verdictOf(aim: Aim, uneven: boolean, few: boolean): BoxVerdict {
+  if (aim !== 'on target') return aim;
+  if (uneven) return 'on target in the mean, but uneven';
+  return few ? 'on target so far, by too few fills' : aim;
 }
 
 const extreme = (
@@ -127,6 +142,7 @@ const extreme = (
 function deviationOf(
   densities: readonly Quantity<'density'>[],
   mean: Quantity<'density'>,
+  alike: boolean,
 ): Quantity<'density'> {
   const middle = amountIn(mean, 'lb/ft3');
   const squares = densities.reduce((sum, density) => sum + (amountIn(density, 'lb/ft3') - middle) ** 2, 0);
@@ -134,7 +150,7 @@ function deviationOf(
     byMethod(
       '√(Σ(ρi − ρm)²/(n − 1))',
       [mean, ...densities],
-      Math.sqrt(squares / (densities.length - 1)),
+      alike ? 0 : Math.sqrt(squares / (densities.length - 1)),
       'lb/ft3',
     ),
     'sd',
