@@ -19,20 +19,20 @@ const settings = [
 
 const PIXELS_PER_MILLIMETRE = 96 / 25.4;
 
-/** Letter and A4, in millimetres: the one is wider, the other higher, and a card is to fit either. */
+/** How high they are, in millimetres: Letter is wider, A4 higher, and a card is to fit either. The style sheet has how wide a card is on each. */
 const papers = [
-  { wide: 215.9, high: 279.4 },
-  { wide: 210, high: 297 },
+  { paper: 'Letter', high: 279.4 },
+  { paper: 'A4', high: 297 },
 ];
 
-/** The margins of the style sheet, and what paper is short of, since it is not set to the last pixel as the screen is; in millimetres. */
-const MARGIN = { side: 10, end: 8 };
+/** The margin of the style sheet at either end, and what paper is short of, since it is not set to the last pixel as the screen is; in millimetres. */
+const MARGIN = 8;
 const SHORT = 2.54;
 
 function fits(card: HTMLElement): boolean {
-  return papers.every(({ wide, high }) => {
-    card.style.width = `${wide - 2 * MARGIN.side}mm`;
-    const room = (high - 2 * MARGIN.end - SHORT) * PIXELS_PER_MILLIMETRE;
+  return papers.every(({ paper, high }) => {
+    card.dataset.paper = paper;
+    const room = (high - 2 * MARGIN - SHORT) * PIXELS_PER_MILLIMETRE;
     return card.getBoundingClientRect().height <= room;
   });
 }
@@ -48,6 +48,6 @@ export function mount(): void {
     card.toggleAttribute('data-room', room);
     if (fits(card)) break;
   }
-  card.removeAttribute('style');
+  delete card.dataset.paper;
   card.classList.remove('measured');
 }

@@ -175,7 +175,9 @@ export function fillLog(plan: WorkedJob, rules: Rulebook): FillLog {
     );
     const notFilled = entry?.not_filled;
     if (!notFilled) return { ...soFar, opening, state, notFilled };
-    return { ...soFar, opening, state, notFilled, verdict: 'not filled', cautions: [] };
+    // Light or heavy is no matter where nothing more goes in; what the ceiling bears already is.
+    const cautions = soFar.cautions.filter((id) => id === 'caution.ceiling.overloaded');
+    return { ...soFar, opening, state, notFilled, verdict: 'not filled', cautions };
   });
   const stretches = stretchesOf(openings, plan, rules, highestDensity);
   const together = new Map(stretches.flatMap((each) => each.openings.map((one) => [one.opening.name, one])));

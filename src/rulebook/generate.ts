@@ -16,7 +16,8 @@ function typeOf(value: RuleValue): string {
       return `{ kind: 'one-of'; choices: ${value.choices.map(quoted).join(' | ')} }`;
     case 'table': {
       const columns = value.columns.map(
-        ({ name, unit }) => `${quoted(name)}: ${unit === undefined ? "'word'" : quoted(dimensionOf(unit))}`,
+        ({ name, unit, words }) =>
+          `${quoted(name)}: ${unit === undefined ? "'word'" : words ? `{ of: ${quoted(dimensionOf(unit))}; or: ${words.map(quoted).join(' | ')} }` : quoted(dimensionOf(unit))}`,
       );
       const keys = value.columns.filter(({ key }) => key !== undefined).map(({ name }) => quoted(name));
       return `{ kind: 'table'; columns: { ${columns.join('; ')} }; keys: ${keys.join(' | ') || 'never'} }`;

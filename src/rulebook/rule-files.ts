@@ -127,24 +127,11 @@ export function readRuleFiles(folder: string): RuleFiles {
     const collect = <T>(schema: z.ZodType<T>, into: Entry<T>[], idOf: (key: PropertyKey) => string) =>
       problems.push(...entriesOf(file, schema, into, idOf, unread));
     if (name === 'rulebook.yaml') {
+      const head = readHead(file);
+      version = head.version ?? '';
       versionFile = { file: shown, ...file.placeOf(['version']) };
-      const given = (file.value as { version?: unknown } | null)?.version;
-      // Without its quotes 2026.10 would be read as the number 2026.1.
-      if (typeof given === 'string' && VERSION.test(given)) version = given;
-      if (version === '')
-        problems.push({
-          file: shown,
-          ...file.placeOf(['version']),
-          found: given === undefined ? 'no version' : `version ${JSON.stringify(given)}`,
-          expected: 'year and number in quotes, such as "2026.1"',
-          check: 'version',
-        });
-      else {
-        const read = rulebookSchema.safeParse(file.value, { error: namingKnownKeys });
-        if (!read.success) problems.push(...explainIssues(read.error.issues, file.value, file, []));
-        for (const [place, entry] of (read.data?.recall ?? []).entries())
-          recalls.push({ id: entry.version, entry, file, path: ['recall', place] });
-      }
+      recalls.push(...head.recalls);
+      problems.push(...head.problems);
     } else if (name === 'sources.yaml') collect(documentSchema, documents, String);
     else if (name === 'reasons.yaml') collect(reasonSchema, reasons, String);
     else if (name === 'unguarded.yaml') collect(unguardedSchema, unguarded, String);
@@ -174,6 +161,37 @@ export function readRuleFiles(folder: string): RuleFiles {
     versionFile,
     problems,
     unread,
+  };
+}
+
+/** What `rulebook.yaml` says: its version, undefined where it can’t be told, and what it recalls, which is not asked before its version is known. */
+function readHead(file: YamlFile): {
+  readonly version: string | undefined;
+  readonly recalls: readonly Entry<Recall>[];
+  readonly problems: readonly Problem[];
+} {
+  const given = (file.value as { version?: unknown } | null)?.version;
+  // Without its quotes 2026.10 would be read as the number 2026.1.
+  if (typeof given !== 'string' || !VERSION.test(given)) {
+    const problem: Problem = {
+      file: file.name,
+      ...file.placeOf(['version']),
+      found: given === undefined ? 'no version' : `version ${JSON.stringify(given)}`,
+      expected: 'year and number in quotes, such as "2026.1"',
+      check: 'version',
+    };
+    return { version: undefined, recalls: [], problems: [problem] };
+  }
+  const read = rulebookSchema.safeParse(file.value, { error: namingKnownKeys });
+  return {
+    version: given,
+    recalls: (read.data?.recall ?? []).map((entry, place) => ({
+      id: entry.version,
+      entry,
+      file,
+      path: ['recall', place],
+    })),
+    problems: read.success ? [] : explainIssues(read.error.issues, file.value, file, []),
   };
 }
 

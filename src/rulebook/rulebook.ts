@@ -93,12 +93,16 @@ export interface Rulebook {
   readonly range: <I extends RangeId>(id: I) => QuantityRange<DimensionOf<I>>;
   /** The words of a choice. */
   readonly choices: (id: ChoiceId) => readonly string[];
-  /** The cell of a table in the row that the keys lead to; undefined where no row answers. */
-  readonly find: <I extends TableId, C extends Exclude<keyof ColumnsOf<I>, KeysOf<I>>>(
+  /** The cell of a table in the row that the keys lead to; undefined where no row answers. A key's own column tells which row that is. */
+  readonly find: <I extends TableId, C extends keyof ColumnsOf<I>>(
     id: I,
     keys: { readonly [K in KeysOf<I>]: K extends keyof ColumnsOf<I> ? Cell<ColumnsOf<I>[K]> : never },
     column: C,
-  ) => ColumnsOf<I>[C] extends Dimension ? Found<ColumnsOf<I>[C]> | undefined : string | undefined;
+  ) => ColumnsOf<I>[C] extends Dimension
+    ? Found<ColumnsOf<I>[C]> | undefined
+    : ColumnsOf<I>[C] extends { of: infer D extends Dimension; or: infer W }
+      ? Found<D> | W | undefined
+      : string | undefined;
 }
 
 /**
@@ -125,14 +129,22 @@ export function openRulebook(
       if (value.kind !== 'exact' && value.kind !== 'at-least' && value.kind !== 'at-most') {
         return wrongKind(id, value.kind, 'one value');
       }
-      return fromRule(id, value.number ?? Number.NaN, value.unit, symbol, title);
+      return fromRule(
+        id,
+        value.number ?? Number.NaN,
+        value.unit,
+        symbol,
+        title,
+        undefined,
+        boundOf(value.kind),
+      );
     },
     range: (id) => {
       const { value, symbol, title } = get(id);
       if (value.kind !== 'between') return wrongKind(id, value.kind, 'a range');
       return {
-        low: fromRule(id, value.low, value.unit, symbol && `${symbol} least`, title, 'low'),
-        high: fromRule(id, value.high, value.unit, symbol && `${symbol} most`, title, 'high'),
+        low: fromRule(id, value.low, value.unit, symbol && `${symbol} least`, title, 'low', 'least'),
+        high: fromRule(id, value.high, value.unit, symbol && `${symbol} most`, title, 'high', 'most'),
       };
     },
     choices: (id) => {
@@ -161,6 +173,9 @@ export function openRulebook(
   };
 }
 
+const boundOf = (kind: RuleValue['kind']): 'least' | 'most' | undefined =>
+  kind === 'at-least' ? 'least' : kind === 'at-most' ? 'most' : undefined;
+
 function fromRule<D extends Dimension>(
   rule: string,
   amount: number,
@@ -168,11 +183,17 @@ function fromRule<D extends Dimension>(
   symbol: string | undefined,
   label: string,
   part?: string,
+  bound?: 'least' | 'most',
 ): Quantity<D> {
   return quantity(
     amount,
     unit as UnitName,
-    { from: 'rule', rule, ...(part === undefined ? {} : { part }) },
+    {
+      from: 'rule',
+      rule,
+      ...(part === undefined ? {} : { part }),
+      ...(bound === undefined ? {} : { bound }),
+    },
     symbol === undefined ? { label } : { symbol, label },
   ) as Quantity as Quantity<D>;
 }

@@ -20,6 +20,14 @@ const opening = (number: number, bags: string, state = 'full') => ({
  * bags of 30 lb 8.7513. Of the plan's 1.5 lb/ft3 it takes 6.9825.
  */
 describe('an opening that holds more than the ceiling carries is flagged, full or not', () => {
+  test.each<[bags: string, overloaded: boolean]>([
+    ['8.75 bags', false],
+    ['9 bags', true],
+  ])('nothing more goes in, and %s lie there: %s', (bags, overloaded) => {
+    const closed = { ...opening(1, bags, 'filling'), not_filled: 'neither hose nor tube goes in' };
+    expect(logOf([closed]).openings[0]?.cautions).toEqual(overloaded ? ['caution.ceiling.overloaded'] : []);
+  });
+
   test.each<[bags: string, state: string, overloaded: boolean]>([
     ['6.75 bags', 'full', false],
     ['8.75 bags', 'full', false],

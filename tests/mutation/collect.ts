@@ -47,13 +47,14 @@ function group(title: string, run: Body): void {
   titles = titles.slice(0, -1);
 }
 
-/** A row that is a list is the arguments, any other the one argument. */
+/** Where every row is a list, each is the arguments; in any other table each is the one argument. */
 const each =
   (declare: (title: string, run: Body) => void) =>
   (table: readonly unknown[]) =>
   (title: string, run: Body): void => {
+    const lists = table.every((row) => Array.isArray(row));
     for (const row of table) {
-      const given = (Array.isArray(row) ? row : [row]) as never[];
+      const given = (lists ? row : [row]) as never[];
       declare(titleOf(title, row), () => run(...given));
     }
   };

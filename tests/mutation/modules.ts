@@ -11,6 +11,9 @@ const projectOnce = import.meta.resolve('./project-once.ts');
 /** Which file imports which, by their ways from the root; known once they have been loaded. */
 const importedBy = new Map<string, Set<string>>();
 
+/** The rulebook’s own mutants have to be met where it is read. */
+const readOnce = process.env.MUTATION_FOLDER !== 'src/rulebook';
+
 let generation = 0;
 let kept: readonly string[] = [];
 
@@ -36,7 +39,12 @@ registerHooks({
     if (way === undefined) return found;
     const by = fromRoot(context.parentURL);
     if (by !== undefined) importedBy.set(way, (importedBy.get(way) ?? new Set()).add(by));
-    if (way === 'src/rulebook/project.ts' && by?.startsWith('tests/') && context.parentURL !== projectOnce)
+    if (
+      readOnce &&
+      way === 'src/rulebook/project.ts' &&
+      by?.startsWith('tests/') &&
+      context.parentURL !== projectOnce
+    )
       return { url: projectOnce, shortCircuit: true };
     if (generation === 0 || kept.some((folder) => way.startsWith(folder))) return found;
     return { ...found, url: `${found.url}?${generation}` };

@@ -40,10 +40,32 @@ const folders: Readonly<Record<string, string>> = {
       .map(({ name }) => [name, `src/calc/${name}`]),
   ),
   calc: 'src/calc',
+  rulebook: 'src/rulebook',
+  job: 'src/job',
 };
 
-const optionsFor = (folder: string, report: string, temporary: string) => ({
-  mutate: [folder === 'src/calc' ? `${folder}/*.ts` : `${folder}/**/*.ts`, '!**/*.d.ts'],
+/** What is asked for: a folder by its name, or one file of it, such as "job/fill-log.ts". */
+interface Asked {
+  /** As it was asked for. */
+  readonly word: string;
+  /** As its report is called. */
+  readonly name: string;
+  readonly folder: string;
+  readonly file: string | undefined;
+}
+
+function askedFor(word: string): Asked {
+  const [name = '', ...rest] = word.split('/');
+  const [folder, file] = [folders[name], rest.length > 0 ? rest.join('/') : undefined];
+  if (folder === undefined || !Object.hasOwn(folders, name))
+    throw new InputError(`found ${word}, expected one of ${Object.keys(folders).join(', ')}`);
+  if (file !== undefined && !existsSync(join(folder, file)))
+    throw new InputError(`found ${word}, expected a file of ${folder}`);
+  return { word, name: word.replaceAll('/', '-'), folder, file };
+}
+
+const optionsFor = ({ folder, file }: Asked, report: string, temporary: string) => ({
+  mutate: [`${folder}/${file ?? (folder === 'src/calc' ? '*.ts' : '**/*.ts')}`, '!**/*.d.ts'],
   // Words that people read are proofread elsewhere; a changed word in a comparison is a changed comparison, which is tried.
   mutator: { excludedMutations: ['StringLiteral'] },
   testRunner: 'in-memory',
@@ -62,6 +84,8 @@ const optionsFor = (folder: string, report: string, temporary: string) => ({
   jsonReporter: { fileName: report },
   allowConsoleColors: false,
   checkers: [],
+  // A file as it is written is held against what the generator writes.
+  disableTypeChecks: false,
   logLevel: 'warn',
   warnings: { slow: false },
 });
@@ -93,19 +117,19 @@ interface Counted {
   readonly all: number;
 }
 
-function mutantsOf(name: string): Counted {
+function mutantsOf(asked: Asked): Counted {
+  const { word, name, folder } = asked;
   const report = join(tools, 'reports', `${name}.json`);
   const temporary = mkdtempSync(join(tmpdir(), 'heel-to-ridge-mutants-'));
   const options = join(temporary, 'options.json');
-  const folder = folders[name] ?? '';
-  writeFileSync(options, JSON.stringify(optionsFor(folder, report, join(temporary, 'copy'))));
+  writeFileSync(options, JSON.stringify(optionsFor(asked, report, join(temporary, 'copy'))));
   const program = join(tools, 'node_modules/@stryker-mutator/core/bin/stryker.js');
   const { status } = spawnSync(process.execPath, [program, 'run', options], {
     stdio: 'inherit',
     env: { ...process.env, MUTATION_TOOLS: tools, MUTATION_FOLDER: folder },
   });
   rmSync(temporary, { recursive: true, force: true });
-  if (status !== 0) throw new Error(`the mutants of ${name} could not be tried`);
+  if (status !== 0) throw new Error(`the mutants of ${word} could not be tried`);
   const { files } = JSON.parse(readFileSync(report, 'utf8')) as Report;
   let [noticed, endless, all] = [0, 0, 0];
   for (const [file, { source, mutants }] of Object.entries(files))
@@ -131,22 +155,20 @@ const told = (name: string, { noticed, endless, all }: Counted): string =>
 const COMMAND = {
   name: 'npm run code:mutate',
   does: 'Puts faults into the code on purpose, which takes hours, and lists those that no test notices.',
-  given: '[FOLDER ..., such as quantity fill]',
+  given: '[FOLDER or FILE ..., such as quantity job/fill-log.ts]',
 };
 
-await run(COMMAND, ({ words: asked }) => {
-  const unknown = asked.find((name) => !Object.hasOwn(folders, name));
-  if (unknown !== undefined)
-    throw new InputError(`found ${unknown}, expected one of ${Object.keys(folders).join(', ')}`);
+await run(COMMAND, ({ words }) => {
+  const asked = (words.length > 0 ? words : Object.keys(folders)).map(askedFor);
   install();
   const sum = { noticed: 0, endless: 0, all: 0 };
-  for (const name of asked.length > 0 ? asked : Object.keys(folders)) {
+  for (const each of asked) {
     const began = performance.now();
-    const found = mutantsOf(name);
+    const found = mutantsOf(each);
     sum.noticed += found.noticed;
     sum.endless += found.endless;
     sum.all += found.all;
-    console.log(`${told(name, found)}; in ${Math.round((performance.now() - began) / 1000)} s`);
+    console.log(`${told(each.word, found)}; in ${Math.round((performance.now() - began) / 1000)} s`);
   }
   console.log(`${told('in all', sum)} (${100 * LEAST_NOTICED} % asked)`);
   return sum.noticed >= LEAST_NOTICED * sum.all ? 0 : 1;

@@ -68,6 +68,18 @@ async function failureOf(test: Collected): Promise<string | undefined> {
   }
 }
 
+/** The folders that can’t use a file, since arrows point one way: they need not be loaded again. */
+function below(file: string): readonly string[] {
+  const order = ['src/quantity/', 'src/rulebook/', 'src/calc/', 'src/job/'];
+  return order.slice(
+    0,
+    Math.max(
+      0,
+      order.findIndex((folder) => file.startsWith(folder)),
+    ),
+  );
+}
+
 export class Runner {
   readonly #tests = new Map<string, Collected>();
   #unchanged: Unchanged | undefined;
@@ -122,7 +134,7 @@ export class Runner {
   /** A mutant in what a module does as it loads: its tests are loaded again with the mutant in place. */
   async #loadedWith({ activeMutant, sandboxFileName, hitLimit }: MutantRun) {
     const file = relative(process.cwd(), sandboxFileName);
-    loadAfresh(file.startsWith('src/calc/') ? ['src/quantity/', 'src/rulebook/'] : []);
+    loadAfresh(below(file));
     activate(activeMutant.id, hitLimit);
     const files = related(file);
     let nrOfTests = 0;

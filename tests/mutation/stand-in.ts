@@ -13,11 +13,16 @@ const chai = await load('chai');
 const matchers = await load('@vitest/expect');
 for (const plugin of [matchers.JestExtend, matchers.JestChaiExpect, matchers.JestAsymmetricMatchers])
   chai.use(plugin);
+// Vitest’s own name for what chai calls otherwise.
+chai.util.addMethod(chai.Assertion.prototype, 'toSatisfy', chai.Assertion.prototype.satisfy);
 
 export const expect: unknown = Object.assign(
   (value: unknown, message?: string) => chai.expect(value, message),
   chai.expect,
 );
+
+const { fn } = await load('@vitest/spy');
+export const vi: unknown = { fn };
 
 /** Types are held by the compiler, not here. */
 export const expectTypeOf = (): unknown =>

@@ -3,13 +3,25 @@ import { join } from 'node:path';
 import type { Collected } from './collect.ts';
 
 /** Files that are left out: they take minutes, or measure time. Mutants that only these would notice count as survivors. */
-const leftOutFiles = ['tests/calc/every/', 'tests/calc/holes/speed.test.ts'];
+const leftOutFiles = [
+  'tests/calc/every/',
+  'tests/calc/holes/speed.test.ts',
+  // These build the site, or run whole commands.
+  'tests/rulebook/local/new-folder.test.ts',
+  'tests/rulebook/local/site.test.ts',
+  'tests/rulebook/mistakes-stop-the-build.test.ts',
+  'tests/rulebook/one-number-changed.test.ts',
+];
 
 /** Groups that are left out, by title: every value of the rulebook is moved, which takes half a minute. */
 export const leftOutGroups: ReadonlySet<string> = new Set(['the checks bite']);
 
 /** Files whose properties take a minute and more with all of their cases: they meet fewer. */
-export const withFewerCases: ReadonlySet<string> = new Set(['tests/calc/holes/properties.test.ts']);
+export const withFewerCases: ReadonlySet<string> = new Set([
+  'tests/calc/holes/properties.test.ts',
+  'tests/job/hostile.test.ts',
+  'tests/rulebook/local/hostile.test.ts',
+]);
 
 /** What is run whatever the folder: the published checks, what each working names, the declared examples, and those of the docstrings. */
 const always = [
@@ -28,6 +40,15 @@ const folders = readdirSync('src/calc', { withFileTypes: true })
   .filter((each) => each.isDirectory())
   .map(({ name }) => name);
 
+/** Folders of the source that have one of the tests to themselves. */
+const ownTests: Readonly<Record<string, string>> = {
+  'src/quantity': 'tests/quantity',
+  'src/rulebook': 'tests/rulebook',
+  'src/job': 'tests/job',
+};
+
+const isLeftOut = (file: string): boolean => leftOutFiles.some((way) => file.startsWith(way));
+
 /** The folder that a test file of the calculations is named for, by the beginning of its own name; none where it serves several. */
 const namedFor = (file: string): string | undefined =>
   folders.find((name) => file.startsWith(`tests/calc/${name}`));
@@ -38,10 +59,12 @@ const namedFor = (file: string): string | undefined =>
  * noticed where it is made, and the run would take a day.
  */
 export function testsOf(folder: string): readonly string[] {
-  if (folder === 'src/quantity') return [...testFilesBelow('tests/quantity'), ...always];
+  const mirrored = ownTests[folder];
+  if (mirrored !== undefined)
+    return [...new Set([...testFilesBelow(mirrored).filter((file) => !isLeftOut(file)), ...always])];
   const imports = folder === 'src/calc' ? /src\/calc\/[\w-]+\.ts/ : new RegExp(`${folder}/`);
   const own = testFilesBelow('tests/calc').filter((file) => {
-    if (leftOutFiles.some((way) => file.startsWith(way))) return false;
+    if (isLeftOut(file)) return false;
     const name = namedFor(file);
     return name === undefined ? imports.test(readFileSync(file, 'utf8')) : folder === `src/calc/${name}`;
   });
@@ -50,4 +73,4 @@ export function testsOf(folder: string): readonly string[] {
 
 /** The examples in docstrings are asked only where mutants are; others stand in files that want a browser’s tools. */
 export const isAsked = ({ file, title }: Collected): boolean =>
-  !file.endsWith('examples.test.ts') || /> src\/(calc|quantity)\//.test(title);
+  !file.endsWith('examples.test.ts') || /> src\/(quantity|rulebook|calc|job)\//.test(title);

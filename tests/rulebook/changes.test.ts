@@ -28,13 +28,23 @@ const turned = (of: RuleValue): RuleValue =>
   of.kind === 'table' ? { ...of, rows: [...of.rows].reverse() } : of;
 
 /** A table whose row is found by a width, in a unit. */
-const byWidth = (unit: string, load: number): RuleValue => ({
+const byWidth = (unit: string, load: number, key: 'at-most' | 'at-least' = 'at-most'): RuleValue => ({
   kind: 'table',
   columns: [
-    { name: 'width', title: 'Width at most', unit, key: 'at-most' },
+    { name: 'width', title: 'Width', unit, key },
     { name: 'load', title: 'Load', unit: 'lb/ft2' },
   ],
   rows: [[16, load]],
+});
+
+/** A table of one load, in a unit. */
+const loads = (unit: string, load: number | string | [number, number], title = 'Load'): RuleValue => ({
+  kind: 'table',
+  columns: [
+    { name: 'board', title: 'Board', key: 'word' },
+    { name: 'load', title, unit },
+  ],
+  rows: [['board', load]],
 });
 
 const rule = (more: Partial<Rule>): Rule => ({
@@ -167,6 +177,80 @@ describe('a change of a rule is told by its gravest kind', () => {
       'a single number whose direction is that of a range',
       { ...narrower, value: value(2) },
       { ...narrower, value: value(3) },
+      'value',
+    ],
+    ['the same table', { ...lower, value: table(2, 3) }, { ...lower, value: table(2, 3) }, undefined],
+    [
+      // 0.45359237 kg over 0.3048 m squared.
+      'a table of the same loads in another unit',
+      { ...lower, value: loads('lb/ft2', 1) },
+      { ...lower, value: loads('kg/m2', 4.882427636383051) },
+      undefined,
+    ],
+    [
+      'a table of a greater load in another unit, though its number is smaller',
+      { ...lower, value: loads('kg/m2', 4.9) },
+      { ...lower, value: loads('lb/ft2', 1.1) },
+      'looser',
+    ],
+    [
+      'a table of the same numbers in another dimension',
+      { ...lower, value: loads('lb/ft2', 1) },
+      { ...lower, value: loads('lb', 1) },
+      'meaning',
+    ],
+    [
+      'a table whose rows are found in another way',
+      { ...lower, value: byWidth('in', 2) },
+      { ...lower, value: byWidth('in', 2, 'at-least') },
+      'meaning',
+    ],
+    [
+      'a column that has another title',
+      { ...lower, value: loads('lb/ft2', 1) },
+      { ...lower, value: loads('lb/ft2', 1, 'Weight') },
+      undefined,
+    ],
+    [
+      'a range in a table whose upper end rises',
+      { ...lower, value: loads('lb/ft2', [1, 2]) },
+      { ...lower, value: loads('lb/ft2', [1, 3]) },
+      'looser',
+    ],
+    [
+      'a range in a table, both ends of which fall',
+      { ...lower, value: loads('lb/ft2', [1, 2]) },
+      { ...lower, value: loads('lb/ft2', [0.5, 1.5]) },
+      'stricter',
+    ],
+    [
+      'a number in a table that becomes a range',
+      { ...lower, value: loads('lb/ft2', 2) },
+      { ...lower, value: loads('lb/ft2', [1, 2]) },
+      'looser',
+    ],
+    [
+      'a word in a table that is another',
+      { ...lower, value: loads('lb/ft2', 'not allowed') },
+      { ...lower, value: loads('lb/ft2', 'no limit') },
+      'looser',
+    ],
+    [
+      'a word in a table that becomes a number',
+      { ...lower, value: loads('lb/ft2', 'not allowed') },
+      { ...lower, value: loads('lb/ft2', 1) },
+      'looser',
+    ],
+    [
+      'the same choices',
+      { value: { kind: 'one-of', choices: ['net', 'rail'] } },
+      { value: { kind: 'one-of', choices: ['net', 'rail'] } },
+      undefined,
+    ],
+    [
+      'a choice more',
+      { value: { kind: 'one-of', choices: ['net'] } },
+      { value: { kind: 'one-of', choices: ['net', 'rail'] } },
       'value',
     ],
     ['a length that becomes a weight', { value: value(2) }, { value: value(2, 'lb') }, 'meaning'],

@@ -4,6 +4,7 @@ import { describe, expect, test } from 'vitest';
 import { calculationNamed } from '../../src/calc/calculations.ts';
 import * as profiles from '../../src/calc/cavity/profile.ts';
 import { cavitySection } from '../../src/calc/cavity/section.ts';
+import { choiceField } from '../../src/calc/declare/field.ts';
 import { onTheTape } from '../../src/calc/holes/allowed-positions.ts';
 import { ruleNames } from '../../src/calc/holes/problem.ts';
 import { readJobFile } from '../../src/job/job-file.ts';
@@ -21,13 +22,14 @@ const exampleJob = readJobFile(readFileSync('public/example-job.json', 'utf8'));
 
 const plan = exampleJob.ok ? workJob(exampleJob.value, openRulebook(data)) : exampleJob;
 
-/** What an example may take as given, besides what its own module exports: quantities, sections of a cavity, the rulebook, the example job and its plan. */
+/** What an example may take as given, besides what its own module exports: quantities, sections of a cavity, a field, the rulebook, the example job and its plan. */
 const given = {
   ...quantity,
   ...dimension,
   ...units,
   ...profiles,
   cavitySection,
+  choiceField,
   bareRoof,
   onTheTape,
   ruleNames,

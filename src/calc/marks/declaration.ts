@@ -164,7 +164,7 @@ export const hoseMarkings = calculation({
         value: pushes(marks.filter((each) => each.stopsAtRing).length, 'those that would run into the ring'),
       },
       missed: { label: 'Edge of the zone out of the stream’s reach', value: found.missed, format: tape },
-      unreached: { label: 'Part of the zone out of it', value: found.unreached, format: { figures: 2 } },
+      unreached: { label: 'The zone out of it', value: found.unreached, format: { figures: 2 } },
     };
     const cautions: CautionId[] = ['caution.layout.framing', 'caution.hose.blind'];
     if (marks.some((each) => each.stopsAtRing)) cautions.unshift('caution.hose.flue-ahead');
@@ -203,7 +203,7 @@ function table({ marks, opening }: HoseMarks) {
 
 /** What the table does not say, in sentences. */
 export function remarksOn(found: HoseMarks): Remark[] {
-  const { marks, covers, missed, unreached, opening, reach, rings, unpushed, hose } = found;
+  const { marks, covers, unreached, opening, reach, rings, unpushed, hose } = found;
   const beyond = marks.filter(({ word }) => word !== 'reaches').length;
   return [
     ...(covers
@@ -211,9 +211,9 @@ export function remarksOn(found: HoseMarks): Remark[] {
       : [
           said`Even ${MOST} directions leave a part of the zone farther than ${opening.streamReach} from every push. Make the zone shorter, or the stream reach farther.`,
         ]),
-    ...(covers && rings.length > 0 && missed.amount > 0
+    ...(covers && rings.length > 0 && unreached.amount > 0
       ? [
-          `Behind the ring ${format(missed, tape)} of the zone’s edge, and ${format(unreached, { figures: 2 })} of the zone, stay out of the stream’s reach. Hold back as much of this opening’s fill: it goes in from the next opening on that side, with the barrier in place.`,
+          `Behind the ring ${format(unreached, { figures: 2 })} of the zone stay out of the stream’s reach. Hold back as much of the fill: it goes in from the next opening there, with the barrier in place.`,
         ]
       : []),
     ...(unpushed.length > 0

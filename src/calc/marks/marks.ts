@@ -184,18 +184,15 @@ export function hoseMarks(opening: Opening, rules: Rulebook): HoseMarks {
       'u',
       'Edge of the zone out of reach',
     ),
-    unreached: inUnit(
-      named(
-        byMethod(
-          'squares of the zone that no push comes within the stream’s reach of, of all outside a ring',
-          rests,
-          unreached,
-          '1',
-        ),
-        'su',
-        'Part of the zone out of reach',
+    unreached: named(
+      byMethod(
+        'places in the zone that no push comes within the stream’s reach of, of all outside a ring',
+        rests,
+        100 * unreached,
+        'percent',
       ),
-      'percent',
+      'su',
+      'Zone out of reach',
     ),
     reach,
     zone,

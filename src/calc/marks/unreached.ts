@@ -22,18 +22,12 @@ export function shareUnreached(
   rings: readonly Round[],
   streamReach: number,
 ): number {
-  const [columns, rows] = [left + right, up + down].map((side) => Math.max(1, Math.round(side / SQUARE)));
-  const middle = (from: number, side: number, count: number, place: number) =>
-    from + ((place + 0.5) / count) * side;
   let [all, missed] = [0, 0];
-  for (let column = 0; column < (columns ?? 1); column++) {
-    const x = middle(-left, left + right, columns ?? 1, column);
-    for (let row = 0; row < (rows ?? 1); row++) {
-      const y = middle(-down, up + down, rows ?? 1, row);
-      if (rings.some((ring) => (x - ring.x) ** 2 + (y - ring.y) ** 2 < ring.radius ** 2)) continue;
+  for (let x = SQUARE / 2 - left; x < right; x += SQUARE)
+    for (let y = SQUARE / 2 - down; y < up; y += SQUARE) {
+      if (rings.some((ring) => Math.hypot(x - ring.x, y - ring.y) < ring.radius)) continue;
       all++;
       if (!rays.some((each) => comesTo(each, x, y, streamReach))) missed++;
     }
-  }
-  return all === 0 ? 0 : missed / all;
+  return all && missed / all;
 }

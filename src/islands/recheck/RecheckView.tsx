@@ -1,11 +1,11 @@
 import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
 import { type Read, sentence } from '../../calc/declare/read-fields.ts';
-import { rulePage } from '../../components/links.ts';
 import { calculationRules } from '../../generated/calculation-rules.ts';
 import { type Rechecked, readRecord, recheck } from '../../job/record.ts';
 import { valuesApart } from '../../rulebook/values-apart.ts';
 import { WithBook } from '../book.ts';
+import { rulePage } from '../links.ts';
 import { Cautions } from '../results/Caution.tsx';
 import { book, rules } from '../rules.ts';
 

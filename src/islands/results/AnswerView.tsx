@@ -1,12 +1,12 @@
 import type { JSX } from 'preact';
 import type { Answer, AnswerTable, Figure } from '../../calc/declare/calculation.ts';
-import { cautionPage, rulePage } from '../../components/links.ts';
 import type { CautionId } from '../../generated/rule-types.ts';
 import { format } from '../../quantity/format.ts';
 import { unbroken } from '../../quantity/unbroken.ts';
 import { isComputed } from '../../quantity/working.ts';
 import { useBook } from '../book.ts';
 import type { DrawnAnswer } from '../calculator/drawn.ts';
+import { cautionPage, rulePage } from '../links.ts';
 import { Cautions } from './Caution.tsx';
 import { Fold } from './Fold.tsx';
 import { Remarks } from './Remarks.tsx';

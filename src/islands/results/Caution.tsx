@@ -1,8 +1,8 @@
 import type { JSX } from 'preact';
-import { cautionPage, rulePage } from '../../components/links.ts';
 import type { CautionId } from '../../generated/rule-types.ts';
 import { cautionPieces } from '../../job/caution-words.ts';
 import { useBook } from '../book.ts';
+import { cautionPage, rulePage } from '../links.ts';
 
 const heading = { stop: 'Stop', warn: 'Warning', note: 'Note' } as const;
 

@@ -1,7 +1,7 @@
 import type { JSX } from 'preact';
 import { type Remark, remarkPieces, remarkText } from '../../calc/declare/remark.ts';
-import { rulePage } from '../../components/links.ts';
 import { unbroken } from '../../quantity/unbroken.ts';
+import { rulePage } from '../links.ts';
 
 /** What is said beside an answer, a paragraph each; a number that is a rule's own leads to the rule. */
 export const Remarks = ({ of }: { readonly of: readonly Remark[] }): JSX.Element => (

@@ -1,6 +1,6 @@
 import type { JSX } from 'preact';
-import { rulePage } from '../../components/links.ts';
 import { useBook } from '../book.ts';
+import { rulePage } from '../links.ts';
 
 /** Some rules by their titles, each leading to its card. */
 export function RuleLinks({ ids }: { readonly ids: readonly string[] }): JSX.Element {

@@ -1,7 +1,7 @@
 import type { JSX } from 'preact';
 import { useLayoutEffect, useRef } from 'preact/hooks';
-import { rulePage } from '../../components/links.ts';
 import { type Drawing, svgShape, svgText } from '../../drawings/svg.ts';
+import { rulePage } from '../links.ts';
 import { Later } from './Later.tsx';
 import { redraw } from './redraw.ts';
 

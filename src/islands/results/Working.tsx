@@ -1,8 +1,8 @@
 import type { JSX } from 'preact';
-import { rulePage } from '../../components/links.ts';
 import type { FormatOptions } from '../../quantity/format.ts';
 import type { Quantity } from '../../quantity/quantity.ts';
 import { type Titled, type WorkedOut, type WorkingInput, working, workings } from '../../quantity/working.ts';
+import { rulePage } from '../links.ts';
 import { Fold } from './Fold.tsx';
 
 /** How a figure was worked out: symbols, numbers with units, result; each input tagged as yours or as a rule. */
