@@ -1,5 +1,5 @@
-import { type Remark, said } from '../calc/declare/remark.ts';
-import { compare, inUnit, minus, number, over, plus, type Quantity } from '../quantity/quantity.ts';
+import { printed, type Remark, said } from '../calc/declare/remark.ts';
+import { compare, minus, number, over, plus, type Quantity } from '../quantity/quantity.ts';
 import type { JobValues } from './job-fields.ts';
 
 /** A stretch along the roof. */
@@ -22,6 +22,6 @@ export const ofWells = ({ roof }: Pick<JobValues, 'roof'>, stretch?: Stretch): R
     )
       return [];
     return [
-      said`The well of the skylight at ${inUnit(along, 'ft')} is not counted: where it goes down to the ceiling no fill goes in, so fewer bags do, and a hose runs into it. Look where it stands before you push, and fill on all sides of it.`,
+      said`The well of the skylight at ${printed(along, { tape: 8 })} is not counted: where it goes down to the ceiling no fill goes in, so fewer bags do, and a hose runs into it. Look where it stands before you push, and fill on all sides of it.`,
     ];
   });

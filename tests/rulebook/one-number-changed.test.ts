@@ -118,6 +118,7 @@ describe('one number changed in a rule file, and the site built', () => {
         ...exampleEntries,
         home: { built: 1979, sections: 'single', length: roof.length },
         roof: { cover: 'metal', trusses_measured: roof.trusses_measured },
+        survey: { ...(exampleEntries.survey as Record<string, string>), flues: 'none' },
       }),
     );
     const worked = await copy.node('src/cli/job.ts', 'public/example-job.json');

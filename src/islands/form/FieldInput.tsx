@@ -63,6 +63,7 @@ const FieldInput = still(function Field({ field, way, ...state }: FieldProps): J
   const problem = state.problems.find((each) => each.field === name);
   const describedBy = [`${id}-hint`, problem ? `${id}-problem` : ''].filter(Boolean).join(' ');
   const value = textAt(state.entries, way);
+  const none = field.kind === 'choice' && field.choices.includes(value) ? '' : value;
   const shared = {
     id,
     name,
@@ -95,11 +96,12 @@ const FieldInput = still(function Field({ field, way, ...state }: FieldProps): J
             state.leave(name);
           }}
         >
-          {field.optional || !field.choices.includes(value) ? (
-            <option>{field.choices.includes(value) ? '' : value}</option>
-          ) : null}
+          {field.optional || !field.choices.includes(value) ? <option value={none}>{none}</option> : null}
+          {/* A page that is sent knows the chosen one by its value. */}
           {field.choices.map((choice) => (
-            <option key={choice}>{choice}</option>
+            <option key={choice} value={choice}>
+              {choice}
+            </option>
           ))}
         </select>
       ) : (
