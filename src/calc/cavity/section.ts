@@ -15,7 +15,7 @@ import {
 import type { Rulebook } from '../../rulebook/rulebook.ts';
 import { EntriesClash } from '../declare/calculation.ts';
 import type { Values } from '../declare/field.ts';
-import type { sectionFields } from './fields.ts';
+import { sectionFields } from './fields.ts';
 import { areaBelow, bowed, deepest, level, measured, oneSlope, type Profile, twoSlope } from './profile.ts';
 
 export type SectionValues = Values<typeof sectionFields>;
@@ -47,17 +47,10 @@ function needed(
   return q ?? clash(field, `Depth at the ${field}`, 'nothing', `a depth, since the shape is ${shape}`);
 }
 
-/** The field that makes a cavity of this shape deep. */
-const depthField = {
-  level: ['eave', 'Depth at the eave'],
-  measured: ['points', 'Depths you measured'],
-  slope: ['ridge', 'Depth at the ridge'],
-} as const;
-
-/** A cavity has no room, and not for its old insulation. */
+/** A cavity has no room, and not for its old insulation: told at the field that makes one of its shape deep. */
 function tooShallow(shape: SectionValues['shape'], found: string): never {
-  const [field, label] = depthField[shape === 'level' || shape === 'measured' ? shape : 'slope'];
-  return clash(field, label, found, 'a cavity that new fill has room in');
+  const field = shape === 'level' ? 'eave' : shape === 'measured' ? 'points' : 'ridge';
+  return clash(field, sectionFields[field].label, found, 'room for new fill');
 }
 
 /**

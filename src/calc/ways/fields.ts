@@ -13,7 +13,7 @@ export type LiftedEdges = (typeof liftedEdges)[number];
 /** What lies in the cavity already, and how far the hose at hand goes; the ways in all ask it so. */
 export const inCavityFields = {
   old_depth: optional(
-    lengthField('do', 'Depth of the old insulation', 'As it lies on the ceiling now.', '2 in', {
+    lengthField('do', 'Depth of the old insulation', 'As it lies now.', '2 in', {
       zero: 'or none',
       most: '6 ft',
     }),
