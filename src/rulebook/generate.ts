@@ -2,7 +2,8 @@ import { isUnitName, units } from '../quantity/units.ts';
 import { placeholdersIn } from './placeholders.ts';
 import type { RulebookData, RuleForCalculation } from './rulebook.ts';
 import type { RuleValue } from './schema.ts';
-import { sourceInBrief } from './status.ts';
+import { sourceInBrief, sourceLine, statusOf } from './status.ts';
+import { valueHeadline } from './value-text.ts';
 
 const HEADER = '// Written by "npm run generate" from the files in rules/. Not to be edited.\n';
 
@@ -82,6 +83,17 @@ export function sentRules(data: RulebookData, named: (id: string) => boolean) {
 /** The part of the rulebook that a job can ask for, small enough to send to every phone. */
 export const calculationRulesModule = (data: RulebookData, named: (id: string) => boolean): string =>
   `${HEADER}import type { SentRules } from '../rulebook/rulebook.ts';\n\nexport const calculationRules: SentRules = ${JSON.stringify(sentRules(data, named))};\n`;
+
+/** What a sheet on paper tells of each of these rules at its end: its value, and where that is from. */
+export function ruleNotesModule(data: RulebookData, named: (id: string) => boolean): string {
+  const notes = Object.values(data.rules)
+    .filter(({ id }) => named(id))
+    .map(({ id, value, source }) => {
+      const status = source.kind === 'document' ? `${statusOf(source)}, ` : '';
+      return [id, [valueHeadline(value), status + sourceLine(source, data.documents)]];
+    });
+  return `${HEADER}export const ruleNotes: Readonly<Record<string, readonly [value: string, whence: string]>> = ${JSON.stringify(Object.fromEntries(notes))};\n`;
+}
 
 /** Where a calculation is declared, and under which name. */
 export interface DeclaredAt {

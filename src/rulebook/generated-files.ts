@@ -1,4 +1,4 @@
-import { calculationRulesModule, ruleChoicesModule, ruleTypesModule } from './generate.ts';
+import { calculationRulesModule, ruleChoicesModule, ruleNotesModule, ruleTypesModule } from './generate.ts';
 import type { References } from './references.ts';
 import type { RulebookData } from './rulebook.ts';
 
@@ -28,6 +28,7 @@ export function generatedFiles(data: RulebookData, references: References): [fil
     ['src/generated/rule-types.ts', ruleTypesModule(data)],
     ['src/generated/rule-choices.ts', ruleChoicesModule(data)],
     ['src/generated/calculation-rules.ts', calculationRulesModule(data, asked)],
+    ['src/generated/rule-notes.ts', ruleNotesModule(data, asked)],
     ['src/generated/paper.css', paperStyle(data)],
   ];
 }

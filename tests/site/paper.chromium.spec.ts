@@ -206,3 +206,29 @@ test('on Letter and A4 the card of each opening is one sheet, and the stop about
     expect(stopped, format).toEqual(['4']);
   }
 });
+
+test('on paper the values of rules on a sheet of a job are numbered, and its end tells where each is from; the screen stays as it was', async ({
+  page,
+}) => {
+  await page.goto('/plan/');
+  // Of 29 CFR 1926.501, and of common practice: two of the sheet, told as the rulebook does.
+  const all = (await sheetsOf(page, 'Letter')).join('');
+  expect(all).toContain('Numbersonthissheet');
+  expect(all).toMatch(/Heightfromwhichfallprotectionisdue:atleast6ft,reprint,29CFRpart1926/);
+  expect(all).toMatch(/Clearanceofacombustionflue:atleast2in,reprint,DOEStandardWorkSpecifications/);
+  await expect(page.locator('.numbers')).toHaveCount(0);
+  await expect(page.locator('#job [data-note]')).toHaveCount(0);
+  // The number beside a value is that of its note.
+  const told = await page.evaluate(() => {
+    dispatchEvent(new Event('beforeprint'));
+    const notes = [...document.querySelectorAll('.numbers li a')].map((link) => link.getAttribute('href'));
+    const links = [...document.querySelectorAll<HTMLElement>('#job a.rule[data-note]')];
+    const led = links.map((link) => [link.getAttribute('href'), notes[Number(link.dataset.note) - 1]]);
+    dispatchEvent(new Event('afterprint'));
+    return { notes: new Set(notes).size === notes.length && notes.length, led };
+  });
+  expect(told.notes).toBeGreaterThan(3);
+  expect(told.led.length).toBeGreaterThanOrEqual(told.notes || 1);
+  for (const [to, note] of told.led)
+    expect(new URL(note ?? '', page.url()).href).toBe(new URL(to ?? '', page.url()).href);
+});
