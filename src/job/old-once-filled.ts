@@ -1,3 +1,4 @@
+import type { Remark } from '../calc/declare/remark.ts';
 import { depthOnceFilled } from '../calc/heat/old-insulation.ts';
 import type { Quantity } from '../quantity/quantity.ts';
 import type { JobValues } from './job-fields.ts';
@@ -16,3 +17,11 @@ export function oldOnceFilled({
   if (!depth || depth.amount === 0) return undefined;
   return depthOnceFilled({ depth, condition: heat.old_condition, pressedDepth: heat.pressed_depth });
 }
+
+/** That old insulation is taken to lie loose, where nobody said how it lies: pressed, it leaves room for more fill and more load. */
+export const ofUntoldPressing = ({ old, heat }: Pick<JobValues, 'old' | 'heat'>): Remark[] =>
+  old.depth && old.depth.amount > 0 && heat.old_condition === undefined
+    ? [
+        'The old insulation is counted as lying loose under the new fill. If the fill presses it, say so on the sheet Heat and savings: more goes in then, and it weighs more on the ceiling.',
+      ]
+    : [];

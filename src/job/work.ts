@@ -18,7 +18,7 @@ import type { JobValues } from './job-fields.ts';
 import { hotPlaces, keptOpen } from './kept-open.ts';
 import { checkLog } from './log-entries.ts';
 import { checkOnTheRoof } from './off-the-roof.ts';
-import { oldOnceFilled } from './old-once-filled.ts';
+import { ofUntoldPressing, oldOnceFilled } from './old-once-filled.ts';
 import type { WorkedJob } from './planned.ts';
 import { type FindLayout, planRow } from './rows.ts';
 import { checkSurveyAgrees, surveyOf } from './survey-agrees.ts';
@@ -123,7 +123,11 @@ function worked(job: JobValues, rules: Rulebook, findLayout: FindLayout): Worked
     hot,
     cautions: cautionsFor({ job, rows, load, readiness: ready, hot }, words.cautions, rules),
     ofWay: wayRemarks(job),
-    remarks: [...words.remarks, ...unusualBag(job.fill.material, job.fill.bag_weight, rules)],
+    remarks: [
+      ...words.remarks,
+      ...unusualBag(job.fill.material, job.fill.bag_weight, rules),
+      ...ofUntoldPressing(job),
+    ],
   };
 }
 

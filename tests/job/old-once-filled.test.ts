@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { remarkText } from '../../src/calc/declare/remark.ts';
 import { amountIn } from '../../src/quantity/quantity.ts';
 import { exampleWith, planOf, told } from './entries.ts';
 
@@ -31,6 +32,18 @@ describe('what old insulation gives way is filled, weighed and bought', () => {
   test('the section that is left for new fill goes by it', () => {
     const { free } = planOf(heavy(pressed('1 1/2 in'))).free;
     expect(amountIn(free, 'in2')).toBeCloseTo(1831.535343255 - 249 - 15.5625, 8);
+  });
+});
+
+describe('that it is counted as loose is said where nobody told how it lies, and there alone', () => {
+  test.each<[title: string, entries: Record<string, unknown>, told: boolean]>([
+    ['some, and nothing told', { heat: {} }, true],
+    ['none', { old: {}, heat: {} }, false],
+    ['loose, as told', { heat: { old_condition: 'lies loose at its full depth' } }, false],
+    ['pressed, as told', { heat: pressed('1 in') }, false],
+  ])('%s', (_, entries, told) => {
+    const said = planOf(exampleWith(entries)).remarks.map(remarkText);
+    expect(said.some((words) => words.startsWith('The old insulation is counted as lying loose'))).toBe(told);
   });
 });
 
