@@ -73,7 +73,6 @@ class PhotographStore {
     const why = await this.#change((known, pictures) => {
       known.put(photograph, photograph.id);
       pictures.put(bytes.slice().buffer, photograph.id);
-      return undefined;
     });
     if (why === undefined) this.#memory.delete(photograph.id);
     else this.#memory.set(photograph.id, { photograph, bytes });
@@ -89,17 +88,16 @@ class PhotographStore {
       this.#memory.set(id, { ...held, photograph: next });
       return undefined;
     }
-    let gone = false;
-    const why = await this.#change((known, _, commit) => {
-      const there = known.getKey(id);
-      there.onsuccess = () => {
-        gone = there.result === undefined;
-        if (!gone) known.put(next, id);
-        commit();
-      };
-      return 'later';
+    // Written before anything is asked: of a tab that closes now the words must stay.
+    const why = await this.#change((known) => {
+      known.put(next, id);
     });
-    if (why === undefined) return gone ? 'gone' : undefined;
+    if (why === undefined) {
+      if (await this.#hasPicture(id)) return undefined;
+      // Removed in another tab: what was just written made a line of it anew, without a picture.
+      await this.#removeNow([id]);
+      return 'gone';
+    }
     const bytes = await this.picture(id);
     if (bytes) this.#memory.set(id, { photograph: next, bytes });
     return why;
@@ -130,7 +128,6 @@ class PhotographStore {
           known.delete(id);
           pictures.delete(id);
         }
-        return undefined;
       });
   }
 
@@ -158,10 +155,18 @@ class PhotographStore {
     return this.#opened;
   }
 
-  /** Changes both stores, or neither. What answers "later" commits by itself, once it has heard what it asked. */
-  async #change(
-    act: (known: IDBObjectStore, pictures: IDBObjectStore, commit: () => void) => 'later' | undefined,
-  ): Promise<WhyNot | undefined> {
+  /** Is the picture of a photograph kept? A store that can't be asked is no reason to let go of it. */
+  async #hasPicture(id: string): Promise<boolean> {
+    try {
+      const store = (await this.#database()).transaction(PICTURES).objectStore(PICTURES);
+      return (await answer(store.getKey(id))) !== undefined;
+    } catch {
+      return true;
+    }
+  }
+
+  /** Changes both stores, or neither. */
+  async #change(act: (known: IDBObjectStore, pictures: IDBObjectStore) => void): Promise<WhyNot | undefined> {
     try {
       const transaction = (await this.#database()).transaction([KNOWN, PICTURES], 'readwrite');
       const over = new Promise<void>((done, failed) => {
@@ -171,9 +176,8 @@ class PhotographStore {
       // What fails before it is begun is told once, where it is caught below.
       over.catch(() => {});
       // At once where the browser can: of a tab that closes now, only what was committed is kept.
-      const commit = () => transaction.commit?.();
-      if (act(transaction.objectStore(KNOWN), transaction.objectStore(PICTURES), commit) !== 'later')
-        commit();
+      act(transaction.objectStore(KNOWN), transaction.objectStore(PICTURES));
+      transaction.commit?.();
       await over;
       return undefined;
     } catch (error) {
