@@ -219,13 +219,7 @@ function Stretch({
   return (
     <section class="opening" aria-label={of.name}>
       <h2>{of.name}, counted together</h2>
-      <p class="count">
-        <output>
-          {inQuartersText(of.bags)} of {format(of.planned, three)}
-        </output>
-        <span>{of.verdict}</span>
-      </p>
-      <Cautions ids={of.cautions} />
+      <SoFar of={of} />
       <Counter bags={bags} state={of.state} change={(all, state) => change(sharesOf(of, all, state))} />
       <dl class="figures">
         <Row label="Density once spread through them" of={of.density} />
@@ -248,6 +242,23 @@ function Stretch({
     </section>
   );
 }
+
+/** What went in of what is planned, and what that tells. */
+const SoFar = ({
+  of,
+}: {
+  readonly of: Pick<LoggedStretch | LoggedOpening, 'bags' | 'planned' | 'verdict' | 'cautions'>;
+}): JSX.Element => (
+  <>
+    <p class="count">
+      <output>
+        {inQuartersText(of.bags)} of {format(of.planned, three)}
+      </output>
+      <span>{of.verdict}</span>
+    </p>
+    <Cautions ids={of.cautions} />
+  </>
+);
 
 /** The taps of an opening, or of several that are counted together. */
 const Counter = ({
@@ -316,13 +327,7 @@ function Opening({ of, change }: OpeningProps): JSX.Element {
       <h2>
         {name}, {from[what]} {format(at, tape)}
       </h2>
-      <p class="count">
-        <output>
-          {inQuartersText(of.bags)} of {format(of.planned, three)}
-        </output>
-        <span>{of.verdict}</span>
-      </p>
-      <Cautions ids={of.cautions} />
+      <SoFar of={of} />
       <Counter bags={bags} state={of.state} change={(now, state) => change(now, state)} />
       <dl class="figures">
         <Row label="Density once spread through its stretch" of={of.density} />
