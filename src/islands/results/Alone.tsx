@@ -3,7 +3,6 @@ import type { CautionId } from '../../generated/rule-types.ts';
 import { WithBook } from '../book.ts';
 import { book } from '../rules.ts';
 import { Caution, Cautions, type Notes } from './Caution.tsx';
-import { RuleLinks } from './RuleLinks.tsx';
 
 /** A caution on a page of words, outside of any island. */
 export const CautionAlone = (given: { readonly id: CautionId; readonly notes?: Notes }): JSX.Element => (
@@ -16,12 +15,5 @@ export const CautionAlone = (given: { readonly id: CautionId; readonly notes?: N
 export const CautionsAlone = ({ ids }: { readonly ids: readonly CautionId[] }): JSX.Element => (
   <WithBook value={book}>
     <Cautions ids={ids} bare />
-  </WithBook>
-);
-
-/** Some rules by their titles, outside of any island. */
-export const RuleLinksAlone = ({ ids }: { readonly ids: readonly string[] }): JSX.Element => (
-  <WithBook value={book}>
-    <RuleLinks ids={ids} />
   </WithBook>
 );
