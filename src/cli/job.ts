@@ -1,15 +1,18 @@
 import { readFileSync } from 'node:fs';
 import { sentence } from '../calc/declare/read-fields.ts';
 import { enteredLines } from '../job/entered-lines.ts';
-import { openJobFile, readJobFile } from '../job/job-file.ts';
+import { openJobFile, readJobFile, writeJobFile } from '../job/job-file.ts';
 import { writeRecord } from '../job/record.ts';
 import { jobSheet } from '../job/sheet.ts';
+import { asLookedAt, namesOf, stillExamples } from '../job/still-examples.ts';
 import { workJob } from '../job/work.ts';
 import { loadProject } from '../rulebook/project.ts';
 import { openRulebook } from '../rulebook/rulebook.ts';
 import { plannedJson } from './planned-json.ts';
 import { stopIfRecalled } from './recalled.ts';
 import { InputError, notAsked, run } from './run.ts';
+
+const EXAMPLE = new URL('../../public/example-job.json', import.meta.url);
 
 const COMMAND = {
   name: 'npm run --silent job',
@@ -34,12 +37,21 @@ await run(COMMAND, (given) => {
   if (!job.ok) throw new InputError(job.problems.map(sentence).join('\n'));
   const opened = openJobFile(written);
   if (!opened.ok) throw new InputError(opened.problems.map(sentence).join('\n'));
-  const { entries } = opened.value;
+  const example = openJobFile(readFileSync(EXAMPLE, 'utf8'));
+  if (!example.ok) throw new Error(example.problems.map(sentence).join('\n'));
+  const still = stillExamples(opened.value.entries, example.value.entries);
+  const entries = asLookedAt(opened.value.entries, example.value.entries);
+  const counted = readJobFile(writeJobFile(entries));
+  if (!counted.ok) throw new InputError(counted.problems.map(sentence).join('\n'));
   const { data, files } = loadProject();
   stopIfRecalled(files.recalls, data.version);
   const rules = openRulebook(data);
-  const plan = workJob(job.value, rules);
+  const plan = workJob(counted.value, rules);
   if (!plan.ok) throw new InputError(plan.problems.map(sentence).join('\n'));
+  if (still.length > 0)
+    console.error(
+      `${file}: found what is still the example’s: ${namesOf(still)}; expected what was seen, done or signed at this home. A survey that is still the example’s counts as not looked at.`,
+    );
   if (record) {
     process.stdout.write(writeRecord(entries, plan.value, rules, data));
     return 0;

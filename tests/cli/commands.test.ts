@@ -74,6 +74,16 @@ describe('the job command', () => {
     },
   );
 
+  // The rule that the browser keeps: a home typed over the example was not looked at because the example was.
+  test('of a home typed over the example counts its survey as not looked at, and says what is still the example’s', async () => {
+    const other = written('other home.json', example.replace(/"name": "[^"]*"/, '"name": "Lot 8"'));
+    const { code, out, said } = await command('job', other, '--text');
+    expect(code).toBe(0);
+    expect(said).toContain('still the example’s: the survey, ');
+    expect(out).toContain('Something here has not been looked at');
+    expect((await command('job', 'public/example-job.json', '--text')).said).toBe('');
+  });
+
   test('tells an unknown key and a missing unit together, a line each', async () => {
     const text = example.replace('"crew"', '"crw"').replace('"66 ft"', '"66"');
     const { code, said } = await command('job', written('two slips.json', text));

@@ -1,8 +1,8 @@
 import type { JSX } from 'preact';
 import { writeJobFile } from '../../job/job-file.ts';
+import { namesOf, type OfOneHome } from '../../job/still-examples.ts';
 import { page } from '../links.ts';
 import { saveFile } from './save-file.ts';
-import { namesOf, type OfOneHome } from './still-examples.ts';
 import type { JobNews, JobState } from './use-job.ts';
 import { fileNameOf, nameOf, said, whyNotKept } from './words.ts';
 

@@ -7,6 +7,7 @@ import { carriesJob, readCarried } from '../../job/job-link.ts';
 import { writeJobs } from '../../job/jobs-file.ts';
 import type { KeptJob } from '../../job/kept-job.ts';
 import { countInWords, type Photograph } from '../../job/photograph.ts';
+import { forAnotherHome, namesOf } from '../../job/still-examples.ts';
 import { page } from '../links.ts';
 import { saveWithPhotographs } from '../photographs/export.ts';
 import { photographStore } from '../photographs/store.ts';
@@ -16,7 +17,6 @@ import type { WhyNot } from './browser-store.ts';
 import { HandOn } from './HandOn.tsx';
 import { OpenFile } from './OpenFile.tsx';
 import { saveFile } from './save-file.ts';
-import { forAnotherHome, namesOf } from './still-examples.ts';
 import { DAYS_KEPT_AFTER_DELETION, jobStore, type Unreadable } from './store.ts';
 import { copied, fileNameOf, nameOf, said, whyNotKept } from './words.ts';
 

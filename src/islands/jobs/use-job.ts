@@ -8,11 +8,11 @@ import { newJobId } from '../../job/job-id.ts';
 import { carriesJob } from '../../job/job-link.ts';
 import type { KeptJob } from '../../job/kept-job.ts';
 import { readShape } from '../../job/shape.ts';
+import { beforeAnswer } from '../../job/still-examples.ts';
 import { page } from '../links.ts';
 import { useWorked, type Worked } from '../use-entries.ts';
 import { addressOfKept, addressOfUnkept, inAddress, sameEntries } from './addresses.ts';
 import type { WhyNot } from './browser-store.ts';
-import { beforeAnswer } from './still-examples.ts';
 import { jobStore } from './store.ts';
 import { copied, nameOf } from './words.ts';
 

@@ -1,12 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import {
-  asLookedAt,
-  beforeAnswer,
-  forAnotherHome,
-  stillExamples,
-} from '../../src/islands/jobs/still-examples.ts';
 import type { JobEntries } from '../../src/job/job-file.ts';
 import { workParts } from '../../src/job/parts/parts.ts';
+import { asLookedAt, beforeAnswer, forAnotherHome, stillExamples } from '../../src/job/still-examples.ts';
 import { exampleEntries, exampleWith, planOf, rules } from '../job/entries.ts';
 
 /** What the example has of them. */

@@ -1,4 +1,4 @@
-import type { JobEntries } from '../../job/job-file.ts';
+import type { JobEntries } from './job-file.ts';
 
 /** What tells of things seen, done or signed at one home, and of no other. */
 const OF_ONE_HOME = {
