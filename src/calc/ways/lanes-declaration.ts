@@ -149,7 +149,9 @@ function remarksOn(found: Lanes, trusses: boolean): string[] {
       ? 'The hose passes every truss on its way: feel for the gaps between the webs, which may lie elsewhere in each truss and stop it short.'
       : 'No truss spacing is given, so no chord is taken off: trusses would leave the hose less room, and their webs can stop it.',
     ...(found.left.amount > 0
-      ? ['What is left over has to be reached another way, such as a roof hole above it.']
+      ? [
+          'What is left over has to be reached another way: through a roof hole above it where the roof is known to carry the crew, else from below or from the other end.',
+        ]
       : []),
     ...(found.lanes.some(({ stopsAtRing }) => stopsAtRing)
       ? ['A lane that meets the ring about a flue counts the stretch at the ring as left over too.']
