@@ -4,7 +4,7 @@ import { enteredLines } from '../job/entered-lines.ts';
 import { openJobFile, readJobFile, writeJobFile } from '../job/job-file.ts';
 import { writeRecord } from '../job/record.ts';
 import { jobSheet } from '../job/sheet.ts';
-import { asLookedAt, namesOf, stillExamples } from '../job/still-examples.ts';
+import { namesOf, ofThisHome, stillExamples } from '../job/still-examples.ts';
 import { workJob } from '../job/work.ts';
 import { loadProject } from '../rulebook/project.ts';
 import { openRulebook } from '../rulebook/rulebook.ts';
@@ -40,7 +40,7 @@ await run(COMMAND, (given) => {
   const example = openJobFile(readFileSync(EXAMPLE, 'utf8'));
   if (!example.ok) throw new Error(example.problems.map(sentence).join('\n'));
   const still = stillExamples(opened.value.entries, example.value.entries);
-  const entries = asLookedAt(opened.value.entries, example.value.entries);
+  const entries = ofThisHome(opened.value.entries, example.value.entries);
   const counted = readJobFile(writeJobFile(entries));
   if (!counted.ok) throw new InputError(counted.problems.map(sentence).join('\n'));
   const { data, files } = loadProject();
@@ -50,7 +50,7 @@ await run(COMMAND, (given) => {
   if (!plan.ok) throw new InputError(plan.problems.map(sentence).join('\n'));
   if (still.length > 0)
     console.error(
-      `${file}: found what is still the example’s: ${namesOf(still)}; expected what was seen, done or signed at this home. A survey that is still the example’s counts as not looked at.`,
+      `${file}: found what is still the example’s: ${namesOf(still)}; expected what was seen, done or signed at this home. It counts as not entered.`,
     );
   if (record) {
     process.stdout.write(writeRecord(entries, plan.value, rules, data));

@@ -4,6 +4,9 @@ import { jobFields } from './job-fields.ts';
 import type { JobEntries } from './job-file.ts';
 import { isSet } from './shape.ts';
 
+/** Where an entry came from is no entry of a form. */
+const { of_example: _ofExample, ...FORMS } = jobFields;
+
 const isTyped = (value: unknown): value is string | number =>
   (typeof value === 'string' && value.trim() !== '') || typeof value === 'number';
 
@@ -14,7 +17,7 @@ const isTyped = (value: unknown): value is string | number =>
  * @example enteredLines({ name: 'Lot 4', home: { length: '66 ft', width: '' } }) // => ['ENTERED', '  Job: Lot 4', '  The home', '    Length of the roof: 66 ft']
  */
 export function enteredLines(entries: JobEntries): string[] {
-  const lines = linesOf(jobFields, entries, '  ');
+  const lines = linesOf(FORMS, entries, '  ');
   return lines.length === 0 ? [] : ['ENTERED', ...lines];
 }
 

@@ -34,6 +34,18 @@ const lightFields = {
   listed: listedField,
 } as const;
 
+const cameWith = optional(wordsField('Entries', 'Their names, with spaces between.', 'none'));
+
+/** What tells of one home alone, group by group. */
+const OF_EXAMPLE = {
+  survey: cameWith,
+  machine: cameWith,
+  line: cameWith,
+  weather: cameWith,
+  log: cameWith,
+  receipt: cameWith,
+} as const;
+
 /** Everything a job file holds, declared once: the planner's form, the file's reader and its JSON Schema are made from it. */
 export const jobFields = {
   name: wordsField('Job', 'What you call it: a street, a number.', '14 Larkspur Lane'),
@@ -120,6 +132,11 @@ export const jobFields = {
     ),
   }),
   ...partFieldGroups,
+  of_example: groupField(
+    'Of the example’s home',
+    'Which entries came with the example job and were not entered since; none, where it was begun with nothing filled in.',
+    OF_EXAMPLE,
+  ),
 } as const;
 
 /** A group of a job's entries, or one of its words. */

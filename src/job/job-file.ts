@@ -6,7 +6,7 @@ import { isSet, readShape } from './shape.ts';
 
 /** What the first two entries of every job file say, so that a file can be told from others and from its older kind. */
 export const JOB_FORMAT = 'heel-to-ridge job';
-export const JOB_VERSION = 2;
+export const JOB_VERSION = 3;
 
 /** The largest job file that is read, in characters; far above the largest real one. */
 export const LARGEST_JOB = 200_000;
@@ -108,6 +108,6 @@ export const jobFile = (entries: JobEntries, { id, changed }: JobHead = {}): Ver
   ...entries,
 });
 
-/** The text of a job file, from its entries. @example JSON.parse(writeJobFile({ name: 'x' })).version // => 2 */
+/** The text of a job file, from its entries. @example JSON.parse(writeJobFile({ name: 'x' })).version // => 3 */
 export const writeJobFile = (entries: JobEntries, head?: JobHead): string =>
   `${JSON.stringify(jobFile(entries, head), null, 2)}\n`;

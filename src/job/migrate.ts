@@ -10,11 +10,13 @@ export type MigrationStep = (file: Versioned) => Versioned;
 export const jobSteps: Readonly<Record<number, MigrationStep>> = {
   // Version 2 may bear, in its head, the id of the job and when it was last changed; version 1 knew neither.
   1: (file) => ({ ...file, version: 2 }),
+  // Version 3 says which entries came with the example job; of an older one that is not known, and what is the example’s to the letter is taken to be.
+  2: (file) => ({ ...file, version: 3 }),
 };
 
 /**
  * Brings a file of an older version up to the present one, step by step. A newer one is refused: this copy can't know what it means.
- * @example migrate({ version: 1 }, { now: 2, steps: jobSteps, label: 'Job file' }) // => { ok: true, value: { version: 2 } }
+ * @example migrate({ version: 1 }, { now: 3, steps: jobSteps, label: 'Job file' }) // => { ok: true, value: { version: 3 } }
  */
 export function migrate(
   file: Versioned,

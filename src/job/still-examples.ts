@@ -1,4 +1,6 @@
+import { type Entries, withEntry } from '../calc/declare/entries.ts';
 import type { JobEntries } from './job-file.ts';
+import { isSet } from './shape.ts';
 
 /** What tells of things seen, done or signed at one home, and of no other. */
 const OF_ONE_HOME = {
@@ -12,50 +14,100 @@ const OF_ONE_HOME = {
 
 export type OfOneHome = keyof typeof OF_ONE_HOME;
 
-const same = (a: unknown, b: unknown): boolean => JSON.stringify(a) === JSON.stringify(b);
-
 const groups = Object.keys(OF_ONE_HOME) as OfOneHome[];
+
+/** What an engineer wrote of one ceiling stands among what was measured there. */
+const OF_ONE_CEILING = ['engineer_load', 'engineer'];
+
+/** Said of a job that was begun with nothing filled in. It is said aloud: of a job that says nothing, nobody knows how it was begun. */
+export const NONE_OF_EXAMPLE: JobEntries = { of_example: { survey: 'none' } };
+
+const same = (a: unknown, b: unknown): boolean => JSON.stringify(a) === JSON.stringify(b);
 
 /** What makes it another home. */
 const homeOf = ({ name, home, cavity }: JobEntries): readonly unknown[] => [name, home, cavity];
 
+const entriesOf = (entries: JobEntries, group: string): Entries => {
+  const typed = entries[group];
+  return isSet(typed) ? typed : {};
+};
+
 /**
- * What does a job that was typed over the example still have of the example’s home? Nothing, as long as it is the example’s home.
- * @example stillExamples({ home: { built: 1979 }, survey: { leaks: 'none found' } }, { home: { built: 1980 }, survey: { leaks: 'none found' } }) // => ['survey']
+ * Which entries of a group came with the example and were not entered since? A job says so itself; of one that does not, a group that is the
+ * example’s to the letter is taken to be.
+ */
+function marked(entries: JobEntries, example: JobEntries, group: OfOneHome): readonly string[] {
+  const [own, theirs] = [entriesOf(entries, group), entriesOf(example, group)];
+  if (!isSet(entries.of_example)) return same(own, theirs) ? Object.keys(own) : [];
+  const words = String(entries.of_example[group] ?? '').split(' ');
+  return Object.keys(own).filter((name) => words.includes(name) && same(own[name], theirs[name]));
+}
+
+/**
+ * What of a job’s entries tells of the example’s home, and not of its own? Nothing, as long as it is the example’s home.
+ * @example stillExamples({ name: 'Lot 8', survey: { leaks: 'none found' } }, { survey: { leaks: 'none found' } }) // => ['survey']
  */
 export const stillExamples = (entries: JobEntries, example: JobEntries): OfOneHome[] =>
   same(homeOf(entries), homeOf(example))
     ? []
-    : groups.filter((group) => entries[group] !== undefined && same(entries[group], example[group]));
+    : groups.filter((group) => marked(entries, example, group).length > 0);
 
 /**
- * The entries as they count: what is still the example’s survey counts as not looked at, or a home that nobody saw would be told ready.
- * @example asLookedAt({ name: 'Lot 8', survey: { leaks: 'none found' } }, { survey: { leaks: 'none found' } }) // => { name: 'Lot 8' }
+ * The entries without what tells of the example’s home, or a home that nobody saw would be told ready.
+ * @example ofThisHome({ name: 'Lot 8', survey: { leaks: 'none found' } }, { survey: { leaks: 'none found' } }) // => { name: 'Lot 8', survey: {}, of_example: { survey: 'none' } }
  */
-export function asLookedAt(entries: JobEntries, example: JobEntries): JobEntries {
-  if (!stillExamples(entries, example).includes('survey')) return entries;
-  const { survey: _survey, ...others } = entries;
-  return others;
+export function ofThisHome(entries: JobEntries, example: JobEntries): JobEntries {
+  const left = stillExamples(entries, example).map((group) => {
+    const names = marked(entries, example, group);
+    const own = Object.entries(entriesOf(entries, group)).filter(([name]) => !names.includes(name));
+    return [group, Object.fromEntries(own)];
+  });
+  return left.length === 0 ? entries : { ...entries, ...Object.fromEntries(left), ...NONE_OF_EXAMPLE };
 }
 
 /**
- * The entries before an answer goes in. The first one of another home’s survey lets the example’s go: the rest would count as looked at too.
- * @example beforeAnswer({ name: 'Lot 8', survey: { leaks: 'none found' } }, { survey: { leaks: 'none found' } }, ['survey', 'pests']) // => { name: 'Lot 8' }
+ * The entries once one more was entered: it is the job’s own from then on.
+ * @example entered({ name: 'Lot 8' }, { name: 'Lot 4' }, ['crew'], 'Blue crew') // => { name: 'Lot 8', crew: 'Blue crew' }
  */
-export const beforeAnswer = (entries: JobEntries, example: JobEntries, way: readonly string[]): JobEntries =>
-  way[0] === 'survey' ? asLookedAt(entries, example) : entries;
+export function entered(
+  entries: JobEntries,
+  example: JobEntries,
+  way: readonly string[],
+  value: unknown,
+): JobEntries {
+  const next = withEntry(entries, way, value);
+  const [group = '', name] = way;
+  if (!(groups as readonly string[]).includes(group)) return next;
+  const still = groups.flatMap((each) => {
+    const names = marked(entries, example, each).filter(
+      (one) => each !== group || (name !== undefined && one !== name),
+    );
+    return names.length > 0 ? [[each, names.join(' ')]] : [];
+  });
+  return { ...next, ...(still.length > 0 ? { of_example: Object.fromEntries(still) } : NONE_OF_EXAMPLE) };
+}
 
 /**
  * The entries that a job has for another home, and what stays with the first because it was seen, done or signed there.
- * @example forAnotherHome({ name: 'Lot 4', log: { openings: [] } }) // => { entries: { name: 'Lot 4' }, left: ['log'] }
+ * @example forAnotherHome({ name: 'Lot 4', log: { openings: [] } }) // => { entries: { name: 'Lot 4', of_example: { survey: 'none' } }, left: ['the fill log'] }
  */
 export function forAnotherHome(entries: JobEntries): {
   readonly entries: JobEntries;
-  readonly left: readonly OfOneHome[];
+  readonly left: readonly string[];
 } {
   const left = groups.filter((group) => !same(entries[group] ?? {}, {}));
   const others = Object.entries(entries).filter(([name]) => !(left as readonly string[]).includes(name));
-  return { entries: Object.fromEntries(others), left };
+  const ceiling = Object.entries(entriesOf(entries, 'ceiling'));
+  const measured = ceiling.filter(([name]) => !OF_ONE_CEILING.includes(name));
+  const signed = measured.length < ceiling.length;
+  return {
+    entries: {
+      ...Object.fromEntries(others),
+      ...(signed ? { ceiling: Object.fromEntries(measured) } : {}),
+      ...NONE_OF_EXAMPLE,
+    },
+    left: [...left.map((group) => OF_ONE_HOME[group]), ...(signed ? ['what an engineer wrote'] : [])],
+  };
 }
 
 /** Their names in a sentence. @example namesOf(['survey', 'log']) // => 'the survey, the fill log' */

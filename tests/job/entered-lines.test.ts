@@ -8,9 +8,11 @@ const ends = (value: unknown): string[] =>
 
 describe('what was typed into a job, as lines', () => {
   test('every entry of the example job is told, each as it was typed', () => {
-    const { format, version, ...entries } = JSON.parse(readFileSync('public/example-job.json', 'utf8'));
+    const { format, version, of_example, ...entries } = JSON.parse(
+      readFileSync('public/example-job.json', 'utf8'),
+    );
     const typed = ends(entries);
-    const told = enteredLines(entries).flatMap((line) => line.split('; '));
+    const told = enteredLines({ ...entries, of_example }).flatMap((line) => line.split('; '));
     expect(typed.length).toBeGreaterThan(90);
     expect(typed.filter((each) => !told.some((line) => line.endsWith(` ${each}`)))).toEqual([]);
     expect(told.filter((line) => /[:?] /.test(line))).toHaveLength(typed.length);

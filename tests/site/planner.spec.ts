@@ -179,19 +179,28 @@ test('a press on a button that leaves a mistake behind is not lost when the mist
 });
 
 test(
-  'another home typed over the example is told what is still the example’s, and is rid of it with one press',
+  'another home typed over the example loses what was seen at that one, is told so, and keeps its own answers',
   ONCE,
   async ({ page }) => {
+    const told = page.locator('.job-line').getByText('Another home than the example’s');
+    await page.goto('/plan/before/');
+    const verdict = page.locator('#plan').getByText('not looked at everywhere');
+    await expect(page.locator('#plan')).toContainText('ready');
+    await expect(verdict).toHaveCount(0);
+    // Answered before the home has a name: it is this home's own.
+    await page.locator('#field-survey-roof_surface').selectOption('worn');
     await page.goto('/plan/');
-    const told = page.getByText('Still the example’s, not yours');
-    await expect(page.locator('.job-line')).toContainText('The example job is open');
+    await expect(page.locator('.job-line')).toContainText('Kept on this phone');
     await expect(told).toHaveCount(0);
     await page.locator('#field-home-length').fill('50 ft');
     await expect(told).toContainText(
       'the survey, the machine’s figures, the heat of the day, the fill log, the receipt',
     );
-    await page.getByRole('button', { name: 'Clear it' }).click();
-    await expect(told).toHaveCount(0);
+    const sheets = page.getByRole('navigation', { name: 'Sheets of this job' });
+    await sheets.getByRole('link', { name: 'Before the fill' }).click();
+    await expect(page.locator('#field-survey-roof_surface')).toHaveValue('worn');
+    await expect(page.locator('#field-survey-leaks')).toHaveValue('');
+    await expect(verdict.first()).toBeVisible();
     await page
       .getByRole('navigation', { name: 'Sheets of this job' })
       .getByRole('link', { name: 'Fill log' })

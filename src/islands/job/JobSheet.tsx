@@ -9,7 +9,7 @@ import { heldBy } from '../../job/cautions.ts';
 import { jobFields } from '../../job/job-fields.ts';
 import type { WorkedJob } from '../../job/planned.ts';
 import { remembering } from '../../job/remembering.ts';
-import { asLookedAt, stillExamples } from '../../job/still-examples.ts';
+import { ofThisHome } from '../../job/still-examples.ts';
 import { whichOfList } from '../../job/which-of-list.ts';
 import { workJob } from '../../job/work.ts';
 import { WithBook } from '../book.ts';
@@ -71,26 +71,20 @@ function fieldsOf(path: JobSheetPath): Fields {
 
 /** One sheet of the job: its entries, and what follows from the whole job at every change. */
 export function JobSheet({ path, example, View, short }: JobSheetProps): JSX.Element {
-  const work = useCallback((typed: Entries) => worked(asLookedAt(typed, example)), [example]);
+  const work = useCallback((typed: Entries) => worked(ofThisHome(typed, example)), [example]);
   const state = useJob<WorkedJob>(example, work);
-  const { entries } = state.job;
+  const entries = useMemo(() => ofThisHome(state.job.entries, example), [state.job.entries, example]);
   const { answersFirst, behindStops } = jobSheet(path);
   const fields = useMemo(() => fieldsOf(path), [path]);
   // The same at every key.
   const nav = useMemo(() => <JobNav here={path} />, [path]);
-  const still = {
-    of: state.job.from === 'example' ? [] : stillExamples(entries, example),
-    clear: () => {
-      for (const group of still.of) state.set([group], {});
-    },
-  };
   const findElsewhere = useCallback((way: string) => elsewhere(way, path), [path]);
   // What is no entry of the plan holds nothing but its own part.
-  const plan = state.result ?? workAside(asLookedAt(entries, example), state.problems, worked);
+  const plan = state.result ?? workAside(entries, state.problems, worked);
   const notRead = plan?.unread ?? [];
   return (
     <WithBook value={book}>
-      <JobLine {...state} still={still} />
+      <JobLine {...state} />
       {nav}
       <div class={answersFirst ? 'bench answers-first' : 'bench'}>
         <section class="entries" aria-label="The job" data-job={nameOf(entries)}>
@@ -103,7 +97,7 @@ export function JobSheet({ path, example, View, short }: JobSheetProps): JSX.Ele
           />
           <JobFileButtons
             job={state.job}
-            counted={asLookedAt(entries, example)}
+            counted={entries}
             plan={state.problems.length > 0 || state.waitingFor ? undefined : state.result}
             open={state.open}
             reset={state.reset}

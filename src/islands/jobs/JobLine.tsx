@@ -1,6 +1,6 @@
 import type { JSX } from 'preact';
 import { writeJobFile } from '../../job/job-file.ts';
-import { namesOf, type OfOneHome } from '../../job/still-examples.ts';
+import { namesOf } from '../../job/still-examples.ts';
 import { page } from '../links.ts';
 import { saveFile } from './save-file.ts';
 import type { JobNews, JobState } from './use-job.ts';
@@ -9,10 +9,7 @@ import { fileNameOf, nameOf, said, whyNotKept } from './words.ts';
 type JobLineProps = Omit<
   JobState<unknown>,
   'set' | 'reset' | 'leave' | 'result' | 'problems' | 'waitingFor'
-> & {
-  /** What the job still has of the example’s home, and what clears it; a sheet that asks nothing of it leaves it out. */
-  readonly still?: { readonly of: readonly OfOneHome[]; readonly clear: () => void };
-};
+> & {};
 
 /** Which job is open, whether it is kept, and what another tab made of it. */
 export function JobLine(state: JobLineProps): JSX.Element {
@@ -50,20 +47,6 @@ export function JobLine(state: JobLineProps): JSX.Element {
             <p>This job came with the address, and is not kept on this phone yet. A change keeps it too.</p>
             <button type="button" onClick={state.keepNow}>
               Keep it on this phone
-            </button>
-          </div>
-        ) : null}
-        {state.still && state.still.of.length > 0 ? (
-          <div class="waiting">
-            <p>
-              <strong>Still the example’s, not yours: {namesOf(state.still.of)}.</strong> Nothing in it was
-              seen or done at this home.
-              {state.still.of.includes('survey')
-                ? ' The survey counts as not looked at; your first answer begins it anew.'
-                : ''}
-            </p>
-            <button type="button" onClick={state.still.clear}>
-              Clear it
             </button>
           </div>
         ) : null}
@@ -122,6 +105,13 @@ function News({
             </button>
           )}
         </div>
+      );
+    case 'left':
+      return (
+        <p class="waiting">
+          Another home than the example’s: what was seen, done or signed there was taken out. Enter this
+          home’s own: {namesOf(news.of)}.
+        </p>
       );
     case 'not here':
       return (

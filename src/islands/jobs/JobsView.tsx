@@ -7,7 +7,7 @@ import { carriesJob, readCarried } from '../../job/job-link.ts';
 import { writeJobs } from '../../job/jobs-file.ts';
 import type { KeptJob } from '../../job/kept-job.ts';
 import { countInWords, type Photograph } from '../../job/photograph.ts';
-import { forAnotherHome, namesOf } from '../../job/still-examples.ts';
+import { forAnotherHome, NONE_OF_EXAMPLE } from '../../job/still-examples.ts';
 import { page } from '../links.ts';
 import { saveWithPhotographs } from '../photographs/export.ts';
 import { photographStore } from '../photographs/store.ts';
@@ -111,10 +111,7 @@ export function JobsView({ example }: { readonly example: Entries }): JSX.Elemen
     // A copy is for another home: what was seen, done or signed at the first would be taken for its own.
     const { entries, left } = forAnotherHome(job.entries);
     const added = jobStore().add(copied(entries, jobStore().all().jobs));
-    const stays = [
-      ...(left.length > 0 ? [namesOf(left)] : []),
-      ...(photographsOf(job.id).length > 0 ? ['the photographs'] : []),
-    ].join(', ');
+    const stays = [...left, ...(photographsOf(job.id).length > 0 ? ['the photographs'] : [])].join(', ');
     const more = stays === '' ? '' : ` Of the first home alone, and not copied: ${stays}.`;
     after({ words: `Copied: ${nameOf(added.entries)}.${more}` }, added.id);
   };
@@ -346,7 +343,7 @@ function NewJob({
       class="new-job"
       onSubmit={(event) => {
         event.preventDefault();
-        start({});
+        start(NONE_OF_EXAMPLE);
       }}
     >
       <h2>A new job</h2>

@@ -1,6 +1,6 @@
 import { useCallback, useEffect, useRef, useState } from 'preact/hooks';
 import { addressOf } from '../../calc/declare/address.ts';
-import { type Entries, withEntry } from '../../calc/declare/entries.ts';
+import type { Entries } from '../../calc/declare/entries.ts';
 import { type Read, sentence } from '../../calc/declare/read-fields.ts';
 import { jobFields } from '../../job/job-fields.ts';
 import type { JobEntries } from '../../job/job-file.ts';
@@ -8,7 +8,7 @@ import { newJobId } from '../../job/job-id.ts';
 import { carriesJob } from '../../job/job-link.ts';
 import type { KeptJob } from '../../job/kept-job.ts';
 import { readShape } from '../../job/shape.ts';
-import { beforeAnswer } from '../../job/still-examples.ts';
+import { entered, type OfOneHome, ofThisHome, stillExamples } from '../../job/still-examples.ts';
 import { page } from '../links.ts';
 import { useWorked, type Worked } from '../use-entries.ts';
 import { addressOfKept, addressOfUnkept, inAddress, sameEntries } from './addresses.ts';
@@ -34,6 +34,8 @@ export interface OpenJob {
 export type JobNews =
   | { readonly kind: 'changed' | 'deleted'; readonly theirs: KeptJob }
   | { readonly kind: 'copied'; readonly name: string; readonly theirs: KeptJob }
+  /** It became another home, and what tells of the example’s went. */
+  | { readonly kind: 'left'; readonly of: readonly OfOneHome[] }
   | { readonly kind: 'not here' }
   | { readonly kind: 'unreadable'; readonly says: string };
 
@@ -194,9 +196,12 @@ export function useJob<T>(example: Entries, work: (entries: Entries) => Read<T>)
   const set = useCallback(
     (way: readonly string[], value: unknown) => {
       typing(way, value);
-      change(withEntry(beforeAnswer(now.current.entries, example, way), way, value), now.current);
+      const next = entered(now.current.entries, example, way, value);
+      const left = stillExamples(next, example);
+      change(ofThisHome(next, example), now.current);
+      if (left.length > 0 && newsNow.current === undefined) tell({ kind: 'left', of: left });
     },
-    [typing, change, example],
+    [typing, change, tell, example],
   );
   const open = (id: string) => {
     const there = jobStore().get(id);
