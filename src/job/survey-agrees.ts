@@ -9,11 +9,15 @@ import { USUAL_WAY, wayTaken } from './way-taken.ts';
 const hotFlues = ({ roof }: JobValues) =>
   (roof.obstacles ?? []).filter(({ what }) => hotKinds.includes(what));
 
+/** Does a single-wall connector stand among them? */
+const connectorPlaced = (job: JobValues): boolean =>
+  hotFlues(job).some(({ kind }) => kind !== undefined && isConnector(kind));
+
 /**
  * Does the survey agree with what was placed on the roof and in the ceiling? What one of them knows and the other does not is a slip in one
  * of the two, and either way fill could lie against something hot.
  * @throws EntriesClash for a survey that found no flue, or no light, where one is entered; for one that found some where none is; and for
- * lights that are rated in one and not in the other.
+ * lights that are rated in one and not in the other; and for a connector that a mechanic let stand, and that is nowhere.
  */
 export function checkSurveyAgrees(job: JobValues): void {
   const { survey, ceiling, fill } = job;
@@ -24,11 +28,12 @@ export function checkSurveyAgrees(job: JobValues): void {
     refuse('survey.flues', 'Flues and chimneys', `"none" in the survey, and ${flues} hot on the roof`);
   if (survey.lights === 'none' && lights.length > 0)
     refuse('survey.lights', 'Recessed lights', `"none" in the survey, and ${lights.length} in the ceiling`);
-  if (survey.lights === 'all rated for contact' && unrated > 0)
+  const rated = survey.lights === 'all rated for contact' || survey.lights === 'all rated, and held clear';
+  if (rated && unrated > 0)
     refuse(
       'survey.lights',
       'Recessed lights',
-      `"all rated for contact" in the survey, and ${unrated} not rated in the ceiling`,
+      `"${survey.lights}" in the survey, and ${unrated} not rated in the ceiling`,
     );
   // What is not shielded yet holds the plan; once it is, its place is asked for.
   if (survey.flues === 'all shielded' && flues === 0)
@@ -44,24 +49,30 @@ export function checkSurveyAgrees(job: JobValues): void {
       'none that is not rated, and "not rated, held clear" in the survey',
     );
   // Fill may touch the others, wherever they are; cellulose keeps off all of them.
-  if (survey.lights === 'all rated for contact' && lights.length === 0 && fill.material === 'cellulose')
+  if (rated && lights.length === 0 && fill.material === 'cellulose')
     askForPlace(
       'ceiling.lights',
       'Recessed lights',
-      'none, and "all rated for contact" in the survey, which cellulose keeps off too',
+      `none, and "${survey.lights}" in the survey, which cellulose keeps off too`,
+    );
+  if (survey.connectors === 'a mechanic let each stand' && !connectorPlaced(job))
+    askForPlace(
+      'roof.obstacles',
+      'Vents, flues and skylights',
+      'no single-wall connector, and "a mechanic let each stand" in the survey',
     );
 }
 
 /**
  * The survey with what the rest of the job adds to it: a single-wall connector that is placed waits for a mechanic until the survey says
- * that one has looked; a roof that nobody goes on has no holes cut in it.
+ * that one has looked; a roof that nobody goes on has no holes cut in it; cellulose touches no light.
  */
 export function surveyOf(job: JobValues): Survey & ExtraSurvey {
   const { connectors, bare_metal: _ventilation, ...survey } = job.survey;
-  const placed = hotFlues(job).some(({ kind }) => kind !== undefined && isConnector(kind));
   return {
     ...survey,
-    connectors: placed ? (connectors ?? 'no mechanic has looked') : undefined,
+    connectors: connectors ?? (connectorPlaced(job) ? 'no mechanic has looked' : undefined),
+    cellulose: job.fill.material === 'cellulose' ? 'yes' : 'no',
     roof_holes: wayTaken(job) === USUAL_WAY ? 'yes' : 'no',
   };
 }

@@ -159,12 +159,6 @@ describe('a part that lacks an entry waits for it alone', () => {
 describe('a part whose entries clash says so at the job’s own field, and the rest stands', () => {
   const cases: readonly [what: string, changes: Record<string, unknown>, name: string, field: string][] = [
     ['a stand-off beyond the stream', { 'hose.stand_off': '3 ft' }, 'hose-marks', 'hose.stand_off'],
-    [
-      'a tare above the gross',
-      { 'machine.fills': [{ gross: '9 lb', tare: '10 lb' }] },
-      'test-box',
-      'machine.fills.0.tare',
-    ],
     ['a rate beside a run', { 'machine.rate': '12 lb/min' }, 'blowing-rate', 'machine.rate'],
     ['two prices', { 'saving.price_of_heat': '20 $/million Btu' }, 'savings', 'saving.price_per_volume'],
     [

@@ -49,6 +49,24 @@ describe('what the survey found and nobody placed is asked for', () => {
       { ...cellulose, 'survey.lights': 'all rated for contact' },
       'ceiling.lights',
     ],
+    [
+      'rated lights held clear in cellulose',
+      { ...cellulose, 'survey.lights': 'all rated, and held clear' },
+      'ceiling.lights',
+    ],
+    [
+      'rated lights held clear, and one placed that is not rated',
+      {
+        'survey.lights': 'all rated, and held clear',
+        'ceiling.lights': lightOf('light, not rated for contact'),
+      },
+      'survey.lights',
+    ],
+    [
+      'a connector that a mechanic let stand, and none placed',
+      { 'survey.connectors': 'a mechanic let each stand' },
+      'roof.obstacles',
+    ],
     ['rated lights that glass fibre may bury', { 'survey.lights': 'all rated for contact' }, undefined],
     // The stop of the survey holds the plan, and tells more.
     ['a flue without a shield', { 'roof.obstacles': [], 'survey.flues': 'some not shielded' }, undefined],
@@ -65,6 +83,12 @@ describe('a single-wall connector holds the plan until a mechanic has looked at 
   const vent = { 'roof.obstacles': flueOf('listed double-wall vent or chimney') };
   test.each<[string, Record<string, unknown>, string[], string]>([
     ['nobody has looked', connector, ['caution.flue.connector'], 'not ready'],
+    [
+      'nobody has looked, and it is not placed as one yet',
+      { 'survey.connectors': 'no mechanic has looked' },
+      ['caution.flue.connector'],
+      'not ready',
+    ],
     ['a mechanic has', stands, [], 'ready'],
     ['a listed vent', vent, [], 'ready'],
   ])('%s', (_, changes, held, verdict) => {
@@ -116,4 +140,24 @@ test('a ring on the border of two stretches is told at both holes, and its volum
   expect(kept(`${inches - 24} in`)?.slice(0, 2)).toEqual([1, 0]);
   const volume = (along: string) => planOf(exampleWith({ 'roof.obstacles': flue(along) })).volume.amount;
   expect(volume(`${inches - 2} in`)).toBeCloseTo(volume(`${inches - 24} in`), 6);
+});
+
+describe('cellulose keeps off lights that are rated for contact too', () => {
+  const lights = lightOf('light, rated for contact and airtight');
+  const inCellulose = {
+    'fill.material': 'cellulose',
+    'fill.density': '1.6 lb/ft3',
+    'ceiling.lights': lights,
+  };
+  test.each<[string, Record<string, unknown>, string[]]>([
+    [
+      'rated, and nothing holds the fill off',
+      { ...inCellulose, 'survey.lights': 'all rated for contact' },
+      ['caution.before.lights'],
+    ],
+    ['rated, and held clear', { ...inCellulose, 'survey.lights': 'all rated, and held clear' }, []],
+    ['rated, under glass fibre', { 'ceiling.lights': lights, 'survey.lights': 'all rated for contact' }, []],
+  ])('%s', (_, changes, held) => {
+    expect(heldBy(planOf(exampleWith(changes))).map(({ id }) => id)).toEqual(held);
+  });
 });

@@ -71,6 +71,7 @@ export const meanings: { readonly [N in LookedAt]: { readonly [A in Answers<N>]:
   lights: {
     none: clear('Nothing to keep clear of.'),
     'all rated for contact': clear('The fill may touch them, unless it is cellulose.'),
+    'all rated, and held clear': clear('The fill stays outside the barriers.'),
     'not rated, held clear': clear('The fill stays outside the barriers, and none lies above.'),
     'not rated, not held clear': stop(
       'caution.before.lights',
@@ -87,6 +88,12 @@ export const connectorMeanings: { readonly [A in NonNullable<ExtraSurvey['connec
     'A licensed heating mechanic says what may stand there before any fill.',
   ),
 };
+
+/** What lights that are rated for contact, and not held clear, mean under cellulose. */
+export const lightsInCellulose = stop(
+  'caution.before.lights',
+  'Cellulose keeps off these too: each is held clear before any fill.',
+);
 
 /** What a roof that nobody goes on means where holes are to be cut in it. */
 export const holesInRoof = stop(

@@ -55,6 +55,7 @@ export const readinessFields = {
   lights: condition('Recessed lights', 'Read the label inside the can.', [
     'none',
     'all rated for contact',
+    'all rated, and held clear',
     'not rated, held clear',
     'not rated, not held clear',
   ]),
@@ -74,6 +75,9 @@ export const extraFields = {
       'yes',
       'no',
     ]),
+  ),
+  cellulose: optional(
+    choiceField('Cellulose', 'Is the fill cellulose? It keeps off every recessed light.', ['yes', 'no']),
   ),
 } as const;
 

@@ -1,7 +1,14 @@
 import type { CautionId } from '../../generated/rule-types.ts';
 import type { Rulebook } from '../../rulebook/rulebook.ts';
 import { type Remark, said } from '../declare/remark.ts';
-import { connectorMeanings, holesInRoof, type Meaning, meanings, restsOn } from './meanings.ts';
+import {
+  connectorMeanings,
+  holesInRoof,
+  lightsInCellulose,
+  type Meaning,
+  meanings,
+  restsOn,
+} from './meanings.ts';
 import {
   type ExtraSurvey,
   extraFields,
@@ -42,20 +49,22 @@ export interface Readiness {
 /**
  * Is the home ready to be filled, and if not, what stands in the way? An empty answer counts as not looked at, and so do
  * paint and asbestos where the year is not known. One open stop makes it not ready, whatever else was not looked at. A roof that nobody
- * goes on is no stop by itself, but one for holes in it.
+ * goes on is no stop by itself, but one for holes in it; lights that are rated for contact are none, but one under cellulose.
  * Source of the method: ours; each condition's caution names its own.
  * @example readiness({}, undefined, rules).verdict // => 'not looked at everywhere'
  */
 export function readiness(
-  { connectors, roof_holes, ...survey }: Survey & Partial<ExtraSurvey>,
+  { connectors, roof_holes, cellulose, ...survey }: Survey & Partial<ExtraSurvey>,
   built: number | undefined,
   rules: Rulebook,
 ): Readiness {
   const holesForNobody = survey.roof_carries === 'nobody goes on it' && roof_holes === 'yes';
+  const lightsTouched = survey.lights === 'all rated for contact' && cellulose === 'yes';
   const conditions: readonly Condition[] = [
     ...(Object.keys(readinessFields) as LookedAt[]).map((name) => ({
       ...looked(name, survey[name]),
       ...(name === 'roof_carries' && holesForNobody ? holesInRoof : {}),
+      ...(name === 'lights' && lightsTouched ? lightsInCellulose : {}),
     })),
     ...(connectors ? [connectorsFound(connectors)] : []),
     fromYear(
