@@ -5,7 +5,7 @@ import type { FoundKind } from './kinds.ts';
 export const contentKinds = {
   do: {
     title: 'Find a step',
-    lead: 'The work in order, one act a step, the caution before the step it concerns.',
+    lead: 'The work in order, step by step, each caution before the step it concerns.',
     tells: 'procedure',
   },
   trouble: {

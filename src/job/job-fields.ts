@@ -55,7 +55,7 @@ export const jobFields = {
     built: yearField('Year built', 'From the data plate near the electrical panel.', '1979'),
     sections: choiceField(
       'Sections',
-      'A double home is worked one section at a time, a row of holes on each.',
+      'A double-section home is worked one section at a time, with a row of holes on each.',
       ['single', 'double'],
     ),
     length: lengthField('L', 'Length of the roof', 'Along the ridge, from end to end.', '66 ft'),

@@ -160,7 +160,7 @@ describe('the answer', () => {
     const said = remarks.map(remarkText).join(' ');
     expect(
       said.includes(
-        'The fan of the bath moves less than the 20 cfm asked of one that runs all the time, so it is held against 50 cfm on demand. One that moves 20 cfm lacks nothing.',
+        'The fan of the bath moves less than the 20 cfm asked of one that runs all the time, so it is compared with 50 cfm on demand. One that moves 20 cfm lacks nothing.',
       ),
     ).toBe(told);
   });
@@ -495,7 +495,7 @@ describe('what is printed of the fresh air', () => {
     [
       'a kitchen fan that runs all the time is held against the rate on demand, and its name is told',
       { rooms: [{ room: 'kitchen', name: 'galley', flow: '100 cfm', runs: 'all the time' }] },
-      ['asked less', 'fan of the galley that runs all the time: it is held against 100 cfm'],
+      ['asked less', 'fan of the galley that runs all the time: it is compared with 100 cfm'],
     ],
   ];
   test.each(compared)('%s', (_, more, says) => {

@@ -123,7 +123,7 @@ describe('an engineer’s written load settles a ceiling that nobody rated, and 
     expect(verdict({ engineer_load: '1.49 lb/ft2', engineer: 'R. Alder' })[0]).toBe('does not carry it');
     expect(verdict({ engineer_load: '1.5 lb/ft2' })).toEqual([
       'unrated',
-      'An engineer’s load counts once it is told who gave it.',
+      'An engineer’s load counts only once you enter who gave it.',
     ]);
   });
 });

@@ -117,7 +117,7 @@ test('a step that does not ask for its photograph is given a line; one that does
   const page = Array.from({ length: 12 }, (_, place) => `${place + 1}. Do it.\n`).join('\n');
   const { html } = await pageOf(page, book, 'content/en/do/first-visit.mdx');
   expect(html.replaceAll(/<[^>]+>/g, '').match(/Photograph: [^\n]*?\./g)).toEqual([
-    'Photograph: the data plate, near enough to be read.',
+    'Photograph: the data plate, close enough to read.',
   ]);
   expect(html).toMatch(/id="step-2"[\s\S]*<p class="photograph">[\s\S]*id="step-3"/);
   expect((await pageOf(page, book, 'content/en/do/a-page.mdx')).html).not.toContain('Photograph:');

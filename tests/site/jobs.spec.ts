@@ -289,7 +289,7 @@ test.describe('a link', () => {
     await page.goto('/plan/');
     await page.getByLabel('Length of the roof').first().fill('50 ft');
     await expect(answer(page)).toContainText('4 holes');
-    await page.getByText('Hand this job on').click();
+    await page.getByText('Send this job on').click();
     // Whoever sends the link leaves a copy where the message is kept.
     await expect(page.locator('.hand-on')).toContainText('the message or mail that you send it in keeps one');
     await page.getByRole('button', { name: 'Make a link' }).click();
@@ -327,7 +327,7 @@ test.describe('a link', () => {
       Object.defineProperty(window, 'CompressionStream', { value: undefined });
     });
     await page.goto('/plan/');
-    await page.getByText('Hand this job on').click();
+    await page.getByText('Send this job on').click();
     await page.getByRole('button', { name: 'Make a link' }).click();
     const link = await page.getByLabel('Link to 14 Larkspur Lane').inputValue();
     expect(link).toContain('#carried=1.p.');

@@ -175,7 +175,7 @@ test('a newer copy waits, says what it changed, and takes over when asked; no pa
       expect(await page.evaluate(() => 'stayed' in window)).toBe(false);
       expect(await diameterOn(page)).toBe('7 in');
       await expect(news(page)).toContainText('newer than the one you used before: 2 safety values changed');
-      await press(page, 'Seen');
+      await press(page, 'Got it');
       await expect(news(page)).toBeEmpty();
       await page.reload();
       await saved(page);

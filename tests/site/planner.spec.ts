@@ -98,8 +98,8 @@ test(
     await page.goto('/plan/');
     await expect(answer(page)).toContainText('5 holes');
     // What stands beyond the end of the shorter roof would be refused first.
-    await page.getByRole('button', { name: 'Take off a vent, flue or skylight 2' }).click();
-    await page.getByRole('button', { name: 'Take off a vent, flue or skylight 1' }).click();
+    await page.getByRole('button', { name: 'Remove a vent, flue or skylight 2' }).click();
+    await page.getByRole('button', { name: 'Remove a vent, flue or skylight 1' }).click();
     await write(page, 'Length of the roof', '20 ft');
     await expect(page.locator('.trouble')).toContainText('can’t all hold');
     await expect(page.locator('.trouble li').first()).toContainText('outside');
@@ -113,7 +113,7 @@ test('a vent can be added and taken off', ONCE, async ({ page }) => {
   await expect(rows).toHaveCount(2);
   await page.getByRole('button', { name: 'Add a vent, flue or skylight' }).click();
   await expect(rows).toHaveCount(3);
-  await page.getByRole('button', { name: 'Take off a vent, flue or skylight 3' }).click();
+  await page.getByRole('button', { name: 'Remove a vent, flue or skylight 3' }).click();
   await expect(rows).toHaveCount(2);
   await expect(answer(page)).toContainText('5 holes');
 });

@@ -127,7 +127,7 @@ test('where a part of the index can’t be had, that is told, and the next words
 
 test('the best find of three kinds stands first, and not in its group again', async ({ page }) => {
   await look(page, 'ladder');
-  await expect(page.locator('#results h2').first()).toHaveText('Best finds');
+  await expect(page.locator('#results h2').first()).toHaveText('Best matches');
   const leads = await leadsOf(page);
   expect(new Set(leads).size).toBe(leads.length);
   const kinds = await page.locator('#results ol').first().locator('strong').allTextContents();

@@ -25,7 +25,7 @@ export const freshAirCalculation = calculation({
   title: 'Fresh air',
   question: 'How much fresh air does the home need once it is tighter, and how big a fan is that?',
   method:
-    'The whole-house rate of ASHRAE 62.2 is so much for the floor and so much for each person, counted as the bedrooms, one at the least, and one more. A bath or kitchen whose fan does less than its own rate lacks the rest; a window that opens forgives some of it, and a share of what is still lacked is added to the whole-house rate. Nothing is credited for leaks. The factory rule, by its text of 2015, tells how such homes are built; an older home was built to an older text, and it asks nothing of a home in use.',
+    'ASHRAE 62.2 sets the whole-house rate by floor area and by people. People are counted as the bedrooms, at least one, plus one. A bath or kitchen whose fan does less than its own rate lacks the rest; a window that opens forgives some of it, and a share of what is still lacked is added to the whole-house rate. Nothing is credited for leaks. The factory rule, by its text of 2015, tells how such homes are built; an older home was built to an older text, and it asks nothing of a home in use.',
   fields: { ...homeFields, rooms: roomsField, existing: existingField },
   example: {
     floor: '924 ft2',
@@ -105,11 +105,11 @@ function remarksOn({ rooms, toInstall, factory, wholeHouse }: FreshAir): Remark[
   for (const { name, runs, askedRuns, asked, heldAgainst } of rooms) {
     if (runs !== askedRuns)
       remarks.push(
-        said`No rate is entered here for a fan of the ${name} that runs all the time: it is held against ${asked} on demand.`,
+        said`No rate is entered here for a fan of the ${name} that runs all the time: it is compared with ${asked} on demand.`,
       );
     else if (compare(heldAgainst, asked) !== 0)
       remarks.push(
-        said`The fan of the ${name} moves less than the ${asked} asked of one that runs all the time, so it is held against ${heldAgainst} on demand. One that moves ${asked} lacks nothing.`,
+        said`The fan of the ${name} moves less than the ${asked} asked of one that runs all the time, so it is compared with ${heldAgainst} on demand. One that moves ${asked} lacks nothing.`,
       );
   }
   return remarks;

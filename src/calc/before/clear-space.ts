@@ -175,7 +175,7 @@ function remarksOf(
   if (!isLight(kind)) {
     remarks.push(
       !shielded
-        ? `The listing of the ${kind} lets the fill touch it, so no shield is told: go by its instructions.`
+        ? `The listing of the ${kind} lets the fill touch it, so no shield is given here: go by its instructions.`
         : said`The shield is of ${gauge}-gauge sheet or heavier and ends ${rules.value('clearance.flue.shield-above')} or more above the fill. The rulebook has both of gas vents, so go by the instructions of this one.`,
     );
     if (listed && compare(listed, publishedRing(kind, rules).ring) < 0)

@@ -31,7 +31,7 @@ export const meanings: { readonly [N in LookedAt]: { readonly [A in Answers<N>]:
   roof_carries: {
     'carries the crew': clear('The crew may work on it, on the framing or on planks.'),
     'in doubt': stop('caution.roof.carries-crew', 'Nobody steps on it.'),
-    'nobody goes on it': clear('The work is done from a ladder or the gable end.'),
+    'nobody goes on it': clear('The work is done from a platform, at the gable end or the roof edge.'),
   },
   pests: {
     'no sign': clear('Nothing to do.'),

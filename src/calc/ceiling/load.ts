@@ -86,7 +86,7 @@ export function loadLimit(
 export function ofEngineer(given: Engineers, limit: Quantity<'load'> | undefined): string[] {
   const { engineer_load, engineer } = given;
   if (!engineer_load) return [];
-  if (!engineer) return ['An engineer’s load counts once it is told who gave it.'];
+  if (!engineer) return ['An engineer’s load counts only once you enter who gave it.'];
   return limit === engineer_load
     ? [`What the ceiling may carry was given in writing by: ${engineer}. Keep the paper with the job.`]
     : ['The published limit of this board is no more than the engineer’s load, and holds.'];

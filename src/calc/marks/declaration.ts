@@ -213,7 +213,7 @@ export function remarksOn(found: HoseMarks): Remark[] {
         ]),
     ...(covers && rings.length > 0 && unreached.amount > 0
       ? [
-          `Behind the ring ${format(unreached, { figures: 2 })} of the zone stay out of the stream’s reach. Hold back as much of the fill: it goes in from the next opening there, with the barrier in place.`,
+          `Behind the ring ${format(unreached, { figures: 2 })} of the zone stay out of the stream’s reach. Hold back that much of the fill: it goes in from the next opening on that side, with the barrier in place.`,
         ]
       : []),
     ...(unpushed.length > 0

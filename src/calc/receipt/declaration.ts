@@ -118,7 +118,7 @@ function tablesOf({ parts, head }: ReceiptSheet): Record<string, AnswerTable> {
   return {
     sheet: {
       title: 'The sheet',
-      columns: { item: 'Item', told: 'Told', asked: 'Asked for by' },
+      columns: { item: 'Item', told: 'Stated', asked: 'Asked for by' },
       rows: head.map(({ label, value = 'missing', askedBy }) => ({
         item: label,
         told: value,

@@ -30,7 +30,7 @@ const flueFields = {
   ring: optional(
     lengthField(
       'cf',
-      'Kept clear about it',
+      'Kept clear around it',
       'By its listing or kind, as the page on clear spaces gives it. Left empty, the least published distance of a vent.',
       '3 in',
       { zero: 'allowed', most: '6 ft' },

@@ -211,7 +211,7 @@ class CopyOfThePage {
         noNotice();
       };
       notice(`This copy is newer than the one you used before: ${changed.says}.`, changed.safety, [
-        { name: 'Seen', plain: true, act: () => void seen() },
+        { name: 'Got it', plain: true, act: () => void seen() },
       ]);
     } catch {
       // What can't be told now is told on the next page.

@@ -79,7 +79,7 @@ const FieldInput = still(function Field({ field, way, ...state }: FieldProps): J
       </label>
       <p class="hint" id={`${id}-hint`}>
         {field.hint}
-        {field.kind === 'choice' ? null : ` Such as ${field.example}.`}
+        {field.kind === 'choice' ? null : ` For example ${field.example}.`}
       </p>
       {problem ? (
         <p class="problem" id={`${id}-problem`}>
@@ -166,7 +166,7 @@ function ListInput({
               )
             }
           >
-            Take off {field.one} {place + 1}
+            Remove {field.one} {place + 1}
           </button>
         </div>
       ))}

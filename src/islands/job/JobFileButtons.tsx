@@ -49,7 +49,7 @@ export function JobFileButtons({ job, counted, plan, open, reset }: JobFileButto
       </button>
       <Arrivals {...arrivals} />
       <details>
-        <summary>Hand this job on</summary>
+        <summary>Send this job on</summary>
         <HandOn job={job} />
       </details>
     </div>

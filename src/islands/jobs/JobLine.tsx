@@ -117,7 +117,7 @@ function News({
       return (
         <p class="waiting">
           The job of this address is not kept on this phone. To bring it here, open its file, or a link made
-          under “Hand this job on”.
+          under “Send this job on”.
         </p>
       );
     case 'unreadable':

@@ -95,7 +95,7 @@ export function mount(): void {
         if (overtaken()) return;
         const first = best.flatMap((each) => items(each, 0, 1));
         list.replaceChildren(
-          ...(best.length > 0 ? listOf('Best finds', first) : []),
+          ...(best.length > 0 ? listOf('Best matches', first) : []),
           ...groups.flatMap((each) => groupOf(each, items(each, best.includes(each) ? 1 : 0), choose)),
         );
       }),

@@ -56,7 +56,7 @@ function againstTheJob(plan: WorkedJob, rules: Rulebook): Remark[] {
   const says: Remark[] = [];
   const open = openings.filter(({ state, notFilled }) => state !== 'full' && !notFilled).length;
   if (bags && used.amount > 0 && compare(bags, used) !== 0)
-    says.push(said`The receipt tells ${bags}, the fill log counts ${used}: one of the two is to be mended.`);
+    says.push(said`The receipt says ${bags}, the fill log counts ${used}: correct one of the two.`);
   if (bags && used.amount > 0 && open > 0)
     says.push(`By the fill log ${open} of the ${openings.length} openings are not full yet.`);
   const near = rules.value('fill.bag.near-enough');
@@ -72,7 +72,7 @@ function againstTheJob(plan: WorkedJob, rules: Rulebook): Remark[] {
   const room = plan.oldOnceFilled ? minus(plan.section.deepest, plan.oldOnceFilled) : plan.section.deepest;
   if (thickness && compare(thickness, room) > 0)
     says.push(
-      said`A thickness of ${thickness} is told, and the cavity leaves ${printed(room, { tape: 8 })} for new fill at its deepest place: measure again.`,
+      said`The receipt states a thickness of ${thickness}, and the cavity leaves ${printed(room, { tape: 8 })} for new fill at its deepest place: measure again.`,
     );
   return says;
 }

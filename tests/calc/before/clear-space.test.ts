@@ -190,7 +190,7 @@ describe('what is said', () => {
     [
       'a vent that its listing lets the fill touch',
       { kind: 'listed double-wall vent or chimney', across: 6, depth: 10, listed: 0 },
-      /lets the fill touch it, so no shield is told/,
+      /lets the fill touch it, so no shield is given here/,
     ],
     ['a low cavity', { kind: 'masonry chimney', across: 6, depth: 10, cavity: 10 }, /runs up to the roof/],
   ];

@@ -107,7 +107,7 @@ export const blowingRate = calculation({
   title: 'Blowing rate',
   question: 'How fast do I draw the hose back, and how long does an opening take?',
   method:
-    'Density times the cross-section that the hose fills is the weight that a foot of hose travel takes. The machine’s rate over it is the draw-back speed. Weight over rate is the time. Only the time that the machine blows is counted.',
+    'Density times the cross-section that the hose fills is the weight that a foot of hose travel takes. The machine’s rate divided by that is the draw-back speed. Weight divided by rate is the time. Only the time that the machine blows is counted.',
   fields: {
     rate: optional(
       quantityField({

@@ -36,7 +36,7 @@ export const testBoxCheck = calculation({
           beside: 'lb',
           symbol: 'wt',
           label: 'Tare weight',
-          hint: 'The empty box; nought if the scales were set to nought with it.',
+          hint: 'The empty box; 0 if you zeroed the scale with the box on it.',
           example: '10 lb',
           zero: 'allowed',
           most: '2000 lb',
