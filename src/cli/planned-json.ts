@@ -6,6 +6,8 @@ import { fillLog } from '../job/fill-log.ts';
 import type { PartOutcome } from '../job/parts/part.ts';
 import { workParts } from '../job/parts/parts.ts';
 import type { PlannedHole, WorkedJob } from '../job/planned.ts';
+import { holesAreCut, saidOfCeiling, saidOfFill, saidOfHoles } from '../job/said-beside.ts';
+import { settling } from '../job/settling.ts';
 import type { CautionWords, Rulebook } from '../rulebook/rulebook.ts';
 import { cautionsJson, figuresJson, quantityJson, tablesJson } from './figures-json.ts';
 import { partJson } from './part-json.ts';
@@ -60,7 +62,8 @@ const figuresHeld = (plan: WorkedJob, rules: Rulebook) => ({
     deepest: quantityJson(plan.section.deepest, tape),
     free_area: quantityJson(plan.free.free),
   },
-  rows: plan.rows.map((row) => ({
+  // Holes that are not to be cut are no holes of this plan.
+  rows: (holesAreCut(plan) ? plan.rows : []).map((row) => ({
     side: row.side,
     outcome: row.outcome,
     clash: row.clash,
@@ -101,16 +104,18 @@ export function plannedJson(
     rulebook: plan.rulebook,
     /** Stops that keep the figures behind them until they are settled. */
     held: said(held),
+    settled_by: settling(plan, rules).map(({ id, entries }) => ({ id, entries })),
     ceiling: {
       verdict: plan.load.verdict,
       total: quantityJson(plan.load.total, besideLimit(plan.load.total, plan.load.limit)),
       limit: plan.load.limit && quantityJson(plan.load.limit),
       highest_density: plan.load.highestDensity && quantityJson(plan.load.highestDensity, mostThatPasses),
       greatest_depth: plan.load.greatestDepth && quantityJson(plan.load.greatestDepth, mostThatPasses),
+      remarks: saidOfCeiling(plan, rules).map(remarkText),
     },
     ...(shown ? figuresHeld(plan, rules) : {}),
     parts: workParts(plan, rules, behindStops).map((outcome) => outcomeJson(outcome, said)),
     cautions: plan.cautions.map(({ id, at }) => ({ ...said([id])[0], at })),
-    remarks: shown ? [...plan.ofWay, ...plan.remarks].map(remarkText) : [],
+    remarks: shown ? [...saidOfHoles(plan), ...saidOfFill(plan)].map(remarkText) : [],
   };
 }

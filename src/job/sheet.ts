@@ -1,4 +1,4 @@
-import { besideLimit, mostThatPasses, ofEngineer } from '../calc/ceiling/load.ts';
+import { besideLimit, mostThatPasses } from '../calc/ceiling/load.ts';
 import { remarkText } from '../calc/declare/remark.ts';
 import { clashSentence, departureSentence } from '../calc/holes/words.ts';
 import { format } from '../quantity/format.ts';
@@ -6,16 +6,13 @@ import { quantity } from '../quantity/quantity.ts';
 import type { CautionWords, Rulebook } from '../rulebook/rulebook.ts';
 import { cautionSentence } from './caution-words.ts';
 import { heldBy } from './cautions.ts';
-import { ofDensityBlown } from './density-blown.ts';
 import { fillLog } from './fill-log.ts';
 import { strayName } from './log-entries.ts';
-import { ofCover } from './other-cover.ts';
 import { partLines } from './part-lines.ts';
 import { workParts } from './parts/parts.ts';
 import type { PlannedRow, WorkedJob } from './planned.ts';
+import { holesAreCut, saidOfCeiling, saidOfFill, saidOfHoles } from './said-beside.ts';
 import { settling } from './settling.ts';
-import { USUAL_WAY, wayTaken } from './way-taken.ts';
-import { ofWells } from './wells.ts';
 
 const tape = { tape: 8 } as const;
 
@@ -68,9 +65,8 @@ function planLines(
     '',
     'HOLES',
     ...said('layout'),
-    ...(wayTaken(plan.job) === USUAL_WAY
-      ? [...ofCover(plan.job).map((words) => `  ${words}`), ...plan.rows.flatMap(rowLines)]
-      : plan.ofWay.map((remark) => `  ${remarkText(remark)}`)),
+    ...saidOfHoles(plan).map((remark) => `  ${remarkText(remark)}`),
+    ...(holesAreCut(plan) ? plan.rows.flatMap(rowLines) : []),
     '',
     'FILL',
     ...said('fill'),
@@ -80,24 +76,26 @@ function planLines(
           `  ${format(plan.resistance.value, { figures: 3 })}, between ${format(plan.resistance.low, { figures: 3 })} and ${format(plan.resistance.high, { figures: 3 })}, from ${plan.resistance.from}`,
         ]
       : []),
-    ...[...ofWells(plan.job), ...plan.remarks].map((remark) => `  ${remarkText(remark)}`),
+    ...saidOfFill(plan).map((remark) => `  ${remarkText(remark)}`),
     ...logLines(plan, cautions, rules),
     ...workParts(plan, rules, true).flatMap((outcome) => partLines(outcome, cautions, rules)),
   ];
 }
 
 /** What the ceiling carries, and what would pass. */
-const ceilingLines = ({ job, load }: WorkedJob, rules: Rulebook): string[] => [
-  `CEILING: ${load.verdict}`,
-  `  on it at the deepest place ${format(load.total, besideLimit(load.total, load.limit))}${load.limit ? `, it may carry ${format(load.limit)}` : ''}`,
-  ...(load.highestDensity && load.greatestDepth
-    ? [
-        `  passes up to ${format(load.highestDensity, mostThatPasses)}, or to ${format(load.greatestDepth, { ...tape, ...mostThatPasses })} of new fill`,
-      ]
-    : []),
-  ...ofEngineer(job.ceiling, load.limit).map((words) => `  ${words}`),
-  ...ofDensityBlown(job, rules).map((remark) => `  ${remarkText(remark)}`),
-];
+function ceilingLines(plan: WorkedJob, rules: Rulebook): string[] {
+  const { load } = plan;
+  return [
+    `CEILING: ${load.verdict}`,
+    `  on it at the deepest place ${format(load.total, besideLimit(load.total, load.limit))}${load.limit ? `, it may carry ${format(load.limit)}` : ''}`,
+    ...(load.highestDensity && load.greatestDepth
+      ? [
+          `  passes up to ${format(load.highestDensity, mostThatPasses)}, or to ${format(load.greatestDepth, { ...tape, ...mostThatPasses })} of new fill`,
+        ]
+      : []),
+    ...saidOfCeiling(plan, rules).map((remark) => `  ${remarkText(remark)}`),
+  ];
+}
 
 /** The log, once a bag went in. */
 function logLines(

@@ -1,10 +1,16 @@
 import type { Quantity } from '../../quantity/quantity.ts';
-import type { Rulebook } from '../../rulebook/rulebook.ts';
 import { calculation, EntriesClash, type Figure } from '../declare/calculation.ts';
 import { lengthField, optional, quantityField } from '../declare/field.ts';
-import { type Remark, said } from '../declare/remark.ts';
 import { boards, ceilingFields } from './fields.ts';
-import { besideLimit, ceilingLoad, engineersLoad, mostThatPasses, type NewFill, ofEngineer } from './load.ts';
+import {
+  besideLimit,
+  ceilingLoad,
+  engineersLoad,
+  mostThatPasses,
+  type NewFill,
+  ofEngineer,
+  ofOldDensity,
+} from './load.ts';
 
 interface Given {
   readonly depth: Quantity<'length'> | undefined;
@@ -123,17 +129,11 @@ export const ceiling = calculation({
       cautions: load.cautions,
       remarks: [
         ...ofEngineer(values, load.limit),
-        ...(values.old_depth && !values.old_density ? [oldDensityTaken(rules)] : []),
+        ...ofOldDensity({ depth: values.old_depth, density: values.old_density }, rules),
       ],
     };
   },
 });
-
-/** Why the old insulation weighs what it does, where nobody weighed it. */
-function oldDensityTaken(rules: Rulebook): Remark {
-  const { low, high } = rules.range('thermal.batt.light-density');
-  return said`The old insulation is taken at ${high}, the heavier end of the lightest published batts, ${low} to ${high}; wet or dirty it weighs more.`;
-}
 
 function newFill({ depth, density, weight }: Given): NewFill {
   if (weight && !depth && !density) return { weight };

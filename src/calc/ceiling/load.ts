@@ -12,6 +12,7 @@ import {
   times,
 } from '../../quantity/quantity.ts';
 import type { Rulebook } from '../../rulebook/rulebook.ts';
+import { type Remark, said } from '../declare/remark.ts';
 
 const verdicts = ['carries it', 'does not carry it', 'unrated'] as const;
 export type Verdict = (typeof verdicts)[number];
@@ -90,6 +91,24 @@ export function ofEngineer(given: Engineers, limit: Quantity<'load'> | undefined
   return limit === engineer_load
     ? [`What the ceiling may carry was given in writing by: ${engineer}. Keep the paper with the job.`]
     : ['The published limit of this board is no more than the engineer’s load, and holds.'];
+}
+
+/** Why the old insulation weighs what it does, where there is some and nobody weighed it. */
+export function ofOldDensity(
+  {
+    depth,
+    density,
+  }: {
+    readonly depth: Quantity<'length'> | undefined;
+    readonly density: Quantity<'density'> | undefined;
+  },
+  rules: Rulebook,
+): Remark[] {
+  if (!depth || depth.amount === 0 || density) return [];
+  const { low, high } = rules.range('thermal.batt.light-density');
+  return [
+    said`The old insulation is taken at ${high}, the heavier end of the lightest published batts, ${low} to ${high}; wet or dirty it weighs more.`,
+  ];
 }
 
 /** New fill by its depth and density, or by the weight per area on its label. */

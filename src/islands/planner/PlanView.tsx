@@ -1,5 +1,5 @@
 import type { ComponentChildren, JSX } from 'preact';
-import { besideLimit, mostThatPasses, ofEngineer } from '../../calc/ceiling/load.ts';
+import { besideLimit, mostThatPasses } from '../../calc/ceiling/load.ts';
 import { tooFewToTell } from '../../calc/fill/bags.ts';
 import { clashSentence, departureSentence } from '../../calc/holes/words.ts';
 import { resistanceDrawing } from '../../drawings/resistance-across.ts';
@@ -8,9 +8,8 @@ import { sectionDrawing } from '../../drawings/section.ts';
 import { sectionSheet } from '../../drawings/section-sheet.ts';
 import type { CautionId } from '../../generated/rule-types.ts';
 import { heldBy } from '../../job/cautions.ts';
-import { ofDensityBlown } from '../../job/density-blown.ts';
-import { ofCover } from '../../job/other-cover.ts';
 import type { PlacedCaution, PlannedRow, WorkedJob } from '../../job/planned.ts';
+import { holesAreCut, saidOfCeiling, saidOfFill, saidOfHoles } from '../../job/said-beside.ts';
 import { USUAL_WAY, wayTaken } from '../../job/way-taken.ts';
 import { ofWells } from '../../job/wells.ts';
 import { withinReach } from '../../job/within-reach.ts';
@@ -49,7 +48,7 @@ export function shortAnswer(plan: WorkedJob): string {
 
 /** The whole plan: what stops it, the answer, the drawings, each part with its cautions and its working. */
 export function PlanView({ plan }: OfPlan): JSX.Element {
-  const cut = wayTaken(plan.job) === USUAL_WAY;
+  const cut = holesAreCut(plan);
   const tables = plan.rows.map((row) => (
     <Later key={row.side} of={plan}>
       {() => <HoleTable row={row} job={plan.job} double={plan.rows.length > 1} />}
@@ -115,7 +114,7 @@ const Cut = ({ cut, children }: { readonly cut: boolean; readonly children: Comp
 const WayInstead = ({ plan }: OfPlan): JSX.Element => (
   <>
     <h2>The way in</h2>
-    <Remarks of={plan.ofWay} />
+    <Remarks of={saidOfHoles(plan)} />
     <p>
       Its openings stand on the sheet{' '}
       <a href={sheetPage('ways-in')} onClick={withJob}>
@@ -128,11 +127,11 @@ const WayInstead = ({ plan }: OfPlan): JSX.Element => (
 );
 
 function Holes({ plan }: OfPlan): JSX.Element {
-  const cut = wayTaken(plan.job) === USUAL_WAY;
+  const cut = holesAreCut(plan);
   return (
     <>
       <h2>Holes</h2>
-      <Remarks of={ofCover(plan.job)} />
+      {cut ? <Remarks of={saidOfHoles(plan)} /> : null}
       {cut ? <Cautions ids={cautionsAt(plan)('layout')} /> : null}
       {plan.rows.map((row) => (
         <RowTrouble key={row.side} row={row} />
@@ -193,7 +192,7 @@ function Fill({ plan }: OfPlan): JSX.Element {
           </div>
         ) : null}
       </dl>
-      <Remarks of={[...ofWells(plan.job), ...plan.remarks]} />
+      <Remarks of={saidOfFill(plan)} />
     </>
   );
 }
@@ -201,7 +200,7 @@ function Fill({ plan }: OfPlan): JSX.Element {
 const HowFilled = ({ plan, plan: { resistance } }: OfPlan): JSX.Element => (
   <>
     <Fold title="How the bags are worked out">{() => <Working of={plan.bagsToLoad} />}</Fold>
-    {(wayTaken(plan.job) === USUAL_WAY ? plan.rows : []).flatMap((row) =>
+    {(holesAreCut(plan) ? plan.rows : []).flatMap((row) =>
       row.holes.map((hole) => (
         <Fold
           key={row.side + String(hole.number)}
@@ -251,7 +250,7 @@ function Ceiling({ plan }: OfPlan): JSX.Element {
           />
         ) : null}
       </dl>
-      <Remarks of={[...ofEngineer(plan.job.ceiling, plan.load.limit), ...ofDensityBlown(plan.job, rules)]} />
+      <Remarks of={saidOfCeiling(plan, rules)} />
       <Fold title="How the load is worked out">
         {() => (
           <>
