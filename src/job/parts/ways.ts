@@ -2,7 +2,9 @@ import { spacingOf } from '../../calc/holes/members.ts';
 import { bays } from '../../calc/ways/bays-declaration.ts';
 import { compareWays } from '../../calc/ways/declaration.ts';
 import { lanes } from '../../calc/ways/lanes-declaration.ts';
+import { format } from '../../quantity/format.ts';
 import type { JobValues } from '../job-fields.ts';
+import { keptOpen } from '../kept-open.ts';
 import type { WorkedJob } from '../planned.ts';
 import { flueRings } from './flue-rings.ts';
 import { halves, ofHalf } from './home.ts';
@@ -101,6 +103,17 @@ const trusses = ({ roof: { truss_spacing, first_truss, trusses_measured } }: Job
   trusses_measured,
 });
 
+/** Which rings count where nobody entered whose edge is lifted; nothing where none stands on either section. */
+function ofEitherSection({ hot }: WorkedJob): string[] {
+  const places = keptOpen(hot).map(
+    ({ what, along, side }) => `${what} at ${format(along, { tape: 8 })}, ${side} section`,
+  );
+  if (places.length === 0) return [];
+  return [
+    `Which section’s edge is lifted is not entered, so every bay is worked as if what stands on either section stood in its way, and the room kept open about it is taken off: ${places.join('; ')}.`,
+  ];
+}
+
 export const liftedEdgePart = part({
   calculation: bays,
   asked: { ...asked, trusses_measured: 'roof.trusses_measured', edges: 'ways.edges', tube: 'hose.tube' },
@@ -119,8 +132,10 @@ export const liftedEdgePart = part({
             ...trusses(job),
             edges: 'one edge',
             tube: job.hose.tube,
-            flues: flueRings(plan, 'back'),
+            // The lifted edge may be that of either section: no tube may be sent at a flue unseen.
+            flues: flueRings(plan, undefined),
           },
+          remarks: ofEitherSection(plan),
         },
       ];
     return halves(job).map((half) => ({
