@@ -1,4 +1,4 @@
-import { bagsFor, tooFewToTell } from '../calc/fill/bags.ts';
+import { tooFewToTell } from '../calc/fill/bags.ts';
 import { type OpeningSoFar, openingSoFar, tooFewToJudge } from '../calc/log/opening.ts';
 import {
   amountIn,
@@ -53,7 +53,10 @@ export interface FillLog {
   readonly left: Quantity<'pieces'>;
   /** Does what is left on the truck fill the plan? True too while it is not known what is still to go. */
   readonly enough: boolean;
-  /** Bags of the plan for what lies beyond the reach of hose or tube, to be reached another way; undefined where nothing does. */
+  /**
+   * Bags of the plan that no opening takes: beyond the reach of hose or tube, or in a section whose edge is not lifted. Undefined where there
+   * are none.
+   */
   readonly beyondReach: Quantity<'pieces'> | undefined;
   /** Openings that neither hose nor tube goes into. */
   readonly shut: number;
@@ -192,11 +195,8 @@ export function fillLog(plan: WorkedJob, rules: Rulebook): FillLog {
   const stillToGo = found.known
     ? named(sum(counted.filter(isOpen).map(({ left }) => left)), 'n go', 'Bags still to go in')
     : undefined;
-  const leftOver = planned.reduce(
-    (all, opening) => plus(all, minus(opening.volume, toBlow(opening))),
-    quantity(0, 'ft3'),
-  );
-  const { bags: beyondReach } = bagsFor(leftOver, fill.density, fill.bag_weight);
+  const taken = openings.map((each) => each.planned);
+  const beyondReach = found.known ? excess(plan.bags, sum(taken)) : quantity(0, 'bag');
   const loaded = log.on_truck ?? plan.bagsToLoad;
   const left = named(minus(loaded, used), 'n truck', 'Bags left on the truck');
   return {
@@ -219,7 +219,7 @@ export function fillLog(plan: WorkedJob, rules: Rulebook): FillLog {
     left,
     beyondReach: tooFewToTell(beyondReach)
       ? undefined
-      : named(beyondReach, 'n beyond', 'Bags for what lies beyond the reach'),
+      : named(beyondReach, 'n beyond', 'Bags of the plan that no opening takes'),
     enough: !stillToGo || left.amount >= stillToGo.amount - 1e-9,
     shut: planned.filter(shut).length,
     strays,

@@ -117,9 +117,7 @@ function logLines(
       : []),
     ...(log.unknown ? [`  ${log.unknown}`] : []),
     ...(log.beyondReach
-      ? [
-          `  ${format(log.beyondReach, count)} more of the plan are for what lies beyond the reach of the hose`,
-        ]
+      ? [`  ${format(log.beyondReach, count)} more of the plan are for what none of these openings reaches`]
       : []),
     ...log.openings.map(
       ({ opening, bags, planned, density, verdict, notFilled }) =>

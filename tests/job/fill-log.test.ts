@@ -122,6 +122,44 @@ describe('the log of a job that is not filled through roof holes', () => {
     expect(beyond / all).toBeCloseTo(26 / 66, 6);
   });
 
+  describe('of a double home one edge of which is lifted', () => {
+    // By hand: 12 in less two chords of 1 1/2 in over 1 1/2 of every 24 in are 11.8125 in; x 10 ft x 40 ft = 393.75 ft3 a section, which at
+    // 1.5 lb/ft3 are 19.6875 bags of 30 lb.
+    const section = 19.6875;
+    const oneEdge = (list: unknown) =>
+      fillLog(
+        taken('lifted roof edge', {
+          'home.sections': 'double',
+          'home.length': '40 ft',
+          cavity: { shape: 'level', width: '10 ft', eave: '12 in' },
+          'ways.edges': 'one edge',
+          'hose.reach': '30 ft',
+          old: {},
+          heat: {},
+          'roof.obstacles': [],
+          'survey.flues': 'none',
+          'log.openings': list,
+        }),
+        rules,
+      );
+    const bay = (opening: number) => ({
+      way: 'lifted roof edge',
+      side: 'back',
+      opening,
+      bags: '1 bag',
+      state: 'full',
+    });
+    test.each<[string, unknown, number]>([
+      ['nothing is in', [], section],
+      ['each of its twenty bays is closed', Array.from({ length: 20 }, (_, place) => bay(place + 1)), 0],
+    ])('the bags of the other section are told where %s', (_, list, toGo) => {
+      const log = oneEdge(list);
+      expect(log.openings).toHaveLength(20);
+      expect(log.stillToGo?.amount).toBeCloseTo(toGo, 9);
+      expect(log.beyondReach?.amount).toBeCloseTo(section, 9);
+    });
+  });
+
   test('what a tube reaches goes by the taper, not by its length alone', () => {
     const plan = taken('lifted roof edge', {
       'cavity.shape': 'two-slope',

@@ -103,8 +103,9 @@ export function FillLogView({ plan, entries, set }: SheetViewProps): JSX.Element
       )}
       {log.beyondReach ? (
         <p>
-          The plan has {format(log.beyondReach, three)} more, for what lies beyond the reach of the hose. The
-          openings below leave them out: reach the rest another way, and force nothing in.
+          The plan has {format(log.beyondReach, three)} more, for what none of the openings below reaches:
+          beyond the hose or tube, or in a section whose edge is not lifted. The openings leave them out:
+          reach the rest another way, and force nothing in.
         </p>
       ) : null}
       {log.shut > 0 ? (
