@@ -70,7 +70,8 @@ const NO_DENSITY = quantity(0, 'lb/ft3');
 const shut = ({ reached }: Opening): boolean => amountIn(reached, 'in3') < 1e-6;
 
 /** What is blown through an opening: what the hose reaches. Into one that it does not go into, the whole goes in some other way. */
-const toBlow = (opening: Opening): Quantity<'volume'> => (shut(opening) ? opening.volume : opening.reached);
+export const toBlow = (opening: Opening): Quantity<'volume'> =>
+  shut(opening) ? opening.volume : opening.reached;
 
 /** Does the plan still ask for bags here? */
 const isOpen = ({

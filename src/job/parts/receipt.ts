@@ -1,44 +1,59 @@
 import { printed, type Remark, said } from '../../calc/declare/remark.ts';
 import { receipt } from '../../calc/receipt/declaration.ts';
 import type { PartValues, ReceiptValues } from '../../calc/receipt/fields.ts';
-import { compare, minus, named, number, over, plus, type Quantity, times } from '../../quantity/quantity.ts';
+import {
+  compare,
+  inUnit,
+  minus,
+  named,
+  number,
+  over,
+  plus,
+  type Quantity,
+  times,
+} from '../../quantity/quantity.ts';
 import type { Rulebook } from '../../rulebook/rulebook.ts';
-import { fillLog } from '../fill-log.ts';
+import { type FillLog, fillLog } from '../fill-log.ts';
+import { type Filled, filled } from '../filled.ts';
 import type { WorkedJob } from '../planned.ts';
 import { floorOf } from './home.ts';
 import { part } from './part.ts';
 
 /** The bags that went in, once every opening is full; before that the receipt has no number to tell. */
-function bagsUsed(plan: WorkedJob, rules: Rulebook): Quantity<'pieces'> | undefined {
-  const { openings, used } = fillLog(plan, rules);
-  return openings.length > 0 && openings.every(({ state, notFilled }) => state === 'full' || notFilled)
+const bagsUsed = ({ openings, used }: FillLog): Quantity<'pieces'> | undefined =>
+  openings.length > 0 && openings.every(({ state, notFilled }) => state === 'full' || notFilled)
     ? used
     : undefined;
-}
+
+const density = (
+  bags: Quantity<'pieces'>,
+  { job }: WorkedJob,
+  { volume }: Pick<Filled, 'volume'>,
+): Quantity<'density'> =>
+  named(
+    inUnit(over(times(bags, job.fill.bag_weight), volume), 'lb/ft3'),
+    'ρi',
+    'Installed density, bags used over the volume filled',
+  );
 
 /**
  * What the receipt tells of this job, as far as plan and log know it. R is what was typed from the maker's paper, and nothing else: our own
- * estimate has no way in here.
+ * estimate has no way in here. Area and density are those of the whole cavity, so where a part of it is not filled the crew enters them.
  */
 export function receiptValues(plan: WorkedJob, rules: Rulebook): ReceiptValues {
   const { job } = plan;
   const { installer, date, fact_sheet, other_parts, bags, area, installed_density, ...typed } = job.receipt;
-  const used = bags ?? bagsUsed(plan, rules);
+  const log = fillLog(plan, rules);
+  const whole = wholeOf(log);
+  const used = bags ?? bagsUsed(log);
   const cavity: PartValues = {
     ...typed,
     part: 'roof cavity',
     insulation: job.fill.material,
-    area: area ?? floorOf(job),
+    area: area ?? (whole && floorOf(job)),
     bags: used,
     bag_weight: job.fill.bag_weight,
-    installed_density:
-      installed_density ??
-      (used &&
-        named(
-          over(times(used, job.fill.bag_weight), plan.volume),
-          'ρi',
-          'Installed density, bags used over the volume filled',
-        )),
+    installed_density: installed_density ?? (whole && used && density(used, plan, whole)),
   };
   return {
     home: job.name,
@@ -49,32 +64,71 @@ export function receiptValues(plan: WorkedJob, rules: Rulebook): ReceiptValues {
   };
 }
 
+/** All of the cavity, where all of it is filled. */
+function wholeOf(log: FillLog): Filled | undefined {
+  const found = filled(log);
+  return found?.leavesOut.length === 0 ? found : undefined;
+}
+
 /** Where the paper tells another story than the log, the plan or the cavity: a word, and no block, since the paper may be the one that is right. */
 function againstTheJob(plan: WorkedJob, rules: Rulebook): Remark[] {
-  const { bags, settled_thickness, initial_thickness } = plan.job.receipt;
-  const { openings, used } = fillLog(plan, rules);
-  const says: Remark[] = [];
-  const open = openings.filter(({ state, notFilled }) => state !== 'full' && !notFilled).length;
-  if (bags && used.amount > 0 && compare(bags, used) !== 0)
-    says.push(said`The receipt says ${bags}, the fill log counts ${used}: correct one of the two.`);
-  if (bags && used.amount > 0 && open > 0)
-    says.push(`By the fill log ${open} of the ${openings.length} openings are not full yet.`);
-  const near = rules.value('fill.bag.near-enough');
-  if (
-    bags &&
-    (compare(bags, times(plan.bags, plus(number(1), near))) > 0 ||
-      compare(bags, times(plan.bags, minus(number(1), near))) < 0)
-  )
-    says.push(
-      said`The receipt tells ${bags}, the plan asks for ${printed(plan.bags, { figures: 3 })}, and that is farther apart than the usual spread of ${near}.`,
-    );
+  const { settled_thickness, initial_thickness } = plan.job.receipt;
+  const log = fillLog(plan, rules);
   const thickness = initial_thickness ?? settled_thickness;
   const room = plan.oldOnceFilled ? minus(plan.section.deepest, plan.oldOnceFilled) : plan.section.deepest;
-  if (thickness && compare(thickness, room) > 0)
-    says.push(
-      said`The receipt states a thickness of ${thickness}, and the cavity leaves ${printed(room, { tape: 8 })} for new fill at its deepest place: measure again.`,
-    );
-  return says;
+  return [
+    ...ofBags(plan, log, rules),
+    ...ofPart(plan, log),
+    ...(thickness && compare(thickness, room) > 0
+      ? [
+          said`The receipt states a thickness of ${thickness}, and the cavity leaves ${printed(room, { tape: 8 })} for new fill at its deepest place: measure again.`,
+        ]
+      : []),
+  ];
+}
+
+/** Are the bags that were typed those of the log, and about those that the plan asks for in what is filled? */
+function ofBags(plan: WorkedJob, log: FillLog, rules: Rulebook): Remark[] {
+  const { bags } = plan.job.receipt;
+  if (!bags) return [];
+  const { openings, used } = log;
+  const open = openings.filter(({ state, notFilled }) => state !== 'full' && !notFilled).length;
+  const near = rules.value('fill.bag.near-enough');
+  const found = filled(log);
+  const far =
+    found &&
+    (compare(bags, times(found.planned, plus(number(1), near))) > 0 ||
+      compare(bags, times(found.planned, minus(number(1), near))) < 0);
+  return [
+    ...(used.amount > 0 && compare(bags, used) !== 0
+      ? [said`The receipt says ${bags}, the fill log counts ${used}: correct one of the two.`]
+      : []),
+    ...(used.amount > 0 && open > 0
+      ? [`By the fill log ${open} of the ${openings.length} openings are not full yet.`]
+      : []),
+    ...(found && far
+      ? [
+          said`The receipt says ${bags}, the plan asks for ${printed(found.planned, { figures: 3 })}${found.leavesOut.length > 0 ? ' in what is filled' : ''}, and that is farther apart than the usual spread of ${near}.`,
+        ]
+      : []),
+  ];
+}
+
+/** Why area and density are left to the crew, where they are. */
+function ofPart(plan: WorkedJob, log: FillLog): Remark[] {
+  const found = filled(log);
+  if (!found)
+    return [
+      'Which part of the cavity is filled is not known yet, so area and installed density are left for you to enter.',
+    ];
+  if (found.leavesOut.length === 0) return [];
+  return [
+    'Part of the cavity is not filled, so area and installed density of the whole would be false. Enter those of the part that is filled.',
+    ...found.leavesOut,
+    ...(found.bags.amount > 0
+      ? [said`The bags in what is filled make ${density(found.bags, plan, found)} there, by the fill log.`]
+      : []),
+  ];
 }
 
 export const receiptPart = part({
