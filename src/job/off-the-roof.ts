@@ -3,6 +3,7 @@ import type { Section } from '../calc/cavity/section.ts';
 import { EntriesClash } from '../calc/declare/calculation.ts';
 import { format } from '../quantity/format.ts';
 import { amountIn, type Quantity, quantity } from '../quantity/quantity.ts';
+import { checkOnce } from './entered-twice.ts';
 import type { JobValues } from './job-fields.ts';
 
 /** Half of a double home, and a single slope, rise from the eave to the far end. */
@@ -10,9 +11,9 @@ export const rises = (job: JobValues): boolean =>
   job.home.sections === 'double' || job.cavity.shape === 'one-slope';
 
 /**
- * Do the flues, vents and lights that were entered lie on this roof? Taken to lie at its edge, one typed wrong would be given its room where
- * nothing stands, and none where it does.
- * @throws EntriesClash for one beyond the eave.
+ * Do the flues, vents and lights that were entered lie on this roof, each once? Taken to lie at its edge, one typed wrong would be given its
+ * room where nothing stands, and none where it does.
+ * @throws EntriesClash for one beyond the eave, for a light beyond the end, and for what is entered twice.
  */
 export function checkOnTheRoof(job: JobValues, section: Section): void {
   const width = amountIn(section.width, 'in');
@@ -25,12 +26,20 @@ export function checkOnTheRoof(job: JobValues, section: Section): void {
       expected: 'a place on its slope, at most',
     });
   }
-  for (const [place, { from_eave }] of (job.ceiling.lights ?? []).entries())
+  const length = amountIn(job.home.length, 'in');
+  for (const [place, { along, from_eave }] of (job.ceiling.lights ?? []).entries()) {
+    refuseBeyond(along, length, {
+      field: `ceiling.lights.${place}.along`,
+      label: 'Place along the roof',
+      expected: 'a place between the ends of the roof, at most',
+    });
     refuseBeyond(from_eave, width, {
       field: `ceiling.lights.${place}.from_eave`,
       label: 'Distance from the eave',
       expected: 'a place in the ceiling, at most',
     });
+  }
+  checkOnce(job);
 }
 
 /** How far is it at the most from a peak to the eave of a side, across? Of depths that were measured the peak may be level for a while. */

@@ -4,10 +4,10 @@ import { exampleWith, told } from './entries.ts';
 const flue = (side: string, from_peak: string) => [
   { what: 'furnace flue', along: '46 ft 6 in', side, from_peak, across: '12 in' },
 ];
-const light = (from_eave: string) => ({
+const light = (from_eave: string, along = '12 ft') => ({
   'survey.lights': 'not rated, held clear',
   'ceiling.lights': [
-    { kind: 'light, not rated for contact', along: '12 ft', side: 'back', from_eave, across: '7 in' },
+    { kind: 'light, not rated for contact', along, side: 'back', from_eave, across: '7 in' },
   ],
 });
 
@@ -19,6 +19,8 @@ describe('what is entered beyond the edge of the roof is told, not moved to the 
     ['on the other side', { 'roof.obstacles': flue('front', '8 ft 2 1/8 in') }, 'roof.obstacles.0.from_peak'],
     ['a light at the far eave', light('13 ft 10 in'), undefined],
     ['a light beyond it', light('13 ft 11 in'), 'ceiling.lights.0.from_eave'],
+    ['a light at the far end', light('4 ft', '66 ft'), undefined],
+    ['a light beyond the far end', light('4 ft', '66 ft 1/8 in'), 'ceiling.lights.0.along'],
   ])('%s', (_, changes, field) => {
     const [sentence, ...others] = told(exampleWith(changes));
     expect(others).toEqual([]);
@@ -45,5 +47,35 @@ describe('what is entered beyond the edge of the roof is told, not moved to the 
     };
     expect(told(exampleWith({ ...level, 'roof.obstacles': flue('back', '2 ft') }))).toEqual([]);
     expect(told(exampleWith({ ...level, 'roof.obstacles': flue('front', '2 ft') }))).toEqual([]);
+  });
+});
+
+describe('what is entered twice is told, since its room would be taken off twice', () => {
+  const twice = (what: object, more: object) => [what, { ...what, ...more }];
+  const [one] = flue('back', '2 ft');
+  const vent = { ...one, what: 'plumbing vent' };
+  const [lamp] = light('4 ft')['ceiling.lights'];
+  const flues = (more: object) => ({ 'roof.obstacles': twice({ ...one }, more) });
+  const lights = (more: object) => ({ ...light('4 ft'), 'ceiling.lights': twice({ ...lamp }, more) });
+  test.each<[string, Record<string, unknown>, string | undefined]>([
+    ['a flue twice', flues({}), 'roof.obstacles.1.along'],
+    [
+      'its place in inches, its width another',
+      flues({ along: '558 in', across: '10 in' }),
+      'roof.obstacles.1.along',
+    ],
+    ['on the other side', flues({ side: 'front' }), undefined],
+    ['farther along', flues({ along: '50 ft' }), undefined],
+    ['farther down', flues({ from_peak: '3 ft' }), undefined],
+    ['a plumbing vent, which has no ring', { 'roof.obstacles': [one, vent, vent] }, undefined],
+    ['a light twice', lights({}), 'ceiling.lights.1.along'],
+    ['two lights', lights({ from_eave: '6 ft' }), undefined],
+  ])('%s', (_, changes, field) => {
+    const [sentence] = told(exampleWith(changes));
+    if (field === undefined) expect(sentence).toBeUndefined();
+    else {
+      expect(sentence).toContain(`(${field})`);
+      expect(sentence).toContain('a second time');
+    }
   });
 });
