@@ -20,7 +20,7 @@ export interface Ray {
   readonly length: number;
 }
 
-/** Minutes of the hour hand's whole round. */
+/** Minutes of the hour hand's whole round, and the step a direction is told in. */
 const ROUND = 720;
 const TIDY = 5;
 /** Fewer than four do not go round the clock; more than 36 stand closer than anyone can feed a hose. */
@@ -37,6 +37,12 @@ const clean = (value: number): number => (Math.abs(value) < 1e-12 ? 0 : value);
 export function towards(minutes: number): { readonly x: number; readonly y: number } {
   const angle = (minutes / ROUND) * 2 * Math.PI;
   return { x: clean(Math.sin(angle)), y: clean(Math.cos(angle)) };
+}
+
+/** What does the clock read, to the nearest five minutes, towards a place? @example readingTowards(1, 0) // => 180 */
+export function readingTowards(x: number, y: number): number {
+  const turned = Math.atan2(x, y) / (2 * Math.PI);
+  return (Math.round((turned * ROUND) / TIDY) * TIDY + ROUND) % ROUND;
 }
 
 /**
@@ -90,13 +96,20 @@ export function edgePlaces({ left, right, up, down }: Zone): [x: number, y: numb
 }
 
 /**
- * Does the stream come to a place from a push, its two ends included? In squares: a root for each of some ten thousand places took the time.
+ * How far is a place from a push, its two ends included, squared? A root for each of some ten thousand places took the time.
+ * @example fromRay({ minutes: 0, x: 0, y: 1, length: 2 }, 3, 6) // => 25
+ */
+export function fromRay({ x, y, length }: Ray, px: number, py: number): number {
+  const along = Math.min(length, Math.max(0, px * x + py * y));
+  return (px - along * x) ** 2 + (py - along * y) ** 2;
+}
+
+/**
+ * Does the stream come to a place from a push, its two ends included?
  * @example comesTo({ minutes: 0, x: 0, y: 1, length: 2 }, 3, 6, 5) // => true
  */
-export function comesTo({ x, y, length }: Ray, px: number, py: number, reach: number): boolean {
-  const along = Math.min(length, Math.max(0, px * x + py * y));
-  return (px - along * x) ** 2 + (py - along * y) ** 2 <= (reach * (1 + NOISE)) ** 2;
-}
+export const comesTo = (ray: Ray, px: number, py: number, reach: number): boolean =>
+  fromRay(ray, px, py) <= (reach * (1 + NOISE)) ** 2;
 
 /**
  * The places of the zone's edge that no push comes within the stream's reach of.

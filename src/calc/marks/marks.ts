@@ -13,7 +13,7 @@ import {
   type Ray,
   type Zone,
 } from './directions.ts';
-import { shareUnreached } from './unreached.ts';
+import { sharesUnreached } from './unreached.ts';
 
 /** On which hand does the starting end of the roof lie, as one stands at the opening and faces the ridge? */
 export const hands = ['right hand', 'left hand'] as const;
@@ -80,6 +80,8 @@ export interface HoseMarks {
   readonly missed: Quantity<'length'>;
   /** The share of the zone, less its rings, that no push brings the stream to: what belongs there is not blown from here. */
   readonly unreached: Quantity<'number'>;
+  /** What of it lies behind each ring, in the order of the opening's rings. */
+  readonly behind: readonly Quantity<'number'>[];
   readonly reach: QuantityRange<'length'>;
   /** Directions in which a ring lies within the hose's own width of the opening: nothing is pushed there. */
   readonly unpushed: readonly string[];
@@ -122,12 +124,13 @@ export function hoseMarks(opening: Opening, rules: Rulebook): HoseMarks {
   }
   const { rays, covers } = fewestDirections(zone, inches(streamReach), standOff);
   const stopped = rays.map((each) => {
-    const met = rings.flatMap(({ x, y, off }) => {
+    const met = rings.flatMap(({ x, y, off }, ring) => {
       const into = runsInto(x * each.x + y * each.y, x * each.y - y * each.x, off);
-      return into && into.from < each.length + standOff ? [into.from] : [];
+      return into && into.from < each.length + standOff ? [{ from: into.from, ring }] : [];
     });
-    const length = Math.max(0, met.length > 0 ? Math.min(...met) - standOff : each.length);
-    return { ray: { ...each, length }, stopsAtRing: met.length > 0 };
+    const [first] = met.sort((a, b) => a.from - b.from);
+    const length = Math.max(0, first ? first.from - standOff : each.length);
+    return { ray: { ...each, length }, whole: each, ring: first?.ring, stopsAtRing: first !== undefined };
   });
   // A ring within the hose's own width of the opening leaves no push that a tape could mark.
   const pushed = stopped.filter(
@@ -168,7 +171,7 @@ export function hoseMarks(opening: Opening, rules: Rulebook): HoseMarks {
   const whole = covers && rings.length === 0;
   const sent = stopped.map(({ ray }) => ray);
   const missed = whole ? 0 : outOfReach(sent, edgePlaces(zone), inches(streamReach)).length * EDGE_STEP;
-  const unreached = whole ? 0 : shareUnreached(zone, sent, drawn, inches(streamReach));
+  const unreached = whole ? undefined : sharesUnreached(zone, stopped, drawn, inches(streamReach));
   return {
     opening,
     told: rests,
@@ -188,11 +191,23 @@ export function hoseMarks(opening: Opening, rules: Rulebook): HoseMarks {
       byMethod(
         'places in the zone that no push comes within the stream’s reach of, of all outside a ring',
         rests,
-        100 * unreached,
+        100 * (unreached?.all ?? 0),
         'percent',
       ),
       'su',
       'Zone out of reach',
+    ),
+    behind: rings.map((_, place) =>
+      named(
+        byMethod(
+          'places in the zone that a push would come to, did the ring about this flue not stop it, of all outside a ring',
+          rests,
+          100 * (unreached?.behind[place] ?? 0),
+          'percent',
+        ),
+        `su${place + 1}`,
+        'Zone behind the flue',
+      ),
     ),
     reach,
     zone,

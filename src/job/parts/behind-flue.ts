@@ -1,5 +1,6 @@
 import { type Remark, said } from '../../calc/declare/remark.ts';
-import { clock } from '../../calc/marks/directions.ts';
+import { tooFewToTell } from '../../calc/fill/bags.ts';
+import { clock, readingTowards } from '../../calc/marks/directions.ts';
 import { type HoseMarks, seenFrom } from '../../calc/marks/marks.ts';
 import { keptOff, type Ring } from '../../calc/ways/flue-ring.ts';
 import { format } from '../../quantity/format.ts';
@@ -13,9 +14,6 @@ export interface Marked {
 }
 
 const two = { figures: 2 } as const;
-/** Minutes of the hour hand's whole round, and the step a direction is told in. */
-const ROUND = 720;
-const TIDY = 5;
 
 /**
  * What is said at each opening of a row about what lies behind a flue: at the one whose stream does not come there, how much of its fill to
@@ -25,9 +23,11 @@ const TIDY = 5;
 export function behindFlues(row: readonly Marked[]): readonly (readonly Remark[])[] {
   const remarks: Remark[][] = row.map(() => []);
   for (const [place, { name, bags, found }] of row.entries()) {
-    if (!(found.unreached.amount > 0) || !found.marks.some(({ stopsAtRing }) => stopsAtRing)) continue;
-    const held = named(times(bags, inUnit(found.unreached, '1')), 'nb', 'Bags that belong out of reach');
-    for (const ring of found.opening.rings ?? []) {
+    for (const [nth, ring] of (found.opening.rings ?? []).entries()) {
+      const share = found.behind[nth];
+      if (!share) continue;
+      const held = named(times(bags, inUnit(share, '1')), 'nb', 'Bags that belong behind the flue');
+      if (tooFewToTell(held)) continue;
       const beyond = inches(ring.along) > inches(found.opening.along) ? place + 1 : place - 1;
       const other = row[beyond];
       if (!other) {
@@ -49,7 +49,7 @@ export function behindFlues(row: readonly Marked[]): readonly (readonly Remark[]
 function towardsFlue(from: HoseMarks, ring: Ring, neighbour: string, held: Quantity<'pieces'>): Remark {
   const { opening, hose } = from;
   const { x, y } = seenFrom(opening, ring);
-  const minutes = (Math.round(((Math.atan2(x, y) / (2 * Math.PI)) * ROUND) / TIDY) * TIDY + ROUND) % ROUND;
+  const minutes = readingTowards(x, y);
   const standOff = opening.standOff ? inches(opening.standOff) : 0;
   const mark = byMethod(
     'from the opening to the ring about the flue, less the stand-off',

@@ -1,10 +1,12 @@
 import { describe, expect, test } from 'vitest';
 import { fewestDirections, type Ray, type Zone } from '../../../src/calc/marks/directions.ts';
-import { shareUnreached } from '../../../src/calc/marks/unreached.ts';
+import { sharesUnreached } from '../../../src/calc/marks/unreached.ts';
 
 /** A push straight to the right, of this length in inches. */
 const right = (length: number): Ray => ({ minutes: 180, x: 1, y: 0, length });
 const strip: Zone = { left: 0, right: 200, up: 20, down: 20 };
+/** Pushes that no ring stops. */
+const free = (rays: readonly Ray[]) => rays.map((ray) => ({ ray, whole: ray, ring: undefined }));
 
 /**
  * By hand: a strip 200 in long and 40 in wide, its stream 20 in to the sides. A push of 100 in serves 100 in of it whole, and the half
@@ -31,11 +33,51 @@ describe('what no push comes to is left of the zone', () => {
     ],
   ])('%s', (_, rays, rings, share) => {
     // Squares of 2 in along a round border: half a square of 4 in2 along some 60 in of it, of 8000 in2.
-    expect(Math.abs(shareUnreached(strip, rays, rings, 20) - share)).toBeLessThan(0.008);
+    expect(Math.abs(sharesUnreached(strip, free(rays), rings, 20).all - share)).toBeLessThan(0.008);
   });
 
   test('nothing of a zone that its directions cover', () => {
     const zone: Zone = { left: 84, right: 84, up: 99, down: 67 };
-    expect(shareUnreached(zone, fewestDirections(zone, 24, 6).rays, [], 24)).toBe(0);
+    expect(sharesUnreached(zone, free(fewestDirections(zone, 24, 6).rays), [], 24).all).toBe(0);
+  });
+
+  /**
+   * By hand: a push to the right stops after 100 of 200 in, one to the left after 120. Past them 100 and 80 in by 40 stay out of reach, less
+   * the half round of 20 in past each end, and less the ring of 10 in in each: of 400 by 40 in less the two rings.
+   */
+  test('each place is left behind the ring that stops the push which would come there', () => {
+    const both: Zone = { left: 200, right: 200, up: 20, down: 20 };
+    const left = (length: number): Ray => ({ minutes: 540, x: -1, y: 0, length });
+    const rings = [
+      { x: -160, y: 0, radius: 10 },
+      { x: 140, y: 0, radius: 10 },
+    ];
+    const { all, behind } = sharesUnreached(
+      both,
+      [
+        { ray: right(100), whole: right(200), ring: 1 },
+        { ray: left(120), whole: left(200), ring: 0 },
+      ],
+      rings,
+      20,
+    );
+    const zone = 400 * 40 - 2 * 100 * Math.PI;
+    const [byLeft, byRight] = [80, 100].map((rest) => rest * 40 - 200 * Math.PI - 100 * Math.PI);
+    expect(Math.abs((behind[0] ?? 0) - (byLeft ?? 0) / zone)).toBeLessThan(0.008);
+    expect(Math.abs((behind[1] ?? 0) - (byRight ?? 0) / zone)).toBeLessThan(0.008);
+    expect((behind[0] ?? 0) + (behind[1] ?? 0)).toBeCloseTo(all, 12);
+  });
+
+  test('what no push would come to were no ring there lies behind none', () => {
+    const rings = [{ x: 120, y: 0, radius: 10 }];
+    const { all, behind } = sharesUnreached(
+      strip,
+      [{ ray: right(100), whole: right(150), ring: 0 }],
+      rings,
+      20,
+    );
+    // Of 200 in the last 50, less a half round, stay out of reach in any case.
+    const zone = 200 * 40 - 100 * Math.PI;
+    expect(Math.abs(all - (behind[0] ?? 0) - (2000 - 200 * Math.PI) / zone)).toBeLessThan(0.008);
   });
 });
