@@ -1,5 +1,5 @@
 import { tooFewToTell } from '../calc/fill/bags.ts';
-import { type OpeningSoFar, openingSoFar, tooFewToJudge } from '../calc/log/opening.ts';
+import { type OpeningSoFar, openingSoFar, QUARTER, tooFewToJudge } from '../calc/log/opening.ts';
 import {
   amountIn,
   compare,
@@ -74,7 +74,7 @@ export const toBlow = (opening: Opening): Quantity<'volume'> =>
   shut(opening) ? opening.volume : opening.reached;
 
 /** Does the plan still ask for bags here? */
-const isOpen = ({
+export const isOpen = ({
   state,
   notFilled,
 }: Pick<LoggedOpening, 'state'> & Partial<Pick<LoggedOpening, 'notFilled'>>): boolean =>
@@ -135,7 +135,7 @@ function verdictWithin({ notFilled, state, bags }: LoggedOpening): LoggedOpening
   return bags.amount === 0 ? 'not begun' : 'filling';
 }
 
-const QUARTER_BAG = quantity(0.25, 'bag');
+const QUARTER_BAG = quantity(QUARTER, 'bag');
 
 /**
  * An opening of a stretch: whether it is light or heavy is told of the stretch alone. A count begins and ends at the nearest quarter, so only

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { sharedOut, tooFewToJudge } from '../../src/calc/log/opening.ts';
+import { tooFewToJudge } from '../../src/calc/log/opening.ts';
+import { countedOn } from '../../src/calc/log/together.ts';
 import { fillLog } from '../../src/job/fill-log.ts';
 import { jobSheet } from '../../src/job/sheet.ts';
 import { quantity } from '../../src/quantity/quantity.ts';
@@ -26,6 +27,10 @@ const entry = (side: string, opening: number, bags: number, state = 'full') => (
   bags: `${bags} bags`,
   state,
 });
+
+/** Openings of which each takes so many bags, and has none yet. */
+const untouched = (planned: readonly number[]) =>
+  planned.map((each) => ({ bags: 0, planned: each, open: true }));
 
 describe('bays that take too little to be judged alone are judged together', () => {
   test('a bag or so is little, by the share that counts as near enough', () => {
@@ -58,7 +63,7 @@ describe('bays that take too little to be judged alone are judged together', () 
     ['a fifth more', half(all * 1.2), 'full, heavy'],
     ['a fifth less', half(all * 0.8), 'full, light'],
   ])('%s', (_, bags, verdict) => {
-    const shares = sharedOut(bags, planned);
+    const shares = countedOn(untouched(planned), bags);
     const entries = shares.map((each, place) => entry('back', place + 1, each));
     const log = fillLog(bayed(entries), rules);
     expect(log.stretches[0]?.verdict).toBe(verdict);
@@ -75,24 +80,69 @@ describe('bays that take too little to be judged alone are judged together', () 
   });
 });
 
-test('what is shared out is in quarters, adds up, and is no farther from its share than a quarter', () => {
-  fc.assert(
-    fc.property(
-      fc.integer({ min: 0, max: 400 }),
-      fc.array(fc.double({ min: 0.05, max: 3, noNaN: true }), { minLength: 1, maxLength: 8 }),
-      (quarters, planned) => {
-        const bags = quarters / 4;
-        const shares = sharedOut(bags, planned);
-        const all = planned.reduce((sum, each) => sum + each, 0);
-        expect(shares.reduce((sum, each) => sum + each, 0)).toBe(bags);
-        for (const [place, share] of shares.entries()) {
-          expect(share).toBeGreaterThanOrEqual(0);
-          expect(share * 4).toBe(Math.round(share * 4));
-          expect(Math.abs(share - (bags * (planned[place] ?? 0)) / all)).toBeLessThanOrEqual(0.25 + 1e-9);
-        }
-      },
-    ),
+describe('a count of openings together', () => {
+  const bay = (bags: number, open = true, planned = 0.7) => ({ bags, planned, open });
+  const closed = [bay(1, false), bay(1, false), bay(1, false)];
+  test.each<[string, Parameters<typeof countedOn>[0], number, readonly number[]]>([
+    [
+      'a quarter more goes into an open one, and what was counted at closed ones stays',
+      [...closed, bay(0), bay(0), bay(0), bay(0)],
+      0.25,
+      [1, 1, 1, 0.25, 0, 0, 0],
+    ],
+    ['the next goes to the one that is behind', [...closed, bay(0.25), bay(0)], 0.25, [1, 1, 1, 0.25, 0.25]],
+    ['what was counted at an open one stays too', [bay(0.75), bay(0), bay(0)], 0.5, [0.75, 0.25, 0.25]],
+    ['the one that takes more gets more', [bay(0, true, 0.6), bay(0, true, 1.2)], 0.75, [0.25, 0.5]],
+    [
+      'a quarter less comes from the open one that is ahead',
+      [...closed, bay(0.25), bay(0.5)],
+      -0.25,
+      [1, 1, 1, 0.25, 0.25],
+    ],
+    ['with nothing in the open ones nothing is taken', [...closed, bay(0), bay(0)], -0.25, [1, 1, 1, 0, 0]],
+    ['nor more than they have', [...closed, bay(0.25), bay(0.25)], -1, [1, 1, 1, 0, 0]],
+    ['with none open nothing changes', closed, 1, [1, 1, 1]],
+  ])('%s', (_, openings, more, expected) => {
+    expect(countedOn(openings, more)).toEqual(expected);
+  });
+
+  const openings = fc.array(
+    fc.record({
+      bags: fc.integer({ min: 0, max: 12 }).map((quarters) => quarters / 4),
+      planned: fc.double({ min: 0.05, max: 3, noNaN: true }),
+      open: fc.boolean(),
+    }),
+    { minLength: 1, maxLength: 8 },
   );
+  const sum = (all: readonly number[]) => all.reduce((running, each) => running + each, 0);
+
+  test('is in quarters, adds up, and leaves closed ones alone', () => {
+    fc.assert(
+      fc.property(openings, fc.integer({ min: -60, max: 60 }), (before, quarters) => {
+        const after = countedOn(before, quarters / 4);
+        const inOpen = sum(before.filter(({ open }) => open).map(({ bags }) => bags));
+        const more = before.some(({ open }) => open) ? Math.max(quarters / 4, -inOpen) : 0;
+        expect(sum(after)).toBe(sum(before.map(({ bags }) => bags)) + more);
+        for (const [place, bags] of after.entries()) {
+          const was = before[place];
+          expect(bags).toBeGreaterThanOrEqual(0);
+          expect(bags * 4).toBe(Math.round(bags * 4));
+          if (!was?.open) expect(bags).toBe(was?.bags);
+          else expect(Math.sign(bags - was.bags) * Math.sign(quarters)).toBeGreaterThanOrEqual(0);
+        }
+      }),
+    );
+  });
+
+  test('from nothing gives each its share by the plan, to half a bag', () => {
+    fc.assert(
+      fc.property(openings, fc.integer({ min: 0, max: 400 }), (some, quarters) => {
+        const planned = some.map((each) => each.planned);
+        for (const [place, bags] of countedOn(untouched(planned), quarters / 4).entries())
+          expect(Math.abs(bags - ((quarters / 4) * (planned[place] ?? 0)) / sum(planned))).toBeLessThan(0.5);
+      }),
+    );
+  });
 });
 
 describe('the sums of a log add up to its plan', () => {

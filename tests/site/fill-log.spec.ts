@@ -120,6 +120,47 @@ test('small bays are counted together, on a page that a thumb gets through', ONC
   await expect(page.getByRole('region', { name: 'Bay 1, back side', exact: true })).toBeVisible();
 });
 
+test(
+  'a count of bays together leaves those alone that were counted and closed one by one',
+  ONCE,
+  async ({ page }) => {
+    await page.setViewportSize({ width: 360, height: 740 });
+    await page.goto('/plan/ways-in/');
+    await page.locator('#field-ways-chosen').selectOption('lifted roof edge');
+    await page.locator('#field-ways-edges').selectOption('both edges');
+    await page
+      .getByRole('navigation', { name: 'Sheets of this job' })
+      .getByRole('link', { name: 'Fill log' })
+      .click();
+    const first = page.getByRole('region', { name: /^Bays 1 to \d, back side$/ });
+    await first.getByText('One by one').click();
+    const bay = (number: number) =>
+      page.getByRole('region', { name: `Bay ${number}, back side`, exact: true });
+    for (const number of [1, 2]) {
+      await bay(number).getByRole('button', { name: '+ 1 bag' }).click();
+      await bay(number).getByRole('button', { name: 'It is full' }).click();
+    }
+    const bar = page.getByRole('region', { name: /^At hand: bays 1 to/ });
+    await bar.getByRole('button', { name: '+ 1/4 bag' }).click();
+    const untouched = async () => {
+      for (const number of [1, 2]) {
+        await expect(bay(number).locator('output').first()).toContainText('1 bag of');
+        await expect(bay(number).getByRole('button', { name: 'Full: open it again' })).toBeVisible();
+      }
+    };
+    await untouched();
+    await expect(bay(3).locator('output').first()).toContainText('1/4 bag of');
+    // The first counter of the stretch is its own.
+    const less = first.getByRole('button', { name: '− 1/4 bag' }).first();
+    await less.click();
+    await expect(bay(3).locator('output').first()).toContainText('0 bags of');
+    await expect(less).toBeDisabled();
+    await first.getByRole('button', { name: 'It is full' }).first().click();
+    await first.getByRole('button', { name: 'Full: open it again' }).first().click();
+    await expect(bay(1).locator('output').first()).toContainText('1 bag of');
+  },
+);
+
 test('an opening that nothing goes into says why, and asks for no more', ONCE, async ({ page }) => {
   await page.goto('/plan/fill-log/');
   const toGo = page.locator('#plan .figures').first();

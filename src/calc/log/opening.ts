@@ -54,7 +54,8 @@ export interface OpeningSoFar {
   readonly cautions: readonly CautionId[];
 }
 
-const QUARTER = 0.25;
+/** Of a bag, as it is counted. */
+export const QUARTER = 0.25;
 /** A count to the nearest quarter may be off by this, however little an opening takes. */
 const HALF_A_QUARTER = quantity(QUARTER / 2, 'bag');
 /** Bags are counted in quarters; floating arithmetic makes a quarter a trillionth more here and there. */
@@ -67,20 +68,6 @@ const NOISE = 1e-9;
  */
 export const tooFewToJudge = (planned: Quantity<'pieces'>, rules: Rulebook): boolean =>
   compare(times(planned, rules.value('fill.bag.near-enough')), HALF_A_QUARTER) < 0;
-
-/**
- * Bags that went into several openings together, shared out among them as the plan has it, in quarters that add up to all of them.
- * By hand: 1 bag over two alike.
- * @example sharedOut(1, [0.7, 0.7]) // => [0.5, 0.5]
- */
-export function sharedOut(bags: number, planned: readonly number[]): number[] {
-  const all = planned.reduce((sum, each) => sum + each, 0);
-  const inQuartersSoFar = (some: readonly number[]) =>
-    Math.round((bags * some.reduce((sum, each) => sum + each, 0)) / (all * QUARTER)) * QUARTER;
-  return planned.map(
-    (_, place) => inQuartersSoFar(planned.slice(0, place + 1)) - inQuartersSoFar(planned.slice(0, place)),
-  );
-}
 
 /** Are these bags a whole number of quarters? @example inQuarters(quantity(2.75, 'bag')) // => true */
 export function inQuarters(bags: Quantity<'pieces'>): boolean {

@@ -1,8 +1,9 @@
 import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
 import { type Entries, listAt } from '../../calc/declare/entries.ts';
-import { inQuarters, sharedOut } from '../../calc/log/opening.ts';
-import { fillLog, type LoggedOpening, type LoggedStretch } from '../../job/fill-log.ts';
+import { inQuarters, QUARTER } from '../../calc/log/opening.ts';
+import { countedOn } from '../../calc/log/together.ts';
+import { fillLog, isOpen, type LoggedOpening, type LoggedStretch } from '../../job/fill-log.ts';
 import { jobFields } from '../../job/job-fields.ts';
 import { openingOf } from '../../job/openings.ts';
 import type { WorkedJob } from '../../job/planned.ts';
@@ -45,10 +46,11 @@ export function FillLogView({ plan, entries, set }: SheetViewProps): JSX.Element
   const [touched, setTouched] = useState<string | undefined>();
   const atHand =
     // One that was closed as full takes no more.
-    log.openings.find((each) => each.opening.name === touched && takesMore(each)) ??
-    log.openings.find(takesMore) ??
+    log.openings.find((each) => each.opening.name === touched && isOpen(each)) ??
+    log.openings.find(isOpen) ??
     log.openings[0];
   const changeAll = (changes: readonly Change[]) => {
+    if (changes.length === 0) return;
     setTouched(changes[0]?.of.opening.name);
     const after = [...kept];
     for (const { of, bags, state, notFilled } of changes) {
@@ -152,10 +154,11 @@ export function FillLogView({ plan, entries, set }: SheetViewProps): JSX.Element
         <AtHand
           name={stretchAtHand?.name ?? atHand.opening.name}
           of={stretchAtHand ?? atHand}
-          change={(bags) =>
+          takes={!stretchAtHand || isOpen(stretchAtHand)}
+          change={(more) =>
             stretchAtHand
-              ? changeAll(sharesOf(stretchAtHand, bags, stretchAtHand.state))
-              : change(atHand, bags, atHand.state)
+              ? changeAll(counted(stretchAtHand, more))
+              : change(atHand, atHand.bags.amount + more, atHand.state)
           }
         />
       ) : null}
@@ -179,9 +182,9 @@ const Counted = ({ label, of }: { readonly label: string; readonly of: Quantity<
 );
 
 const steps = [
-  [0.25, '1/4 bag'],
-  [0.5, '1/2 bag'],
-  [1, '1 bag'],
+  [QUARTER, '1/4 bag'],
+  [2 * QUARTER, '1/2 bag'],
+  [4 * QUARTER, '1 bag'],
 ] as const;
 
 /** What becomes of the entry of an opening. */
@@ -192,21 +195,28 @@ interface Change {
   readonly notFilled: string | undefined;
 }
 
-const takesMore = ({ state, notFilled }: LoggedOpening): boolean => state !== 'full' && !notFilled;
-
 interface OpeningProps {
   readonly of: LoggedOpening;
   readonly change: (bags: number, state: LoggedOpening['state'], notFilled?: string) => void;
 }
 
-/** What becomes of each opening of a stretch that takes so many bags. */
-const sharesOf = ({ openings }: LoggedStretch, bags: number, state: string): Change[] => {
-  const planned = openings.map((each) => each.planned.amount);
-  const shares = sharedOut(bags, planned);
-  return openings.map((of, place) => ({ of, bags: shares[place] ?? 0, state, notFilled: undefined }));
+/** What becomes of the openings of a stretch that takes so many bags more, or less, all together: of those that are open. */
+const counted = ({ openings }: LoggedStretch, more: number): Change[] => {
+  const after = countedOn(
+    openings.map((each) => ({ bags: each.bags.amount, planned: each.planned.amount, open: isOpen(each) })),
+    more,
+  );
+  return openings.flatMap((of, place) => {
+    const bags = after[place] ?? of.bags.amount;
+    return bags === of.bags.amount ? [] : [{ of, bags, state: of.state, notFilled: of.notFilled }];
+  });
 };
 
-/** Openings that each take too little to be judged alone, counted together; what they were counted is shared out among them. */
+/** What becomes of the openings of a stretch that is closed, or opened again: each keeps its count. */
+const turned = ({ openings }: LoggedStretch, state: LoggedStretch['state']): Change[] =>
+  openings.map((of) => ({ of, bags: of.bags.amount, state, notFilled: of.notFilled }));
+
+/** Openings that each take too little to be judged alone, counted together: what goes in is shared out among those that are open. */
 function Stretch({
   of,
   change,
@@ -216,12 +226,17 @@ function Stretch({
   readonly change: (changes: readonly Change[]) => void;
   readonly view: (of: LoggedOpening) => JSX.Element;
 }): JSX.Element {
-  const bags = of.bags.amount;
   return (
     <section class="opening" aria-label={of.name}>
       <h2>{of.name}, counted together</h2>
       <SoFar of={of} />
-      <Counter bags={bags} state={of.state} change={(all, state) => change(sharesOf(of, all, state))} />
+      <Counter
+        takes={isOpen(of)}
+        gives={of.openings.some((each) => isOpen(each) && each.bags.amount > 0)}
+        state={of.state}
+        count={(more) => change(counted(of, more))}
+        turn={(state) => change(turned(of, state))}
+      />
       <dl class="figures">
         <Row label="Density once spread through them" of={of.density} />
         <Row
@@ -234,7 +249,7 @@ function Stretch({
           <>
             <p>
               Each takes too little for a count in quarters to tell light from heavy, so they are judged
-              together. A count of all of them shares the bags out anew.
+              together. What is counted for all of them goes into those that are not full.
             </p>
             {of.openings.map(view)}
           </>
@@ -263,33 +278,33 @@ const SoFar = ({
 
 /** The taps of an opening, or of several that are counted together. */
 const Counter = ({
-  bags,
+  takes = true,
+  gives,
   state,
-  change,
+  count,
+  turn,
 }: {
-  readonly bags: number;
+  /** Can more be counted, and less? */
+  readonly takes?: boolean;
+  readonly gives: boolean;
   readonly state: LoggedOpening['state'];
-  readonly change: (bags: number, state: LoggedOpening['state']) => void;
+  readonly count: (more: number) => void;
+  readonly turn: (state: LoggedOpening['state']) => void;
 }): JSX.Element => (
   <p class="counter">
     {steps.map(([step, words]) => (
-      <button key={words} type="button" onClick={() => change(bags + step, state)}>
+      <button key={words} type="button" disabled={!takes} onClick={() => count(step)}>
         + {words}
       </button>
     ))}
-    <button
-      type="button"
-      class="plain"
-      disabled={bags === 0}
-      onClick={() => change(Math.max(0, bags - 0.25), state)}
-    >
+    <button type="button" class="plain" disabled={!gives} onClick={() => count(-QUARTER)}>
       − 1/4 bag
     </button>
     <button
       type="button"
       class="plain"
       aria-pressed={state === 'full'}
-      onClick={() => change(bags, state === 'full' ? 'filling' : 'full')}
+      onClick={() => turn(state === 'full' ? 'filling' : 'full')}
     >
       {state === 'full' ? 'Full: open it again' : 'It is full'}
     </button>
@@ -300,11 +315,14 @@ const Counter = ({
 const AtHand = ({
   name,
   of,
+  takes,
   change,
 }: {
   readonly name: string;
   readonly of: Pick<LoggedOpening, 'bags' | 'planned'>;
-  readonly change: (bags: number) => void;
+  /** Can more be counted? */
+  readonly takes: boolean;
+  readonly change: (more: number) => void;
 }): JSX.Element => (
   <section class="at-hand" aria-label={`At hand: ${name.toLowerCase()}`}>
     <p>
@@ -312,7 +330,7 @@ const AtHand = ({
     </p>
     <p class="counter">
       {steps.map(([step, words]) => (
-        <button key={words} type="button" onClick={() => change(of.bags.amount + step)}>
+        <button key={words} type="button" disabled={!takes} onClick={() => change(step)}>
           + {words}
         </button>
       ))}
@@ -329,10 +347,15 @@ function Opening({ of, change }: OpeningProps): JSX.Element {
         {name}, {from[what]} {format(at, tape)}
       </h2>
       <SoFar of={of} />
-      <Counter bags={bags} state={of.state} change={(now, state) => change(now, state)} />
+      <Counter
+        gives={bags > 0}
+        state={of.state}
+        count={(more) => change(Math.max(0, bags + more), of.state)}
+        turn={(state) => change(bags, state)}
+      />
       <dl class="figures">
         <Row label="Density once spread through its stretch" of={of.density} />
-        <Row label={takesMore(of) ? 'Bags the plan still asks for' : 'Bags short of the plan'} of={of.left} />
+        <Row label={isOpen(of) ? 'Bags the plan still asks for' : 'Bags short of the plan'} of={of.left} />
       </dl>
       {of.state === 'full' ? null : (
         <div class="field">
