@@ -1,3 +1,4 @@
+import { engineersLoad } from '../calc/ceiling/load.ts';
 import type { CautionId } from '../generated/rule-types.ts';
 import { compare } from '../quantity/quantity.ts';
 import type { Rulebook } from '../rulebook/rulebook.ts';
@@ -19,21 +20,43 @@ export interface Settling {
 export const settling = (plan: WorkedJob, rules: Rulebook): readonly Settling[] =>
   heldBy(plan).map(({ id }) => ({
     id,
-    entries: waysTo(id, plan, rules).map((field) => ({ field, label: labelAt(field) ?? field })),
+    entries: waysTo(id, plan, rules).map((field) => ({ field, label: called(field) })),
   }));
+
+/** An entry by its name; of the old insulation with its group, since the fill has a density too. */
+function called(field: string): string {
+  const [group = ''] = field.split('.');
+  const label = labelAt(field) ?? field;
+  return group === 'old' ? `${labelAt(group)}: ${label.toLowerCase()}` : label;
+}
+
+const ENGINEERS = ['ceiling.engineer_load', 'ceiling.engineer'];
 
 function waysTo(id: CautionId, plan: WorkedJob, rules: Rulebook): readonly string[] {
   const { job, readiness } = plan;
-  if (id === 'caution.ceiling.unrated')
-    return ['ceiling.board', 'ceiling.framing', 'ceiling.engineer_load', 'ceiling.engineer'];
-  if (id === 'caution.ceiling.overloaded') {
-    const blownHeavier = compare(densityBlown(job, rules), job.fill.density) > 0;
-    return ['fill.density', ...(blownHeavier ? ['machine.fills'] : []), 'ceiling.board', 'ceiling.framing'];
-  }
+  if (id === 'caution.ceiling.unrated') return ['ceiling.board', 'ceiling.framing', ...ENGINEERS];
+  if (id === 'caution.ceiling.overloaded') return waysToLighter(plan, rules);
   const conditions = readiness.openStops.filter(({ caution }) => caution === id);
   return conditions.flatMap(({ name }) =>
     name === 'roof_carries' && job.survey.roof_carries === 'nobody goes on it'
       ? ['ways.chosen', 'survey.roof_carries']
       : [`survey.${name}`],
   );
+}
+
+/** What weighs on the ceiling, and what says how much it may carry. */
+function waysToLighter({ job, load }: WorkedJob, rules: Rulebook): readonly string[] {
+  // Under old insulation that is too heavy by itself no fill passes, however light and shallow.
+  const fillCanPass = load.highestDensity !== undefined;
+  const blownHeavier = compare(densityBlown(job, rules), job.fill.density) > 0;
+  const pressed = load.old !== undefined && job.heat.old_condition === 'pressed by the new fill';
+  return [
+    ...(fillCanPass ? ['fill.density'] : []),
+    ...(fillCanPass && blownHeavier ? ['machine.fills'] : []),
+    ...(load.old ? ['old.depth', 'old.density'] : []),
+    ...(fillCanPass && pressed ? ['heat.pressed_depth'] : []),
+    'ceiling.board',
+    'ceiling.framing',
+    ...(load.limit === engineersLoad(job.ceiling) ? ENGINEERS : []),
+  ];
 }

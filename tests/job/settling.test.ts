@@ -37,15 +37,58 @@ describe('each stop leads to the entries that settle it', () => {
     [
       'a fill too heavy',
       { 'fill.density': '1.95 lb/ft3' },
-      ['fill.density', 'ceiling.board', 'ceiling.framing'],
+      ['fill.density', 'old.depth', 'old.density', 'heat.pressed_depth', 'ceiling.board', 'ceiling.framing'],
     ],
     [
       'a machine that blows too heavy',
-      { 'machine.fills': [{ gross: '18 lb', tare: '10 lb' }] },
+      { 'machine.fills': [{ gross: '18 lb', tare: '10 lb' }], old: {}, heat: {} },
       ['fill.density', 'machine.fills', 'ceiling.board', 'ceiling.framing'],
+    ],
+    [
+      'a fill too heavy over old insulation that lies loose',
+      {
+        'fill.density': '2.2 lb/ft3',
+        'heat.old_condition': 'lies loose at its full depth',
+        'heat.pressed_depth': '',
+      },
+      ['fill.density', 'old.depth', 'old.density', 'ceiling.board', 'ceiling.framing'],
+    ],
+    // By hand: 4/12 · 8 = 2.67 of the 2.2 lb/ft2 that the board carries: no fill passes, however light.
+    [
+      'old insulation too heavy by itself',
+      { 'old.depth': '4 in', 'old.density': '8 lb/ft3' },
+      ['old.depth', 'old.density', 'ceiling.board', 'ceiling.framing'],
+    ],
+    // By hand: at the 1.525 lb/ft3 that the machine blows, 1.800625 lb/ft2 lie on it, of the 1.8 of the paper.
+    [
+      'a load beyond an engineer’s',
+      { ...given, 'ceiling.engineer_load': '1.8 lb/ft2' },
+      [
+        'fill.density',
+        'machine.fills',
+        'old.depth',
+        'old.density',
+        'heat.pressed_depth',
+        'ceiling.board',
+        'ceiling.framing',
+        'ceiling.engineer_load',
+        'ceiling.engineer',
+      ],
     ],
   ])('%s', (_, changes, expected) => {
     expect(ways(changes)).toEqual(expected);
+  });
+
+  test('old insulation by its group too, since the fill has a density of its own', () => {
+    const [stop] = settling(planOf(exampleWith({ 'fill.density': '1.95 lb/ft3' })), rules);
+    expect(stop?.entries.map(({ label }) => label)).toEqual([
+      'Density wanted',
+      'Old insulation: depth',
+      'Old insulation: density',
+      'Depth once pressed',
+      'Ceiling board',
+      'Framing of the ceiling',
+    ]);
   });
 
   test('on the text sheet by their names', () => {
