@@ -17,6 +17,7 @@ import { materialFields } from '../calc/fill/fields.ts';
 import { alongFields } from '../calc/holes/fields.ts';
 import { bagsBlown, openingState } from '../calc/log/declaration.ts';
 import { ways } from '../calc/ways/compare.ts';
+import { mostBays } from './most-bays.ts';
 import { partFieldGroups } from './part-fields.ts';
 
 /** A recessed light and where it stands. */
@@ -46,6 +47,12 @@ const OF_EXAMPLE = {
   receipt: cameWith,
 } as const;
 
+const LONGEST_ROOF = '200 ft';
+/** Of all ways in the lifted edge makes the most openings: a bay between two trusses. */
+const MOST_BAYS = mostBays(LONGEST_ROOF);
+/** Back and front. */
+const SIDES = 2;
+
 /** Everything a job file holds, declared once: the planner's form, the file's reader and its JSON Schema are made from it. */
 export const jobFields = {
   name: wordsField('Job', 'What you call it: a street, a number.', '14 Larkspur Lane'),
@@ -58,7 +65,9 @@ export const jobFields = {
       'A double-section home is worked one section at a time, with a row of holes on each.',
       ['single', 'double'],
     ),
-    length: lengthField('L', 'Length of the roof', 'Along the ridge, from end to end.', '66 ft'),
+    length: lengthField('L', 'Length of the roof', 'Along the ridge, from end to end.', '66 ft', {
+      most: LONGEST_ROOF,
+    }),
   }),
   cavity: groupField('The cavity', 'Measured through a fan, a light or the gable.', sectionFields),
   roof: groupField(
@@ -116,7 +125,10 @@ export const jobFields = {
       {
         way: optional(choiceField('Way in', 'The way that was taken then. Left empty, roof holes.', ways)),
         side: choiceField('Side', 'The row, section or edge that the opening is in.', ['back', 'front']),
-        opening: countField('Opening', 'Its number in the plan.', '1', { least: 1, most: 99 }),
+        opening: countField('Opening', 'Its number in the plan.', '1', {
+          least: 1,
+          most: MOST_BAYS,
+        }),
         bags: bagsBlown,
         state: openingState,
         not_filled: optional(
@@ -127,8 +139,7 @@ export const jobFields = {
           ]),
         ),
       },
-      // A bay every 16 in on both edges of the longest home, and a few more.
-      160,
+      SIDES * MOST_BAYS,
     ),
   }),
   ...partFieldGroups,

@@ -9,8 +9,8 @@ import { jobFile, LARGEST_JOB, type OpenedJob, openJobFile } from './job-file.ts
 const CARRIED = 'carried=';
 const LINK_VERSION = 1;
 
-/** The longest fragment that is read; a job of the largest size is shorter. */
-const LONGEST = 300_000;
+/** The longest fragment that is read: a job of the largest size, four letters for three bytes, and what stands before and after it. */
+const LONGEST = Math.ceil((LARGEST_JOB * 4) / 3) + 100;
 
 /** Does a fragment carry a job? @example carriesJob('carried=1.p.e30.xxxx') // => true */
 export const carriesJob = (fragment: string): boolean => fragment.startsWith(CARRIED);

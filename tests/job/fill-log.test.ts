@@ -62,7 +62,7 @@ describe('the bags of a job as they go in', () => {
   test.each([
     [openings([1, '6.8 bags', 'full']), 'log.openings.0.bags', 'whole quarters'],
     [openings([1, '6 bags', 'full'], [1, '2 bags', 'full']), 'log.openings.1.opening', 'a second time'],
-    [openings([0, '6 bags', 'full']), 'log.openings.0.opening', 'a whole number from 1 to 99'],
+    [openings([0, '6 bags', 'full']), 'log.openings.0.opening', 'a whole number from 1 to 1201'],
     [openings([1, '6 lb', 'full']), 'log.openings.0.bags', 'a count such as 3.25 bags'],
   ])('%j is told off at %s', (list, field, words) => {
     const [sentence = ''] = told(exampleWith({ 'log.openings': list }));

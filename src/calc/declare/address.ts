@@ -4,7 +4,9 @@
  */
 
 const MOST_PAIRS = 2000;
+/** A place farther on has to follow on the one before it; and so many may be left out in all: few letters must not make millions of entries. */
 const MOST_PLACES = 200;
+const MOST_GAPS = 2000;
 const PLACE = /^(0|[1-9]\d*)$/;
 const FORBIDDEN = new Set(['__proto__', 'constructor', 'prototype']);
 
@@ -28,22 +30,30 @@ export const addressOf = (entries: unknown): string => new URLSearchParams(leave
 export function entriesIn(address: string, most = MOST_PAIRS): Record<string, unknown> | undefined {
   const pairs = [...new URLSearchParams(address)].slice(0, most);
   const root: Record<string, unknown> = {};
+  const room = { gaps: MOST_GAPS };
   let any = false;
   for (const [way, value] of pairs) {
     const keys = way.split('.');
     if (value === '' || keys.length > 6 || keys.some((key) => key === '' || FORBIDDEN.has(key))) continue;
-    if (put(root, keys, value)) any = true;
+    if (put(root, keys, value, room)) any = true;
   }
   return any ? root : undefined;
 }
 
-function put(root: Record<string, unknown>, keys: readonly string[], value: string): boolean {
+function put(
+  root: Record<string, unknown>,
+  keys: readonly string[],
+  value: string,
+  room: { gaps: number },
+): boolean {
   let at: Record<string, unknown> | unknown[] = root;
   for (const [place, key] of keys.entries()) {
     if (Array.isArray(at)) {
-      if (!(PLACE.test(key) && Number(key) < MOST_PLACES)) return false;
+      const gap = PLACE.test(key) ? Number(key) - at.length : Number.POSITIVE_INFINITY;
+      if (gap > room.gaps || (gap > 0 && Number(key) >= MOST_PLACES)) return false;
       // A list without gaps: an entry that is left out is an empty one, and is complained of as such.
-      while (at.length < Number(key)) at.push({});
+      for (let left = gap; left > 0; left--) at.push({});
+      room.gaps -= Math.max(0, gap);
     }
     const holder = at as Record<string, unknown>;
     if (place === keys.length - 1) {

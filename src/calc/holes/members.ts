@@ -8,8 +8,8 @@ import { TIE } from './marks.ts';
 /** What is told of a roof along its length: its trusses, its seams, what stands through it. */
 export type AlongValues = Values<typeof alongFields>;
 
-/** Nothing on a roof stands closer than this; a smaller spacing is a slip, and would make more places than the search takes. */
-const CLOSEST = 2;
+/** Nothing on a roof stands closer than this; a smaller spacing is a slip, and would make more places than the search takes. In inches. */
+export const CLOSEST = 2;
 
 /** Places every so far from the first, up to the end of the roof. One that floating noise puts past the end stands at the end. */
 function everySoFar(
