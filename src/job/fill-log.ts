@@ -14,6 +14,7 @@ import {
 } from '../quantity/quantity.ts';
 import type { Rulebook } from '../rulebook/rulebook.ts';
 import { type LogEntry, wayOf } from './log-entries.ts';
+import { numbersInWords } from './numbers-in-words.ts';
 import { type Opening, openingsOf } from './openings.ts';
 import type { WorkedJob } from './planned.ts';
 
@@ -29,6 +30,8 @@ export interface LoggedOpening extends Omit<OpeningSoFar, 'verdict'> {
 /** Openings side by side that each take too little to be judged alone: counted and judged together. */
 export interface LoggedStretch extends OpeningSoFar {
   readonly name: string;
+  /** Its place among the parts of the openings, which stays whatever of them is filled. */
+  readonly part: number;
   readonly side: Opening['side'];
   readonly openings: readonly LoggedOpening[];
   readonly state: 'filling' | 'full';
@@ -83,8 +86,11 @@ export const isOpen = ({
 /** As many openings are counted together at the most: more would hide where it went wrong. */
 const MOST_TOGETHER = 8;
 
-/** The openings of one side, in order, that each take too little to be judged alone: no one of them by itself, and about as many in each. */
-function runsOf(openings: readonly LoggedOpening[], rules: Rulebook): readonly (readonly LoggedOpening[])[] {
+/**
+ * The openings of one side, in order, that each take too little to be judged alone: about as many in each part, whichever of them are filled,
+ * so that no count changes company.
+ */
+function partsOf(openings: readonly LoggedOpening[], rules: Rulebook): readonly (readonly LoggedOpening[])[] {
   const runs: LoggedOpening[][] = [[]];
   for (const each of openings) {
     const run = runs.at(-1) ?? [];
@@ -92,14 +98,12 @@ function runsOf(openings: readonly LoggedOpening[], rules: Rulebook): readonly (
     else if (run.length === 0 || run[0]?.opening.side === each.opening.side) run.push(each);
     else runs.push([each]);
   }
-  return runs
-    .flatMap((run) => {
-      const parts = Math.ceil(run.length / MOST_TOGETHER);
-      return Array.from({ length: parts }, (_, part) =>
-        run.slice(Math.round((part * run.length) / parts), Math.round(((part + 1) * run.length) / parts)),
-      );
-    })
-    .filter(({ length }) => length > 1);
+  return runs.flatMap((run) => {
+    const parts = Math.ceil(run.length / MOST_TOGETHER);
+    return Array.from({ length: parts }, (_, part) =>
+      run.slice(Math.round((part * run.length) / parts), Math.round(((part + 1) * run.length) / parts)),
+    );
+  });
 }
 
 function stretchesOf(
@@ -112,20 +116,26 @@ function stretchesOf(
   const double = new Set(openings.map(({ opening }) => opening.side)).size > 1;
   // On either side by turns in the plan, on one side after the other in the log.
   const bySide = (['back', 'front'] as const).flatMap((side) =>
-    openings.filter(({ opening, notFilled }) => opening.side === side && !notFilled),
+    openings.filter(({ opening }) => opening.side === side),
   );
-  return runsOf(bySide, rules).map((run): LoggedStretch => {
+  return partsOf(bySide, rules).flatMap((all, part): LoggedStretch[] => {
+    const run = all.filter(({ notFilled }) => !notFilled);
+    // One that is left by itself is judged by itself.
+    if (run.length < 2) return [];
     const volume = run.map(({ opening }) => toBlow(opening)).reduce(plus);
     const bags = run.map((each) => each.bags).reduce(plus);
     const state = run.some(isOpen) ? 'filling' : 'full';
-    const [first, last] = [run[0]?.opening, run.at(-1)?.opening];
-    return {
-      ...openingSoFar({ volume, density, bagWeight, highestDensity }, bags, state, rules),
-      name: `${first?.what}s ${first?.number} to ${last?.number}${double ? `, ${first?.side} side` : ''}`,
-      side: first?.side ?? 'back',
-      state,
-      openings: run.map((each) => withinStretch(each, bagWeight, highestDensity)),
-    };
+    const [first] = run.map(({ opening }) => opening);
+    return [
+      {
+        part,
+        ...openingSoFar({ volume, density, bagWeight, highestDensity }, bags, state, rules),
+        name: `${first?.what}s ${numbersInWords(run.map(({ opening }) => opening.number))}${double ? `, ${first?.side} side` : ''}`,
+        side: first?.side ?? 'back',
+        state,
+        openings: run.map((each) => withinStretch(each, bagWeight, highestDensity)),
+      },
+    ];
   });
 }
 

@@ -80,6 +80,46 @@ describe('bays that take too little to be judged alone are judged together', () 
   });
 });
 
+describe('a stretch keeps its company, and its name tells who is in it', () => {
+  const notFilled = (...numbers: number[]) =>
+    numbers.map((number) => ({
+      ...entry('back', number, 0, 'filling'),
+      not_filled: 'neither hose nor tube goes in',
+    }));
+  const back = (entries: unknown) =>
+    fillLog(bayed(entries), rules).stretches.filter(({ side }) => side === 'back');
+  const numbersIn = (entries: unknown) =>
+    back(entries).map(({ openings }) => openings.map(({ opening }) => opening.number));
+  // 33 bays at either edge, in five parts as even as can be: 33/5, 66/5, 99/5 and 132/5 are 7, 13, 20 and 26 to the nearest.
+  const parts = [
+    [1, 2, 3, 4, 5, 6, 7],
+    [8, 9, 10, 11, 12, 13],
+    [14, 15, 16, 17, 18, 19, 20],
+    [21, 22, 23, 24, 25, 26],
+    [27, 28, 29, 30, 31, 32, 33],
+  ];
+  test.each<[string, readonly number[], string]>([
+    ['all are filled', [], 'Bays 1 to 7, back side'],
+    ['the fourth is not', [4], 'Bays 1 to 3 and 5 to 7, back side'],
+    ['the first is not', [1], 'Bays 2 to 7, back side'],
+    ['two are not', [2, 6], 'Bays 1, 3 to 5 and 7, back side'],
+    ['a pair and one are left', [3, 4, 5, 6], 'Bays 1, 2 and 7, back side'],
+  ])('%s', (_, none, name) => {
+    const entries = notFilled(...none);
+    expect(back(entries)[0]?.name).toBe(name);
+    expect(numbersIn(entries)).toEqual(parts.map((part) => part.filter((number) => !none.includes(number))));
+  });
+
+  test('one that is left alone is no stretch', () => {
+    const none = [1, 2, 3, 4, 5, 6];
+    expect(numbersIn(notFilled(...none))).toEqual(parts.slice(1));
+    const left = fillLog(bayed([...notFilled(...none), entry('back', 7, 2)]), rules).openings.find(
+      ({ opening }) => opening.name === 'Bay 7, back side',
+    );
+    expect(left?.verdict).toBe('full, heavy');
+  });
+});
+
 describe('a count of openings together', () => {
   const bay = (bags: number, open = true, planned = 0.7) => ({ bags, planned, open });
   const closed = [bay(1, false), bay(1, false), bay(1, false)];

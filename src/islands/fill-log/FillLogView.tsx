@@ -147,7 +147,7 @@ export function FillLogView({ plan, entries, set }: SheetViewProps): JSX.Element
       ) : null}
       {log.unknown ? <p class="waiting">{log.unknown}</p> : null}
       {log.stretches.map((of) => (
-        <Stretch key={of.name} of={of} change={changeAll} view={view} />
+        <Stretch key={of.part} of={of} change={changeAll} view={view} />
       ))}
       {log.openings.filter(({ opening }) => !inStretch.has(opening.name)).map(view)}
       {atHand ? (
