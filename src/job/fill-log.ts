@@ -1,7 +1,7 @@
+import type { CeilingLoad } from '../calc/ceiling/load.ts';
 import { tooFewToTell } from '../calc/fill/bags.ts';
 import { type OpeningSoFar, openingSoFar, QUARTER, tooFewToJudge } from '../calc/log/opening.ts';
 import {
-  amountIn,
   compare,
   excess,
   minus,
@@ -15,7 +15,7 @@ import {
 import type { Rulebook } from '../rulebook/rulebook.ts';
 import { type LogEntry, wayOf } from './log-entries.ts';
 import { numbersInWords } from './numbers-in-words.ts';
-import { type Opening, openingsOf } from './openings.ts';
+import { holdsNothing, type Opening, openingsOf } from './openings.ts';
 import type { WorkedJob } from './planned.ts';
 
 /** An opening of the plan with what went in through it. */
@@ -69,8 +69,12 @@ export interface FillLog {
 
 const NO_DENSITY = quantity(0, 'lb/ft3');
 
+/** The highest density that the ceiling carries: none under old insulation that is too heavy by itself; undefined where nobody rated it. */
+const mostCarried = ({ verdict, highestDensity }: CeilingLoad): Quantity<'density'> | undefined =>
+  highestDensity ?? (verdict === 'does not carry it' ? NO_DENSITY : undefined);
+
 /** Does the hose or tube not go into this opening at all? */
-const shut = ({ reached }: Opening): boolean => amountIn(reached, 'in3') < 1e-6;
+const shut = ({ reached }: Opening): boolean => holdsNothing(reached);
 
 /** What is blown through an opening: what the hose reaches. Into one that it does not go into, the whole goes in some other way. */
 export const toBlow = (opening: Opening): Quantity<'volume'> =>
@@ -139,8 +143,7 @@ function stretchesOf(
   });
 }
 
-function verdictWithin({ notFilled, state, bags }: LoggedOpening): LoggedOpening['verdict'] {
-  if (notFilled) return 'not filled';
+function verdictWithin({ state, bags }: LoggedOpening): LoggedOpening['verdict'] {
   if (state === 'full') return 'full, judged with its stretch';
   return bags.amount === 0 ? 'not begun' : 'filling';
 }
@@ -175,8 +178,7 @@ export function fillLog(plan: WorkedJob, rules: Rulebook): FillLog {
   const planned = found.known ? found.openings : [];
   const isOf = (entry: LogEntry, { way, side, number }: Opening) =>
     wayOf(entry) === way && entry.side === side && entry.opening === number;
-  // Where the ceiling is overloaded already, it carries no fill at all, of any density.
-  const { verdict, highestDensity = verdict === 'does not carry it' ? NO_DENSITY : undefined } = plan.load;
+  const highestDensity = mostCarried(plan.load);
   const openings = planned.map((opening): LoggedOpening => {
     const entry = entries.find((each) => isOf(each, opening));
     const state = entry?.state ?? 'filling';

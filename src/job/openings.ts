@@ -38,11 +38,11 @@ export type Openings =
 
 type Sided = Omit<Opening, 'name' | 'way' | 'what'>;
 
-/** What an opening of each way in is called. */
-export const openingOf: Readonly<Record<Way, Opening['what']>> = openingNames;
+/** Floating noise is no volume. @example holdsNothing(quantity(0, 'ft3')) // => true */
+export const holdsNothing = (volume: Quantity<'volume'>): boolean => amountIn(volume, 'in3') <= 1e-6;
 
 /** Old insulation fills a shallow eave up to the roof: through a lane or a bay there, nothing is filled. */
-const takesFill = ({ volume }: Sided): boolean => amountIn(volume, 'in3') > 1e-6;
+const takesFill = ({ volume }: Sided): boolean => !holdsNothing(volume);
 
 const known = (way: Way, all: readonly Sided[]): Openings => {
   const openings = all.filter(takesFill);
@@ -52,8 +52,8 @@ const known = (way: Way, all: readonly Sided[]): Openings => {
     openings: openings.map((each) => ({
       ...each,
       way,
-      what: openingOf[way],
-      name: `${openingOf[way]} ${each.number}${double ? `, ${each.side} side` : ''}`,
+      what: openingNames[way],
+      name: `${openingNames[way]} ${each.number}${double ? `, ${each.side} side` : ''}`,
     })),
   };
 };

@@ -5,7 +5,7 @@ import { inQuarters, QUARTER } from '../../calc/log/opening.ts';
 import { countedOn } from '../../calc/log/together.ts';
 import { fillLog, isOpen, type LoggedOpening, type LoggedStretch } from '../../job/fill-log.ts';
 import { jobFields } from '../../job/job-fields.ts';
-import { openingOf } from '../../job/openings.ts';
+import { strayName, wayOf } from '../../job/log-entries.ts';
 import type { WorkedJob } from '../../job/planned.ts';
 import { USUAL_WAY } from '../../job/way-taken.ts';
 import { format } from '../../quantity/format.ts';
@@ -120,10 +120,7 @@ export function FillLogView({ plan, entries, set }: SheetViewProps): JSX.Element
         <p>
           Logged, but no longer in the plan:{' '}
           {log.strays
-            .map(
-              ({ way = USUAL_WAY, side, opening, bags }) =>
-                `${openingOf[way].toLowerCase()} ${opening} of the ${way}, ${side} side, ${inQuartersText(bags)}`,
-            )
+            .map((entry) => `${strayName(entry).toLowerCase()}, ${inQuartersText(entry.bags)}`)
             .join('; ')}
           . They count as used.{' '}
           <button
@@ -134,8 +131,8 @@ export function FillLogView({ plan, entries, set }: SheetViewProps): JSX.Element
                 LOG,
                 kept.filter(
                   (each) =>
-                    !log.strays.some(({ way = USUAL_WAY, side, opening }) =>
-                      isOf(each, { way, side, number: opening }),
+                    !log.strays.some((stray) =>
+                      isOf(each, { way: wayOf(stray), side: stray.side, number: stray.opening }),
                     ),
                 ),
               )
