@@ -30,14 +30,20 @@ describe('the distance from a line', () => {
     );
   });
 
-  /** 69 kV asks for 120 + 1.9 x 4 = 127.6 in, 10 ft 7.6 in; the plan is held against that, not against what it is rounded to. */
+  /**
+   * 69 kV asks for 120 + 1.9 x 4 = 127.6 in, so 128 in are kept, which is 325.12 cm; 60.5 kV for 120 + 1.05 x 4 = 124.2 in, so 125 in, which is
+   * 10 ft 5 in. The plan is held against what is kept: the crew is told no other distance.
+   */
   test.each([
-    ['127.5 in', 'too near'],
-    ['127.6 in', 'far enough'],
-    ['324.104 cm', 'far enough'],
-    ['0 in', 'too near'],
-  ])('%s from a line of 69 kV is %s', (gap, verdict) => {
-    const { figures, cautions } = worked(line, { voltage: '69 kV', gap });
+    ['69 kV', '127.5 in', 'too near'],
+    ['69 kV', '127.6 in', 'too near'],
+    ['69 kV', '128 in', 'far enough'],
+    ['69 kV', '325.12 cm', 'far enough'],
+    ['69 kV', '0 in', 'too near'],
+    ['60.5 kV', '10 ft 4 1/4 in', 'too near'],
+    ['60.5 kV', '10 ft 5 in', 'far enough'],
+  ])('from a line of %s %s is %s', (voltage, gap, verdict) => {
+    const { figures, cautions } = worked(line, { voltage, gap });
     expect(figures.verdict?.value).toBe(verdict);
     expect(cautions[0] === 'caution.line.too-near').toBe(verdict === 'too near');
   });

@@ -48,7 +48,7 @@ export const line = calculation({
       keep: { label: 'Distance to keep, in whole inches', value: keep, format: { tape: 8 } },
       clearance: { label: 'Before rounding up', value: clearance },
     };
-    const tooNear = gap !== undefined && compare(clearance, gap) > 0;
+    const tooNear = gap !== undefined && compare(keep, gap) > 0;
     if (gap) figures.verdict = { label: 'As planned, it is', value: tooNear ? 'too near' : 'far enough' };
     const cautions: CautionId[] = ['caution.line.call', 'caution.roof.electric'];
     return { figures, cautions: tooNear ? ['caution.line.too-near', ...cautions] : cautions, remarks: [] };
