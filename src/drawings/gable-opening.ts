@@ -10,7 +10,7 @@ import { dimension } from './dimension.ts';
 import { hatches, hatchId } from './hatch.ts';
 import { illustration } from './illustration.ts';
 import { circle, hatched, line, type Point, path, text } from './lines.ts';
-import { type PageSize, pageSheets, tape } from './page-sheet.ts';
+import { type PageSize, pageSheets, pushTape, tape } from './page-sheet.ts';
 import { MOST_BAR, scaleBar } from './scale-bar.ts';
 import { placesAcross } from './section-sheet.ts';
 import type { Drawing, Shape } from './svg.ts';
@@ -48,7 +48,7 @@ export function gableOpeningDrawing(
     height: plan.foot + 6,
     secondFrom: end.foot + 4,
     title: 'The gable end with its openings, and the lanes behind it',
-    description: `The width of ${tape(cavity.section.width)} is shared into ${found.lanes.length} lanes, each ${tape(found.laneWidth)} wide. ${shown.map((lane) => `Lane ${lane.number}: the hose runs ${tape(lane.middle)} from the eave, with ${format(lane.room, { figures: 2 })} free`).join('; ')}. ${first ? `From each end a push covers ${tape(first.fromStart)} of ${tape(cavity.length)}, and ${tape(first.left)} between them are left over` : 'No lane is fed'}${found.lanes.some(({ stopsAtRing }) => stopsAtRing) ? '; a lane with a flue in its way stops before the ring kept open about it' : ''}.`,
+    description: `The width of ${tape(cavity.section.width)} is shared into ${found.lanes.length} lanes, each ${tape(found.laneWidth)} wide. ${shown.map((lane) => `Lane ${lane.number}: the hose runs ${tape(lane.middle)} from the eave, with ${format(lane.room, { figures: 2 })} free`).join('; ')}. ${first ? `From each end a push covers ${pushTape(first.fromStart)} of ${tape(cavity.length)}, and ${tape(first.left)} between them are left over` : 'No lane is fed'}${found.lanes.some(({ stopsAtRing }) => stopsAtRing) ? '; a lane with a flue in its way stops before the ring kept open about it' : ''}.`,
     shapes: [
       hatches(name),
       text([14, 18], 'the gable end from outside', { anchor: 'start', size: letters, bold: true }),
@@ -223,7 +223,7 @@ function fromAbove(
               at(0, wide),
               at(ends[0], wide),
               -18,
-              tape(first.fromStart),
+              pushTape(first.fromStart),
               letters,
               orReach(first.fromStart, found),
             ),
@@ -232,7 +232,7 @@ function fromAbove(
               at(ends[1], wide),
               at(long, wide),
               -18,
-              tape(first.fromFarEnd),
+              pushTape(first.fromFarEnd),
               letters,
               orReach(first.fromFarEnd, found),
             ),

@@ -8,7 +8,7 @@ import { hatches } from './hatch.ts';
 import { rayShapes, ringShapes, zoneShapes } from './hose-card.ts';
 import { type HoseCavity, hoseSection, pushAtTwelve, shortOf } from './hose-section.ts';
 import { circle, line, text } from './lines.ts';
-import { type PageSize, pageSheets, tape, tapeInches } from './page-sheet.ts';
+import { type PageSize, pageSheets, pushTape, tapeInches } from './page-sheet.ts';
 import { scaleBar } from './scale-bar.ts';
 import type { Drawing } from './svg.ts';
 import type { At } from './truss-members.ts';
@@ -51,7 +51,7 @@ export function hosePathDrawing(
     height: bottom + 112,
     secondFrom: section.foot + 38,
     title: 'The way of the hose, in section and from above',
-    description: `In section, a hose of ${format(rules.value('access.hose.diameter'))} goes in through a hole of ${format(rules.value('access.roof-holes.diameter'))}, ${format(rules.value('access.roof-holes.below-peak'))} below the ridge, and lies straight between two trusses on the old insulation, in to its tape mark at ${tape(push.mark)}. It stops ${tapeInches(shortOf(push))} short of the far eave, and is drawn back from there while it blows. From above, ${found.marks.length} pushes go out from the hole round the clock over ${tapeInches(long)} of the home, numbered from the farthest${found.marks.some(({ stopsAtRing }) => stopsAtRing) ? '; where a flue stands, they stop before the ring kept open about it' : ''}.`,
+    description: `In section, a hose of ${format(rules.value('access.hose.diameter'))} goes in through a hole of ${format(rules.value('access.roof-holes.diameter'))}, ${format(rules.value('access.roof-holes.below-peak'))} below the ridge, and lies straight between two trusses on the old insulation, in to its tape mark at ${pushTape(push.mark)}. It stops ${tapeInches(shortOf(push))} short of the far eave, and is drawn back from there while it blows. From above, ${found.marks.length} pushes go out from the hole round the clock over ${tapeInches(long)} of the home, numbered from the farthest${found.marks.some(({ stopsAtRing }) => stopsAtRing) ? '; where a flue stands, they stop before the ring kept open about it' : ''}.`,
     shapes: [
       hatches(name),
       text([14, 18], 'along the push at 12 o’clock', { anchor: 'start', size: letters, bold: true }),

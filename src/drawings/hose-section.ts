@@ -12,7 +12,7 @@ import { bandAt, hoseAlong, inked, inwards } from './hose.ts';
 import { illustration } from './illustration.ts';
 import { leader } from './leader.ts';
 import { hatched, line, path, text } from './lines.ts';
-import { type PageSize, pageSheets, tape, tapeInches } from './page-sheet.ts';
+import { type PageSize, pageSheets, pushTape, tapeInches } from './page-sheet.ts';
 import { MOST_BAR, scaleBar } from './scale-bar.ts';
 import { placesAcross } from './section-sheet.ts';
 import type { Shape } from './svg.ts';
@@ -142,7 +142,7 @@ export function hoseSection(
         rules.value('access.roof-holes.below-peak'),
       ),
       ...dimension(at(eave, -board), at(end, -board), levels.near, tapeInches(shortOf(push)), letters),
-      ...dimension(at(opening, -board), at(end, -board), levels.far, tape(push.mark), letters),
+      ...dimension(at(opening, -board), at(end, -board), levels.far, pushTape(push.mark), letters),
       ...scaleBar([left, underBoard + levels.far + 28], MOST_BAR, perInch),
     ],
   };

@@ -17,6 +17,12 @@ export const pageSheets = {
 export const tape = (q: Quantity<'length'>): string => format(q, { tape: 8 });
 
 /**
+ * A push as read on the tape, to the eighth below: to the nearest it would run on past what it stops at.
+ * @example pushTape(quantity(21.24, 'in')) // => '1 ft 9 1/8 in'
+ */
+export const pushTape = (q: Quantity<'length'>): string => format(q, { tape: 8, round: 'down' });
+
+/**
  * Inches as read on the tape.
  * @example tapeInches(21.25) // => '1 ft 9 1/4 in'
  */

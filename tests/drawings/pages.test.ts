@@ -1,7 +1,14 @@
 import { describe, expect, test } from 'vitest';
+import { cavitySection } from '../../src/calc/cavity/section.ts';
+import { hoseMarks } from '../../src/calc/marks/marks.ts';
+import { ringAbout } from '../../src/calc/ways/flue-ring.ts';
+import { gableLanes } from '../../src/calc/ways/lanes.ts';
 import { examplePlan, pageDrawings } from '../../src/components/drawings.ts';
 import { flueDamDrawing } from '../../src/drawings/flue-dam.ts';
-import { toSvg } from '../../src/drawings/svg.ts';
+import { gableOpeningDrawing } from '../../src/drawings/gable-opening.ts';
+import { hosePathDrawing } from '../../src/drawings/hose-path.ts';
+import { type Drawing, toSvg } from '../../src/drawings/svg.ts';
+import { type Quantity, quantity } from '../../src/quantity/quantity.ts';
 import { openRulebook } from '../../src/rulebook/rulebook.ts';
 import { data } from '../job/entries.ts';
 import {
@@ -213,6 +220,66 @@ describe('the dimensions of the drawings on pages', () => {
       expect(wrong).toEqual([]);
     },
   );
+});
+
+describe('a push that is told on a drawing stops short of what it runs at, though it is read to the eighth', () => {
+  const rules = openRulebook(data);
+  const level = (width: Quantity<'length'>) =>
+    cavitySection({ shape: 'level', width, eave: quantity(10, 'in'), ridge: undefined, points: undefined });
+  const wordsOn = (made: Drawing): string[] =>
+    dimensionsOf(readXml(toSvg(made, 'made'))).map(({ words }) => words);
+
+  /** A flue 120.24 in along, its ring 10 in across, the hose 2 in wide: 120.24 - 6 = 114.24 in, 9 ft 6 1/8 in to the eighth below. */
+  test.each(sizes)('at the ring about a flue, %s', (size) => {
+    const rings = [
+      ringAbout(
+        { along: quantity(10.02, 'ft'), at: quantity(6, 'ft'), across: quantity(6, 'in'), ring: undefined },
+        rules,
+      ),
+    ];
+    const cavity = {
+      section: level(quantity(12, 'ft')),
+      oldDepth: quantity(2, 'in'),
+      length: quantity(40, 'ft'),
+      rings,
+    };
+    const found = gableLanes(
+      {
+        ...cavity,
+        ends: 'both ends',
+        spread: quantity(6, 'ft'),
+        trussSpacing: undefined,
+        density: quantity(1.5, 'lb/ft3'),
+        bagWeight: quantity(30, 'lb/bag'),
+      },
+      rules,
+    );
+    const made = gableOpeningDrawing(found, cavity, rules, size, 'made');
+    expect(wordsOn(made)).toContain('9 ft 6 1/8 in');
+    expect(made.description).toMatch('From each end a push covers 9 ft 6 1/8 in of 40 ft');
+  });
+
+  /** From 67 in, where the hole is, 6 in short of 166.224 in: 93.224 in, 7 ft 9 1/8 in to the eighth below. */
+  test.each(sizes)('at the tape mark, %s', (size) => {
+    const width = quantity(13.852, 'ft');
+    const found = hoseMarks(
+      {
+        along: quantity(7, 'ft'),
+        from: quantity(0, 'ft'),
+        to: quantity(14, 'ft'),
+        width,
+        across: quantity(67, 'in'),
+        streamReach: quantity(2, 'ft'),
+        standOff: quantity(6, 'in'),
+        startingEnd: 'right hand',
+      },
+      rules,
+    );
+    const cavity = { section: level(width), oldDepth: quantity(2, 'in') };
+    const made = hosePathDrawing(found, cavity, rules, size, 'made');
+    expect(wordsOn(made)).toContain('7 ft 9 1/8 in');
+    expect(made.description).toMatch('in to its tape mark at 7 ft 9 1/8 in.');
+  });
 });
 
 describe('the shapes of the drawings on pages', () => {

@@ -8,7 +8,7 @@ import { spacingOf, trussesTold, trussPlaces } from '../holes/members.ts';
 import { type Bay, type Bays, edgeBays, misfit } from './bays.ts';
 import { edgeBayFields } from './fields.ts';
 import { ringsAbout } from './flue-ring.ts';
-import { reachWord } from './reach.ts';
+import { pushTape, reachWord } from './reach.ts';
 
 const tape = { tape: 8 } as const;
 const three = { figures: 3 } as const;
@@ -177,7 +177,7 @@ function table({ bays: all, sides }: Bays) {
       clear: tape,
       ...Object.fromEntries(
         sides.flatMap(({ edge }) => [
-          [`pushed_${edge}`, tape],
+          [`pushed_${edge}`, pushTape],
           [`bags_${edge}`, three],
         ]),
       ),

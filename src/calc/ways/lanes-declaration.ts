@@ -8,6 +8,7 @@ import type { Values } from '../declare/field.ts';
 import { gableLaneFields } from './fields.ts';
 import { ringsAbout } from './flue-ring.ts';
 import { gableLanes, type Lanes } from './lanes.ts';
+import { pushTape } from './reach.ts';
 
 const tape = { tape: 8 } as const;
 
@@ -64,7 +65,7 @@ export const lanes = calculation({
         }),
       },
       lane_width: { label: 'Width of a lane', value: found.laneWidth, format: tape },
-      push: { label: found.push.label ?? 'Push', value: found.push, format: tape },
+      push: { label: found.push.label ?? 'Push', value: found.push, format: pushTape },
       reach_low: { label: 'The hose reaches, at the least', value: found.reach.low },
       reach_high: { label: 'The hose reaches, at the most', value: found.reach.high },
       volume: { label: 'Volume of all lanes', value: found.volume },
@@ -120,10 +121,10 @@ export const lanes = calculation({
             middle: tape,
             room: { figures: 3 },
             area: { figures: 3 },
-            hose_start: tape,
-            hose_far_end: tape,
-            from_start: tape,
-            from_far_end: tape,
+            hose_start: pushTape,
+            hose_far_end: pushTape,
+            from_start: pushTape,
+            from_far_end: pushTape,
             left: tape,
             left_volume: { figures: 3 },
             bags: { figures: 3 },

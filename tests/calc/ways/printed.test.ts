@@ -327,6 +327,15 @@ describe('what is printed of lanes', () => {
     expect(cautions[0]).toBe('caution.hose.flue-ahead');
   });
 
+  test('a push to a ring is told to the eighth below, so that nobody stops inside the ring', () => {
+    // From the start 120.24 - 6 = 114.24 in, 9 ft 6 1/8 in to the eighth below and 9 ft 6 1/4 in to the nearest.
+    const to = (along: string) =>
+      laned({ width: '12 ft', spread: '2 ft', flues: [{ ...flue, along, at: '6 ft' }] }).tables.lanes?.[1];
+    expect(to('10.02 ft')).toMatch(/ \| 9 ft 6 1\/8 in \| [^|]* \| 9 ft 6 1\/8 in \| 25 ft \| /);
+    // From the far end 505 - 360.3 - 6 = 138.7 in: 11 ft 6 5/8 in below, 11 ft 6 3/4 in the nearest.
+    expect(to('30.025 ft')).toMatch(/ \| 11 ft 6 5\/8 in \| 25 ft \| 11 ft 6 5\/8 in \| /);
+  });
+
   test('a flue between two lanes stops nothing, and is still kept clear of', () => {
     const { remarks, cautions, figures } = laned({
       width: '12 ft',
@@ -433,6 +442,13 @@ describe('what is printed of bays', () => {
       'Bags through the front edge',
       'Volume left over',
     ]);
+  });
+
+  test('a tube to a ring is told to the eighth below, so that nobody stops inside the ring', () => {
+    // The second bay is 36 in along in its middle. The ring is 10 in across and the tube 2 in wide: 120.24 - 6 = 114.24 in, 9 ft 6 1/8 in to
+    // the eighth below and 9 ft 6 1/4 in to the nearest.
+    const { tables } = bayed({ flues: [{ along: '36 in', at: '10.02 ft', across: '6 in' }] });
+    expect(tables.bays?.[1]?.split(' | ')[4]).toBe('9 ft 6 1/8 in');
   });
 
   test('the largest bay stands for all, and of two as large the one between two trusses', () => {
