@@ -51,12 +51,15 @@ const wayInJob: Readonly<Record<string, string>> = {
   obstacles: 'roof.obstacles',
   truss_spacing: 'roof.truss_spacing',
   seam_spacing: 'roof.seam_spacing',
+  trusses_measured: 'roof.trusses_measured',
+  seams_measured: 'roof.seams_measured',
 };
 
-const inJob = (problem: FieldProblem): FieldProblem => ({
-  ...problem,
-  field: wayInJob[problem.field] ?? problem.field,
-});
+/** What is told of an entry of a list is told of the same entry in the job. */
+function inJob(problem: FieldProblem): FieldProblem {
+  const [name = '', ...rest] = problem.field.split('.');
+  return { ...problem, field: [wayInJob[name] ?? name, ...rest].join('.') };
+}
 
 function worked(job: JobValues, rules: Rulebook, findLayout: FindLayout): WorkedJob {
   const double = job.home.sections === 'double';

@@ -3,7 +3,7 @@ import type { JobEntries } from '../../src/job/job-file.ts';
 import { workParts } from '../../src/job/parts/parts.ts';
 import type { Quantity } from '../../src/quantity/quantity.ts';
 import { amountsIn } from '../calc/every/named.ts';
-import { exampleWith, planOf, rules } from './entries.ts';
+import { exampleWith, planOf, rules, told } from './entries.ts';
 
 /** Every amount of every answer of a job, and the plan’s own, by name and unit. */
 function amountsOf(entries: JobEntries): Record<string, number> {
@@ -57,3 +57,16 @@ test('the spacing that stands beside trusses that were measured has no say', () 
     amountsOf(exampleWith({ ...measured, 'roof.truss_spacing': '24 in' })),
   );
 });
+
+test.each([
+  [
+    'the sixth truss, off the roof',
+    { 'roof.trusses_measured': everyTwoFeet.with(5, { at: '190 ft' }) },
+    'Place (roof.trusses_measured.5.at): found 190 ft; expected a place on the roof, which is 66 ft long.',
+  ],
+  [
+    'a seam told twice',
+    { 'roof.seams_measured': [{ at: '4 ft' }, { at: '48 in' }] },
+    'Place (roof.seams_measured.1.at): found 4 ft a second time; expected each place once.',
+  ],
+])('is told at its very entry: %s', (_, changes, says) => expect(told(exampleWith(changes))).toEqual([says]));

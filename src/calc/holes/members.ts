@@ -35,26 +35,47 @@ function everySoFar(
   return places;
 }
 
-const measuredOr = (
-  measured: readonly { readonly at: Quantity<'length'> }[] | undefined,
-  regular: number[],
-): number[] =>
-  measured && measured.length > 0 ? measured.map(({ at }) => inches(at)).sort((a, b) => a - b) : regular;
+type Measured = readonly { readonly at: Quantity<'length'> }[];
 
-const eachPlace = (measured: readonly { readonly at: Quantity<'length'> }[] = []): Quantity<'length'>[] =>
-  measured.map(({ at }) => at);
+const eachPlace = (measured: Measured = []): Quantity<'length'>[] => measured.map(({ at }) => at);
+
+/** What was measured one by one, in order; an end that is not known refuses nothing. */
+function inOrder(field: string, measured: Measured, end: Quantity<'length'> | undefined): number[] {
+  const places: number[] = [];
+  for (const [number, at] of eachPlace(measured).entries()) {
+    const place = inches(at);
+    const refuse = (what: string, expected: string): never => {
+      throw new EntriesClash({
+        field: `${field}.${number}.at`,
+        label: at.label ?? 'Place',
+        found: format(at, { tape: 8 }) + what,
+        expected,
+      });
+    };
+    if (end && place > inches(end) + TIE)
+      refuse('', `a place on the roof, which is ${format(end, { tape: 8 })} long`);
+    if (places.some((other) => Math.abs(other - place) <= TIE)) refuse(' a second time', 'each place once');
+    places.push(place);
+  }
+  return places.sort((a, b) => a - b);
+}
 
 export type TrussValues = Pick<AlongValues, 'truss_spacing' | 'first_truss' | 'trusses_measured'>;
 
 /**
- * Where the trusses stand, in inches from the starting end.
+ * Where the trusses stand, in inches from the starting end. The zone of one opening ends before its roof does: there the end of the roof
+ * is not known.
+ * @throws EntriesClash for a spacing that no roof has, and for one that was measured off the roof or twice.
  * @example trussPlaces({ truss_spacing: quantity(24, 'in'), first_truss: quantity(12, 'in') }, quantity(6, 'ft')) // => [12, 36, 60]
  */
-export const trussPlaces = (values: TrussValues, length: Quantity<'length'>): number[] =>
-  measuredOr(
-    values.trusses_measured,
-    everySoFar('truss_spacing', values.truss_spacing, values.first_truss, inches(length)),
-  );
+export const trussPlaces = (
+  { truss_spacing, first_truss, trusses_measured }: TrussValues,
+  length: Quantity<'length'>,
+  endsAt: 'the end of the roof' | 'the end of a zone' = 'the end of the roof',
+): number[] =>
+  trusses_measured?.length
+    ? inOrder('trusses_measured', trusses_measured, endsAt === 'the end of the roof' ? length : undefined)
+    : everySoFar('truss_spacing', truss_spacing, first_truss, inches(length));
 
 /**
  * Is it known where the trusses stand?
@@ -80,17 +101,20 @@ export function spacingOf(values: Partial<TrussValues>): Quantity<'length'> | un
 
 /**
  * Where the seams run, in inches from the starting end. Without a first seam, one lies at the end.
+ * @throws EntriesClash for a spacing that no roof has, and for one that was measured off the roof or twice.
  * @example seamPlaces({ seam_spacing: quantity(4, 'ft') }, quantity(9, 'ft')) // => [0, 48, 96]
  */
-export const seamPlaces = (values: AlongValues, length: Quantity<'length'>): number[] =>
-  measuredOr(
-    values.seams_measured,
-    everySoFar('seam_spacing', values.seam_spacing, values.first_seam, inches(length)),
-  );
+export const seamPlaces = (
+  { seam_spacing, first_seam, seams_measured }: AlongValues,
+  length: Quantity<'length'>,
+): number[] =>
+  seams_measured?.length
+    ? inOrder('seams_measured', seams_measured, length)
+    : everySoFar('seam_spacing', seam_spacing, first_seam, inches(length));
 
 /** What was measured one by one; where nothing was, the spacing and the first, as far as they are known. */
 const toldBy = (
-  measured: Parameters<typeof eachPlace>[0],
+  measured: Measured | undefined,
   regular: readonly (Quantity<'length'> | undefined)[],
 ): Quantity<'length'>[] => {
   const places = eachPlace(measured);

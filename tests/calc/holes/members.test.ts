@@ -1,0 +1,46 @@
+import { describe, expect, test } from 'vitest';
+import { layout } from '../../../src/calc/holes/declaration.ts';
+import { hoseMarkings } from '../../../src/calc/marks/declaration.ts';
+import { bays } from '../../../src/calc/ways/bays-declaration.ts';
+import { compareWays } from '../../../src/calc/ways/declaration.ts';
+import { complaints } from '../told.ts';
+
+const of = (one: typeof layout | typeof bays | typeof compareWays, more: object) =>
+  complaints(one, { ...one.example, length: '66 ft', ...more });
+
+/** 66 ft are 792 in, and 2011.68 cm. */
+describe.each([
+  ['trusses_measured', [layout, bays, compareWays]],
+  ['seams_measured', [layout, compareWays]],
+] as const)('what is measured one by one: %s', (field, calculations) => {
+  test.each([
+    ['at both ends of the roof', ['0 in', '12 ft', '66 ft'], []],
+    ['at the end, in another unit', ['0 in', '2011.68 cm'], []],
+    ['in any order', ['12 ft', '0 in'], []],
+    ['nearly at one place', ['12 ft', '12 ft 1/16 in'], []],
+    [
+      'off the roof',
+      ['0 in', '190 ft', '12 ft'],
+      [`Place (${field}.1.at): found 190 ft; expected a place on the roof, which is 66 ft long.`],
+    ],
+    [
+      'twice at one place, the second in another unit',
+      ['12 ft', '20 ft', '144 in'],
+      [`Place (${field}.2.at): found 12 ft a second time; expected each place once.`],
+    ],
+  ])('%s', (_, places, told) => {
+    for (const one of calculations) expect(of(one, { [field]: places.map((at) => ({ at })) })).toEqual(told);
+  });
+});
+
+test('of the zone of one opening a truss may stand beyond, since the roof goes on there; twice at one place it may not', () => {
+  const at = (...places: string[]) =>
+    complaints(hoseMarkings, {
+      ...hoseMarkings.example,
+      trusses_measured: places.map((each) => ({ at: each })),
+    });
+  expect(at('20 ft', '60 ft')).toEqual([]);
+  expect(at('20 ft', '20 ft')).toEqual([
+    'Place (trusses_measured.1.at): found 20 ft a second time; expected each place once.',
+  ]);
+});
