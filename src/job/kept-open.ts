@@ -15,6 +15,8 @@ type Light = NonNullable<JobValues['ceiling']['lights']>[number];
 
 /** A hot flue or a recessed light of this home, where it stands, and the space that it is given. */
 export interface HotPlace {
+  /** The way in the job to the entry that tells of it. */
+  readonly entry: string;
   readonly what: string;
   readonly side: 'back' | 'front';
   readonly along: Quantity<'length'>;
@@ -36,16 +38,24 @@ export function hotPlaces(
   { section, old }: { readonly section: Section; readonly old: Quantity<'length'> | undefined },
   rules: Rulebook,
 ): HotPlace[] {
-  const flues = (job.roof.obstacles ?? []).filter(({ what }) => hotKinds.includes(what));
+  const flues = (job.roof.obstacles ?? [])
+    .map((flue, place) => ({ flue, place }))
+    .filter(({ flue }) => hotKinds.includes(flue.what));
   const lights = job.ceiling.lights ?? [];
   return [
-    ...flues.map((flue) => ({
+    ...flues.map(({ place, flue }) => ({
       ...flue,
+      entry: `roof.obstacles.${place}`,
       at: flueFromEave(flue, job, section),
       kind: flue.kind ?? USUAL_FLUE,
     })),
-    ...lights.map((light) => ({ ...light, what: light.kind, at: lightFromEave(light, job) })),
-  ].map(({ what, side, along, at, kind, across, listed }, place) => {
+    ...lights.map((light, place) => ({
+      ...light,
+      entry: `ceiling.lights.${place}`,
+      what: light.kind,
+      at: lightFromEave(light, job),
+    })),
+  ].map(({ entry, what, side, along, at, kind, across, listed }, place) => {
     const height = byMethod(
       'height of the cavity at its place',
       [at, ...section.told],
@@ -61,7 +71,7 @@ export function hotPlaces(
       cavity: { ...height, symbol: `dc${place + 1}`, label: `Height of the cavity at ${place + 1}` },
       listed,
     };
-    return { what, side, along, at, thing, space: clearSpace(thing, job.fill.material, rules, place) };
+    return { entry, what, side, along, at, thing, space: clearSpace(thing, job.fill.material, rules, place) };
   });
 }
 

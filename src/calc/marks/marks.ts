@@ -119,9 +119,14 @@ export function hoseMarks(opening: Opening, rules: Rulebook): HoseMarks {
     ...seenFrom(opening, ring),
     off: keptOff(ring, hose),
   }));
-  if (rings.some(({ x, y, off }) => Math.hypot(x, y) <= off)) {
-    clash('flues', 'Hot flues', 'the opening inside the ring kept open about one', 'an opening clear of it');
-  }
+  const about = rings.findIndex(({ x, y, off }) => Math.hypot(x, y) <= off);
+  if (about >= 0)
+    clash(
+      `flues.${about}.along`,
+      'Place along the roof',
+      'the opening inside the ring kept open about it',
+      'a place clear of the opening',
+    );
   const { rays, covers } = fewestDirections(zone, inches(streamReach), standOff);
   const stopped = rays.map((each) => {
     const met = rings.flatMap(({ x, y, off }, ring) => {

@@ -10,7 +10,8 @@ import { byMethod, inches, inUnit, named, type Quantity, times } from '../../qua
 export interface Marked {
   readonly name: string;
   readonly bags: Quantity<'pieces'>;
-  readonly found: HoseMarks;
+  /** None where its own entries clash. */
+  readonly found: HoseMarks | undefined;
 }
 
 const two = { figures: 2 } as const;
@@ -23,6 +24,7 @@ const two = { figures: 2 } as const;
 export function behindFlues(row: readonly Marked[]): readonly (readonly Remark[])[] {
   const remarks: Remark[][] = row.map(() => []);
   for (const [place, { name, bags, found }] of row.entries()) {
+    if (!found) continue;
     for (const [nth, ring] of (found.opening.rings ?? []).entries()) {
       const share = found.behind[nth];
       if (!share) continue;
@@ -39,7 +41,7 @@ export function behindFlues(row: readonly Marked[]): readonly (readonly Remark[]
       remarks[place]?.push(
         said`About ${format(held, two)} of this opening’s fill belong behind the flue. Hold them back: ${other.name.toLowerCase()} blows them.`,
       );
-      remarks[beyond]?.push(towardsFlue(other.found, ring, name, held));
+      if (other.found) remarks[beyond]?.push(towardsFlue(other.found, ring, name, held));
     }
   }
   return remarks;

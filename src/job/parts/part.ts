@@ -16,6 +16,8 @@ export type Known<F extends Fields> = { readonly [N in keyof Values<F>]: Values<
 export interface PartRun<F extends Fields = Fields> {
   readonly title?: string;
   readonly values: Known<F>;
+  /** The way in the job to each entry of a list that several lists of the job make up. */
+  readonly entries?: { readonly [N in keyof F]?: readonly string[] };
   /** Of the values those that are no entry of anybody: what the plan itself counted. */
   readonly found?: FoundByPlan;
   /** What the plan says beside the answer, since it knows more than the calculation is told. */
@@ -91,7 +93,11 @@ type Outcome = PartOutcome extends infer O
     : never
   : never;
 
-function worked(declared: AnyPart, { values, found, remarks = [] }: PartRun, rules: Rulebook): Outcome {
+function worked(
+  declared: AnyPart,
+  { values, entries, found, remarks = [] }: PartRun,
+  rules: Rulebook,
+): Outcome {
   const wanted = missing(declared, values as Readonly<Record<string, unknown>>);
   if (wanted.length > 0) return { state: 'waiting', wanted };
   try {
@@ -100,7 +106,7 @@ function worked(declared: AnyPart, { values, found, remarks = [] }: PartRun, rul
     return { state: 'answered', answer: found ? restingOnPlan(answer, found) : answer, values };
   } catch (error) {
     if (!(error instanceof EntriesClash)) throw error;
-    return { state: 'wrong', problem: inJob(declared, error.problem) };
+    return { state: 'wrong', problem: inJob(declared, error.problem, entries) };
   }
 }
 
@@ -132,10 +138,12 @@ export function labelAt(way: string): string | undefined {
 }
 
 /** A problem at a calculation's field, told at the job's own. */
-function inJob(declared: AnyPart, problem: FieldProblem): FieldProblem {
+function inJob(declared: AnyPart, problem: FieldProblem, entries: PartRun['entries'] = {}): FieldProblem {
   const own = declared.askedIn?.(problem.field);
   if (own) return { ...problem, field: own };
   const [head = '', ...rest] = problem.field.split('.');
+  const entry = entries[head]?.[Number(rest[0])];
+  if (entry) return { ...problem, field: [entry, ...rest.slice(1)].join('.') };
   const way = declared.asked[head];
   return { ...problem, field: way ? [way, ...rest].join('.') : problem.field };
 }

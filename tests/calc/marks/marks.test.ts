@@ -363,7 +363,7 @@ const bad: readonly [title: string, more: Entries, says: RegExp][] = [
   [
     'an opening inside the ring of a flue',
     { flues: [{ along: '30 ft', at: '5 ft 5 in', across: '6 in' }] },
-    /^Hot flues \(flues\): found the opening inside the ring kept open about one; expected an opening clear of it\.$/,
+    /^Place along the roof \(flues\.0\.along\): found the opening inside the ring kept open about it; expected a place clear of the opening\.$/,
   ],
   [
     'a flue beyond the other eave',
