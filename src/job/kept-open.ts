@@ -4,6 +4,7 @@ import { USUAL_FLUE } from '../calc/before/rings.ts';
 import { ridgeAcross } from '../calc/cavity/opening.ts';
 import type { Section } from '../calc/cavity/section.ts';
 import type { KeptOpen } from '../calc/cavity/volume.ts';
+import { EntriesClash } from '../calc/declare/calculation.ts';
 import { hotKinds } from '../calc/holes/fields.ts';
 import { amountIn, byMethod, type Quantity, smaller } from '../quantity/quantity.ts';
 import type { Rulebook } from '../rulebook/rulebook.ts';
@@ -71,8 +72,20 @@ export function hotPlaces(
       cavity: { ...height, symbol: `dc${place + 1}`, label: `Height of the cavity at ${place + 1}` },
       listed,
     };
-    return { entry, what, side, along, at, thing, space: clearSpace(thing, job.fill.material, rules, place) };
+    const space = toldAt(entry, () => clearSpace(thing, job.fill.material, rules, place));
+    return { entry, what, side, along, at, thing, space };
   });
+}
+
+/** What is told of a thing by its place in a list of all is told at its own entry. */
+function toldAt<T>(entry: string, work: () => T): T {
+  try {
+    return work();
+  } catch (error) {
+    if (!(error instanceof EntriesClash)) throw error;
+    const { problem } = error;
+    throw new EntriesClash({ ...problem, field: `${entry}.${problem.field.split('.').at(-1)}` });
+  }
 }
 
 /** Those that keep a space open; a light that the fill may touch is buried. */

@@ -13,12 +13,19 @@ export const rises = (job: JobValues): boolean =>
 /**
  * Do the flues, vents and lights that were entered lie on this roof, each once? Taken to lie at its edge, one typed wrong would be given its
  * room where nothing stands, and none where it does.
- * @throws EntriesClash for one beyond the eave, for a light beyond the end, and for what is entered twice.
+ * @throws EntriesClash for one beyond the eave or the end of the roof, and for what is entered twice.
  */
 export function checkOnTheRoof(job: JobValues, section: Section): void {
   const width = amountIn(section.width, 'in');
   const rise = amountIn(section.deepest, 'in');
-  for (const [place, { side, from_peak }] of (job.roof.obstacles ?? []).entries()) {
+  const beyondTheEnd = (way: string, along: Quantity<'length'>): void =>
+    refuseBeyond(along, amountIn(job.home.length, 'in'), {
+      field: `${way}.along`,
+      label: 'Place along the roof',
+      expected: 'a place on the roof, at most',
+    });
+  for (const [place, { side, along, from_peak }] of (job.roof.obstacles ?? []).entries()) {
+    beyondTheEnd(`roof.obstacles.${place}`, along);
     // No slope, straight or bowed, is longer than its run and the whole rise together.
     refuseBeyond(from_peak, longestRun(job, section, side) + rise, {
       field: `roof.obstacles.${place}.from_peak`,
@@ -26,13 +33,8 @@ export function checkOnTheRoof(job: JobValues, section: Section): void {
       expected: 'a place on its slope, at most',
     });
   }
-  const length = amountIn(job.home.length, 'in');
   for (const [place, { along, from_eave }] of (job.ceiling.lights ?? []).entries()) {
-    refuseBeyond(along, length, {
-      field: `ceiling.lights.${place}.along`,
-      label: 'Place along the roof',
-      expected: 'a place between the ends of the roof, at most',
-    });
+    beyondTheEnd(`ceiling.lights.${place}`, along);
     refuseBeyond(from_eave, width, {
       field: `ceiling.lights.${place}.from_eave`,
       label: 'Distance from the eave',
