@@ -217,7 +217,7 @@ export const usualUnit: { readonly [D in Dimension]?: UnitName } = {};
 export const isUnitName = (text: string): text is UnitName => Object.hasOwn(units, text);
 
 /** Words for the signs of the table. One of each is enough: plurals lose their ending first. */
-const signs: Readonly<Record<string, string>> = {
+export const signs: Readonly<Record<string, string>> = {
   inch: 'in',
   foot: 'ft',
   feet: 'ft',

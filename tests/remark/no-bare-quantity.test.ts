@@ -10,7 +10,7 @@ const expected = 'the rule it comes from, as <Rule id="..." />';
 const bare: readonly [what: string, page: string, found: string][] = [
   ['inches', 'Cut it §2 in wide.', '2 in'],
   ['pounds', 'A bag holds §30 lb.', '30 lb'],
-  ['a density', 'Blow it at §1.5 lb/ft3.', '1.5 lb'],
+  ['a density', 'Blow it at §1.5 lb/ft3.', '1.5 lb/ft3'],
   ['an R-value', 'It gives §R-19.', 'R-19'],
   ['a number in words', 'Wait §two hours.', 'two hours'],
   ['a range', 'Keep §6 - 8 ft off.', '6 - 8 ft'],
