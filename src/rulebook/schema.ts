@@ -30,7 +30,7 @@ export const formulaSchema: z.ZodType<Formula> = z.lazy(() =>
     z.strictObject({
       /** The rule whose value is taken. */
       rule: ruleId,
-      /** Which end of a range is taken. */
+      /** Which end of a range is taken: of a range always, of nothing else. */
       part: z.enum(['low', 'high']).optional(),
     }),
     z.strictObject({ add: z.array(formulaSchema).min(2) }),

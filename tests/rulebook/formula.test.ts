@@ -39,7 +39,7 @@ const worked: readonly [title: string, formula: Formula, unit: string, amount: n
     'in',
     14,
   ],
-  ['the lower end of a range is taken where none is named', { rule: 'a.gap' }, 'ft', 12],
+  ['the lower end of a range', { rule: 'a.gap', part: 'low' }, 'ft', 12],
   ['the upper end of a range', { rule: 'a.gap', part: 'high' }, 'ft', 16],
   [
     'the result is counted in the unit of the rule: 12 ft are 144 in',
@@ -74,6 +74,26 @@ const refused: readonly [title: string, formula: Formula, message: RegExp][] = [
   ['a rule that there is not', { rule: 'a.none' }, /"a\.none", which is no rule/],
   ['a rule of words has no value', { rule: 'a.sides' }, /"a\.sides", a one-of/],
   ['an unknown unit is named', { rule: 'a.odd' }, /unknown unit "furlong"/],
+  [
+    'a range of which neither end is named',
+    { add: [1, { rule: 'a.gap' }] },
+    /^a\.x: found "a\.gap", a range, by itself, expected one end of it, as part: low or part: high$/,
+  ],
+  [
+    'an end of what is no range',
+    { rule: 'a.hole', part: 'high' },
+    /^a\.x: found part: high of "a\.hole", a single value, expected the rule without a part$/,
+  ],
+  [
+    'an end of a bound',
+    { rule: 'a.overlap', part: 'low' },
+    /^a\.x: found part: low of "a\.overlap", a single value, expected the rule without a part$/,
+  ],
+  [
+    'an end of a derived value',
+    { rule: 'a.metal', part: 'low' },
+    /^a\.x: found part: low of "a\.metal", a single value/,
+  ],
 ];
 
 describe('a formula that can’t be worked out says why', () => {

@@ -445,6 +445,20 @@ const mistakes: readonly Mistake[] = [
   },
   {
     check: 'derived-value',
+    title: 'a formula over a range of which no end is named',
+    files: {
+      'a/b.yaml':
+        rule('gap', { value: '{ kind: between, low: 6, high: 8, unit: ft }' }) +
+        rule('depth', {
+          value: '{ kind: exact, unit: ft, formula: §{ rule: a.b.gap } }',
+          source: derived('a.b.gap'),
+        }),
+    },
+    found: '"a.b.gap", a range, by itself',
+    expected: 'one end of it, as part: low or part: high',
+  },
+  {
+    check: 'derived-value',
     title: 'a number and a formula together',
     files: {
       'a/b.yaml': rule('width', {

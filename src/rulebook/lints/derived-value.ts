@@ -56,8 +56,11 @@ export const derivedValue: Lint = {
         workOut(rule.id, byId);
         return [];
       } catch (error) {
-        const found = error instanceof FormulaError ? error.message : (error as Error).message;
-        return [problemAt(rule, ['value', 'formula'], found, 'a formula that can be worked out', NAME)];
+        const { found, expected } =
+          error instanceof FormulaError
+            ? error
+            : { found: (error as Error).message, expected: 'a formula that can be worked out' };
+        return [problemAt(rule, ['value', 'formula'], found, expected, NAME)];
       }
     });
   },
