@@ -59,7 +59,7 @@ const MOST_CHARACTERS = 60;
  * What quantity did somebody write?
  * Understands `13 ft 10 in`, `13' 10 1/2"`, `3 1/2 in`, `10½ in`, `1.5 lb/ft3`, `-2 in`, `R-19`, `16" o.c.`, `$2.50 per gal`, and `2.5` where a
  * unit is assumed; what a piece weighs or measures may be written without the piece, `28 lb`: it is that of the example.
- * Odd cases: nothing written, a comma between digits (1,500 may mean 1500 or 1.5), `13.10 ft` (13.1 ft or 13 ft 10 in), a fraction over 0, a unit of another
+ * Odd cases: nothing written, a comma between digits (1,500 may mean 1500 or 1.5), `13.10 ft` (13.1 ft or 13 ft 10 in), tenths of a foot before inches, a fraction over 0, a unit of another
  * kind, a missing unit and more than 60 characters are each refused; inches in a feet-and-inches reading stay below 12.
  * @throws ParseError with what was found and what is expected.
  * @example parseQuantity('13 ft 10 in', { dimension: 'length' }).amount // => 166
@@ -99,6 +99,8 @@ export function parseQuantity<D extends Dimension>(written: string, asked: Asked
     const feet = amountOf(tape[1] ?? '');
     const inches = amountOf(tape[2] ?? '');
     if (!Number.isFinite(feet) || !Number.isFinite(inches)) return refuse();
+    if (/\.\d/.test(tape[1] ?? ''))
+      throw new ParseError(`"${written.trim()}"`, 'whole feet before the inches');
     if (inches >= 12) throw new ParseError(`"${written.trim()}"`, 'less than 12 in after the feet');
     return made(sign * (feet * 12 + inches), 'in', asked);
   }

@@ -65,6 +65,10 @@ const refused: readonly [written: string, message: RegExp][] = [
   ['0/0 in', /found "0\/0 in"/],
   ['1/0 ft 3 in', /found "1\/0 ft 3 in", expected a length/],
   ['13 ft 1/0 in', /found "13 ft 1\/0 in", expected a length/],
+  ['13.10 ft 6 in', /found "13\.10 ft 6 in", expected whole feet before the inches$/],
+  ['13.5\' 6"', /expected whole feet before the inches$/],
+  ['.5 ft 6 in', /expected whole feet before the inches$/],
+  ['13.0 ft 6 in', /expected whole feet before the inches$/],
 ];
 
 describe('what could be mistaken is refused, with what was found and what is expected', () => {
@@ -111,6 +115,13 @@ describe('what could be mistaken is refused, with what was found and what is exp
   });
   test('a pure number needs no unit', () => {
     expect(parseQuantity('0.75', { dimension: 'number' }).amount).toBe(0.75);
+  });
+  test.each([
+    ['0.5.1', '"0.5.1" with the unknown unit ".1"'],
+    ['5 1', '"5 1" with the unknown unit "1"'],
+    ['5.1.', '"5.1." with the unknown unit "."'],
+  ])('"%s" is no pure number', (written, found) => {
+    expect(() => parseQuantity(written, { dimension: 'number' })).toThrow(expect.objectContaining({ found }));
   });
   test('a percentage is a number', () => {
     expect(amountIn(parseQuantity('10 %', { dimension: 'number' }), '1')).toBeCloseTo(0.1, 12);

@@ -295,6 +295,8 @@ describe('a unit is known by what people write', () => {
     ['Btu  in/(h  ft2  F)', 'Btu in/(h ft2 F)'],
     ['furlong', undefined],
     ['', undefined],
+    ['1', undefined],
+    ['.1', undefined],
   ];
   test.each(written)('"%s"', (text, expected) => {
     expect(unitWritten(text)).toBe(expected);
