@@ -59,7 +59,7 @@ export function planRow(
   return {
     ...row,
     holes: places.map((along, place) =>
-      plannedHole(job, place, places, found.layout, cavity, kept, rules, along),
+      plannedHole({ place, along, places, layout: found.layout, job, cavity, kept, rules }),
     ),
     gaps: places.slice(1).map((along, place) => minus(along, places[place] ?? along)),
     evenPlaces: found.layout.evenPlaces.map((amount) => byMethod('even place', [length], amount, 'in')),
@@ -83,16 +83,22 @@ function holePlaces(layout: Layout, { home, roof }: JobValues, rules: Rulebook):
   );
 }
 
-function plannedHole(
-  job: JobValues,
-  place: number,
-  places: readonly Quantity<'length'>[],
-  layout: Layout,
-  { section, free, old }: Cavity,
-  kept: readonly KeptSpace[],
-  rules: Rulebook,
-  along: Quantity<'length'>,
-): PlannedHole {
+/** A hole where the layout put it, and what it is worked with. */
+interface LaidHole {
+  /** Which of its row it is, from 0, and where that is along the roof. */
+  readonly place: number;
+  readonly along: Quantity<'length'>;
+  /** Where all of the row are. */
+  readonly places: readonly Quantity<'length'>[];
+  readonly layout: Layout;
+  readonly job: JobValues;
+  readonly cavity: Cavity;
+  readonly kept: readonly KeptSpace[];
+  readonly rules: Rulebook;
+}
+
+function plannedHole({ place, along, places, layout, job, cavity, kept, rules }: LaidHole): PlannedHole {
+  const { section, free, old } = cavity;
   const [before, after] = [places[place - 1], places[place + 1]];
   const middle = (a: Quantity<'length'>, b: Quantity<'length'>) => over(plus(a, b), number(2));
   const from = before ? middle(before, along) : quantity(0, 'in');
