@@ -40,6 +40,12 @@ describe('an entry that can’t be read holds its own part, and no other', () =>
       { 'cavity.width': 'wide', 'saving.cost': '?' },
       ['all of it'],
     ],
+    // Without it the plan could be worked, and would forget the weight of the old insulation.
+    [
+      'one of the plan that it can do without, beside one that is none',
+      { 'old.depth': 'deep', 'saving.cost': '?' },
+      ['all of it'],
+    ],
   ])('%s', (_, changes, parts) => {
     expect(wrong(exampleWith(changes))).toEqual(parts);
   });

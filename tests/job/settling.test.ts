@@ -28,6 +28,11 @@ describe('each stop leads to the entries that settle it', () => {
       { 'survey.roof_carries': 'nobody goes on it' },
       ['ways.chosen', 'survey.roof_carries'],
     ],
+    [
+      'a roof that nobody goes on, and pests: another way in settles the one alone',
+      { 'survey.roof_carries': 'nobody goes on it', 'survey.pests': 'signs of them' },
+      ['ways.chosen', 'survey.roof_carries', 'survey.pests'],
+    ],
     ['a roof in doubt', { 'survey.roof_carries': 'in doubt' }, ['survey.roof_carries']],
     [
       'a ceiling that nobody rated',

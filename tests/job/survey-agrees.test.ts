@@ -16,6 +16,11 @@ describe('a survey that found none of what is entered is told off', () => {
     ['no flue, and none', { 'survey.flues': 'none', 'roof.obstacles': [] }, undefined],
     ['flues not looked at', { 'survey.flues': '' }, undefined],
     ['no light, and one in the ceiling', { 'ceiling.lights': light }, 'survey.lights'],
+    [
+      'no light, and a rated one in the ceiling',
+      { 'ceiling.lights': lightOf('light, rated for contact and airtight') },
+      'survey.lights',
+    ],
     ['lights held clear', { 'ceiling.lights': light, 'survey.lights': 'not rated, held clear' }, undefined],
   ])('%s', (_, changes, field) => {
     const [sentence] = told(exampleWith(changes));
@@ -45,6 +50,14 @@ describe('what the survey found and nobody placed is asked for', () => {
       'survey.lights',
     ],
     [
+      'rated lights, and of two placed one that is not',
+      {
+        'survey.lights': 'all rated for contact',
+        'ceiling.lights': [...rated, ...lightOf('light, not rated for contact')],
+      },
+      'survey.lights',
+    ],
+    [
       'rated lights in cellulose',
       { ...cellulose, 'survey.lights': 'all rated for contact' },
       'ceiling.lights',
@@ -68,6 +81,11 @@ describe('what the survey found and nobody placed is asked for', () => {
       'roof.obstacles',
     ],
     ['rated lights that glass fibre may bury', { 'survey.lights': 'all rated for contact' }, undefined],
+    [
+      'rated lights that mineral wool may bury',
+      { 'fill.material': 'mineral wool', 'survey.lights': 'all rated for contact' },
+      undefined,
+    ],
     // The stop of the survey holds the plan, and tells more.
     ['a flue without a shield', { 'roof.obstacles': [], 'survey.flues': 'some not shielded' }, undefined],
   ])('%s', (_, changes, field) => {
