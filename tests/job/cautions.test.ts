@@ -32,10 +32,46 @@ describe('what is entered calls for its caution, at its place', () => {
       'caution.layout.departs',
     ],
     [
+      'skylights from end to end, which leave no room for a hole',
+      {
+        'roof.obstacles': ['5 ft', '15 ft', '25 ft', '35 ft', '45 ft', '55 ft', '65 ft'].map((along) => ({
+          ...skylights[0],
+          along,
+        })),
+        'survey.flues': 'none',
+        'log.openings': [],
+      },
+      'layout',
+      'caution.layout.departs',
+    ],
+    [
       'a seam every 8 in, under patches of 10 in',
       { 'roof.seam_spacing': '8 in' },
       'layout',
       'caution.layout.over-seam',
+    ],
+    [
+      'a single-wall connector, entered after a listed flue',
+      { 'roof.obstacles': [flue, { ...flue, along: '20 ft', kind: 'connector, oil' }] },
+      'layout',
+      'caution.flue.connector',
+    ],
+    [
+      'a light that is not rated, entered beside a flue',
+      {
+        'survey.lights': 'not rated, held clear',
+        'ceiling.lights': [
+          {
+            kind: 'light, not rated for contact',
+            along: '12 ft',
+            side: 'back',
+            from_eave: '4 ft',
+            across: '7 in',
+          },
+        ],
+      },
+      'layout',
+      'caution.before.lights',
     ],
     ['pests not looked for', { 'survey.pests': undefined }, 'before', 'caution.before.not-looked'],
     [

@@ -181,10 +181,12 @@ describe('the log of a job that is not filled through roof holes', () => {
   });
 
   test('where the lanes wait, the log says for what, and drops nothing that was counted', () => {
-    const log = fillLog(
-      taken('gable end', { 'hose.spread': '', 'log.openings': openings([1, '2 bags', 'full']) }),
-      rules,
-    );
+    const plan = taken('gable end', {
+      'hose.spread': '',
+      'log.openings': openings([1, '2 bags', 'full']),
+    });
+    const log = fillLog(plan, rules);
+    expect(withinReach(plan, rules)).toBeUndefined();
     expect(log.unknown).toMatch(/waits for: Spread to each side\.$/);
     expect(log.openings).toEqual([]);
     expect([log.used.amount, log.strays]).toEqual([2, []]);

@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { workParts } from '../../src/job/parts/parts.ts';
 import { jobSheet } from '../../src/job/sheet.ts';
 import { ofWells } from '../../src/job/wells.ts';
+import { quantity } from '../../src/quantity/quantity.ts';
 import { data, exampleWith, planOf, rules } from './entries.ts';
 
 const text = (changes: Record<string, unknown>) =>
@@ -60,5 +61,30 @@ describe('the well of a skylight is told as not counted', () => {
     expect(at).toEqual(reaches);
     expect(at).toContain(1);
     expect(at).toContain(0);
+  });
+
+  test('each of several, and at both holes where it stands on the border of their stretches', () => {
+    const at = (...places: string[]) =>
+      planOf(
+        exampleWith({
+          'roof.obstacles': places.map((along) => ({ ...skylight['roof.obstacles.0'], along })),
+          'survey.flues': 'none',
+        }),
+      );
+    expect(ofWells(at('10 ft', '32 ft', '50 ft').job)).toHaveLength(3);
+    // 30 in across: half of it is 15 in. Its middle 14 in before or behind the end of a stretch it reaches over; 15 in off it touches, and no more.
+    const { job } = at('32 ft');
+    const border = (inches: number) => ({
+      first: { from: quantity(0, 'in'), to: quantity(384 + inches, 'in') },
+      second: { from: quantity(384 + inches, 'in'), to: quantity(792, 'in') },
+    });
+    const told = (inches: number) => {
+      const { first, second } = border(inches);
+      return [ofWells(job, first).length, ofWells(job, second).length];
+    };
+    expect(told(14)).toEqual([1, 1]);
+    expect(told(-14)).toEqual([1, 1]);
+    expect(told(15)).toEqual([1, 0]);
+    expect(told(-15)).toEqual([0, 1]);
   });
 });

@@ -39,6 +39,7 @@ describe('that it is counted as loose is said where nobody told how it lies, and
   test.each<[title: string, entries: Record<string, unknown>, told: boolean]>([
     ['some, and nothing told', { heat: {} }, true],
     ['none', { old: {}, heat: {} }, false],
+    ['none, told as a depth of nothing', { old: { depth: '0 in' }, heat: {} }, false],
     ['loose, as told', { heat: { old_condition: 'lies loose at its full depth' } }, false],
     ['pressed, as told', { heat: pressed('1 in') }, false],
   ])('%s', (_, entries, told) => {
@@ -60,5 +61,6 @@ describe('entries about it that can’t be true together hold the plan', () => {
 
   test('where there is none, nothing is held by how it would be pressed', () => {
     expect(planOf(exampleWith({ old: {} })).oldOnceFilled).toBeUndefined();
+    expect(planOf(exampleWith({ old: { depth: '0 in' } })).oldOnceFilled).toBeUndefined();
   });
 });
