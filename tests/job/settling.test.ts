@@ -110,6 +110,11 @@ describe('the comparison of the ways in stands before a stop that a choice among
   test.each<[string, Record<string, unknown>, readonly string[]]>([
     ['a roof that nobody goes on', { 'survey.roof_carries': 'nobody goes on it' }, ['answered', 'held']],
     ['a leak', { 'survey.leaks': 'leaks found' }, ['held', 'held']],
+    [
+      'a leak, and a roof that nobody goes on',
+      { 'survey.leaks': 'leaks found', 'survey.roof_carries': 'nobody goes on it' },
+      ['answered', 'held'],
+    ],
     ['no stop', {}, ['answered', 'answered']],
   ])('%s', (_, changes, expected) => {
     expect(states(changes)).toEqual(expected);

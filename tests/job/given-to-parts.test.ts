@@ -1,0 +1,162 @@
+import { describe, expect, test } from 'vitest';
+import type { PartOutcome } from '../../src/job/parts/part.ts';
+import { workParts } from '../../src/job/parts/parts.ts';
+import { amountIn, type Quantity } from '../../src/quantity/quantity.ts';
+import { exampleWith, planOf, rules } from './entries.ts';
+
+type Changes = Readonly<Record<string, unknown>>;
+
+const runsOf = (name: string, changes: Changes): readonly PartOutcome[] =>
+  workParts(planOf(exampleWith(changes)), rules, true).filter((each) => each.name === name);
+
+/** What each run of a sheet was worked with. */
+const given = (name: string, changes: Changes): readonly Readonly<Record<string, unknown>>[] =>
+  runsOf(name, changes).map((run) => {
+    if (run.state !== 'answered') throw new Error(`found ${JSON.stringify(run)}, expected an answer`);
+    return run.values as Readonly<Record<string, unknown>>;
+  });
+
+const inchesOf = (name: string, value: string, changes: Changes): number =>
+  amountIn(given(name, changes)[0]?.[value] as Quantity<'length'>, 'in');
+
+/** A double home, whose sections the example's entries describe. */
+const double = { 'home.sections': 'double', 'cavity.shape': 'one-slope', 'cavity.width': '14 ft' };
+
+describe('fall protection goes by the lesser of the two sizes of the whole roof, and by the edge of the ladder', () => {
+  // By hand: the example is 66 ft by 13 ft 10 in; two sections of 14 ft are 28 ft.
+  test.each<[title: string, changes: Changes, value: 'width' | 'height', byHand: number]>([
+    ['a single section, narrower than it is long', {}, 'width', 166],
+    ['two sections beside each other', double, 'width', 336],
+    [
+      'two sections that are wider than they are long',
+      { ...double, 'home.length': '20 ft', 'roof.obstacles': [], 'survey.flues': 'none', 'log.openings': [] },
+      'width',
+      240,
+    ],
+    ['a width that was typed', { 'fall.width': '20 ft' }, 'width', 240],
+    ['the edge that the ladder leans on', {}, 'height', 108],
+    ['an edge that was typed, before that of the ladder', { 'fall.height': '12 ft' }, 'height', 144],
+  ])('%s', (_, changes, value, byHand) => {
+    expect(inchesOf('fall-protection', value, changes)).toBeCloseTo(byHand, 9);
+  });
+});
+
+describe('a sheet of the crew is worked as soon as one of its entries is there', () => {
+  test.each<[title: string, name: string, changes: Changes, state: PartOutcome['state']]>([
+    ['a ladder by its edge', 'ladder', { ladder: { height: '9 ft' } }, 'answered'],
+    ['a ladder by its length', 'ladder', { ladder: { working: '10 ft' } }, 'answered'],
+    ['no ladder', 'ladder', { ladder: {} }, 'nothing'],
+    ['a line by its voltage', 'line-clearance', { line: { voltage: '7.2 kV' } }, 'answered'],
+    ['a line by how near anything comes', 'line-clearance', { line: { gap: '14 ft' } }, 'answered'],
+    ['no line', 'line-clearance', { line: {} }, 'nothing'],
+    ['dust in all', 'dust', { dust: { material: 'glass fibre', total: '8 mg/m3' } }, 'answered'],
+    ['its fine part', 'dust', { dust: { material: 'glass fibre', respirable: '1 mg/m3' } }, 'answered'],
+    ['its fibres', 'dust', { dust: { material: 'glass fibre', fibres: '0.5 fibres/cm3' } }, 'answered'],
+    ['no dust', 'dust', { dust: { material: 'glass fibre' } }, 'nothing'],
+  ])('%s', (_, name, changes, state) => {
+    expect(runsOf(name, changes).map((run) => run.state)).toEqual([state]);
+  });
+});
+
+describe('whether the cavity is to be vented goes by what the survey says, and is not guessed', () => {
+  // 24 CFR 3280.504(d): none is asked for in a single section under bare metal whose ceiling is sealed; else it is. What nobody knows decides nothing.
+  test.each<[title: string, changes: Changes, verdict: string]>([
+    ['bare metal, sealed', {}, 'not asked for'],
+    ['bare metal, not sealed', { 'survey.penetrations': 'not sealed' }, 'asked for'],
+    ['bare metal, and nobody looked for leaks', { 'survey.penetrations': '' }, 'not known'],
+    ['metal of which nobody knows what lies below it', { 'survey.bare_metal': '' }, 'not known'],
+    ['shingles, whatever the survey says of metal', { 'roof.cover': 'shingles' }, 'asked for'],
+    ['a double home', double, 'asked for'],
+  ])('%s', (_, changes, verdict) => {
+    const [run] = runsOf('cavity-ventilation', changes);
+    expect(run?.state === 'answered' && run.answer.figures.verdict?.value).toBe(verdict);
+  });
+
+  test('the floor is that of both sections: 66 ft × 28 ft / 300 of free area', () => {
+    const [run] = runsOf('cavity-ventilation', double);
+    const area = run?.state === 'answered' ? run.answer.figures.free_area?.value : undefined;
+    expect(typeof area === 'object' && amountIn(area as Quantity<'area'>, 'ft2')).toBeCloseTo(
+      (66 * 28) / 300,
+      9,
+    );
+  });
+});
+
+describe('each half of a double home is given what stands in it', () => {
+  const flue = {
+    what: 'furnace flue',
+    along: '46 ft 6 in',
+    side: 'front',
+    from_peak: '1 ft 6 in',
+    across: '12 in',
+  };
+  const home = { ...double, 'roof.obstacles': [flue], 'ways.edges': 'both edges', 'hose.tube': '1 in' };
+  const flues = (name: string, changes: Changes = home) =>
+    given(name, changes).map((values) => (values.flues as readonly unknown[]).length);
+
+  test.each(['gable-lanes', 'edge-bays', 'ways-in'])('%s: the flue of the front half, and none', (name) => {
+    expect(flues(name)).toEqual([0, 1]);
+  });
+
+  test('with one edge to lift, that section alone', () => {
+    const runs = runsOf('edge-bays', { ...home, 'ways.edges': 'one edge' });
+    expect(runs.map(({ title }) => title)).toEqual([
+      expect.stringContaining('the section whose edge is lifted'),
+    ]);
+  });
+
+  test('from the front the starting end lies on the other hand', () => {
+    const plan = planOf(exampleWith(home));
+    const hands = plan.rows.flatMap(({ side, holes }) =>
+      holes.map(() => (side === 'back' ? 'right hand' : 'left hand')),
+    );
+    expect(given('hose-marks', home).map(({ starting_end }) => starting_end)).toEqual(hands);
+    expect(new Set(hands).size).toBe(2);
+  });
+
+  test('patches are counted for the holes of both rows', () => {
+    const { rows } = planOf(exampleWith(home));
+    const [back = 0, front = 0] = rows.map(({ holes }) => holes.length);
+    expect(Math.min(back, front)).toBeGreaterThan(0);
+    expect(given('patch-kit', home)[0]?.holes).toBe(back + front);
+  });
+});
+
+describe('the hose marks of an opening are given the rings that reach into its stretch', () => {
+  const at = (along: string, side = 'front') => ({
+    'roof.obstacles': [{ what: 'furnace flue', along, side, from_peak: '3 ft', across: '12 in' }],
+  });
+  const flues = (changes: Changes) =>
+    given('hose-marks', changes).map((values) => (values.flues as readonly unknown[]).length);
+  const to = planOf(exampleWith(at('12 ft'))).rows[0]?.holes[0]?.to;
+  const border = to ? amountIn(to, 'in') : Number.NaN;
+
+  // Half of 12 in and 2 in of clearance are 8 in.
+  test.each([
+    ['half an inch over the border of two stretches, both', -7.5, [1, 1, 0, 0, 0]],
+    ['half an inch short of it, the one', -8.5, [1, 0, 0, 0, 0]],
+    ['half an inch over from the other side, both', 7.5, [1, 1, 0, 0, 0]],
+    ['half an inch short from there, the other', 8.5, [0, 1, 0, 0, 0]],
+  ])('%s', (_, off, byHand) => {
+    expect(flues(at(`${border + off} in`))).toEqual(byHand);
+  });
+
+  test('and in a double home those of its own half alone', () => {
+    const home = { ...double, ...at('46 ft 6 in', 'front') };
+    const { rows } = planOf(exampleWith(home));
+    const found = flues(home);
+    expect(found.slice(0, rows[0]?.holes.length)).not.toContain(1);
+    expect(found.slice(rows[0]?.holes.length)).toContain(1);
+  });
+});
+
+describe('a way in that can’t be taken, or of which nobody knows, is not worked', () => {
+  test.each<[title: string, name: string, changes: Changes, state: PartOutcome['state']]>([
+    ['no gable end', 'gable-lanes', { 'ways.gables': 'neither' }, 'nothing'],
+    ['gable ends not known', 'gable-lanes', { 'ways.gables': 'not known' }, 'waiting'],
+    ['no edge', 'edge-bays', { 'ways.edges': 'neither' }, 'nothing'],
+    ['edges not known', 'edge-bays', { 'ways.edges': 'not known' }, 'waiting'],
+  ])('%s', (_, name, changes, state) => {
+    expect(runsOf(name, changes).map((run) => run.state)).toEqual([state]);
+  });
+});
