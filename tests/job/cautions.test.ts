@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { remarkText } from '../../src/calc/declare/remark.ts';
 import type { WorkedJob } from '../../src/job/planned.ts';
 import { exampleEntries, exampleWith, planOf } from './entries.ts';
 
@@ -123,3 +124,12 @@ test.each(['gable end', 'lifted roof edge'])(
     expect(all).toContain('layout: caution.flue.keep-clear');
   },
 );
+
+test('a bag far from the usual weight is told beside the plan, since all bags go by it', () => {
+  const said = (weight: string) =>
+    planOf(exampleWith({ 'fill.bag_weight': weight }))
+      .remarks.map(remarkText)
+      .join(' ');
+  expect(said('3 lb/bag')).toContain('look at the bag again');
+  expect(said('30 lb/bag')).not.toContain('look at the bag again');
+});

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { heldBy } from '../../src/job/cautions.ts';
 import { workParts } from '../../src/job/parts/parts.ts';
+import { amountIn } from '../../src/quantity/quantity.ts';
 import { exampleWith, planOf, rules, told } from './entries.ts';
 
 const lightOf = (kind: string) => [{ kind, along: '12 ft', side: 'back', from_eave: '4 ft', across: '7 in' }];
@@ -154,10 +155,32 @@ test('a ring on the border of two stretches is told at both holes, and its volum
   const border = planOf(exampleWith({ 'roof.obstacles': flue('12 ft') })).rows[0]?.holes[0]?.to;
   expect(border?.amount).toBeDefined();
   const inches = (border?.amount ?? 0) * (border?.unit === 'ft' ? 12 : 1);
-  expect(kept(`${inches - 2} in`)?.slice(0, 2)).toEqual([1, 1]);
-  expect(kept(`${inches - 24} in`)?.slice(0, 2)).toEqual([1, 0]);
+  expect(kept(`${inches - 2} in`)).toEqual([1, 1, 0, 0, 0]);
+  expect(kept(`${inches + 2} in`)).toEqual([1, 1, 0, 0, 0]);
+  expect(kept(`${inches - 24} in`)).toEqual([1, 0, 0, 0, 0]);
+  // It touches the border, and no more.
+  expect(kept(`${inches - 6} in`)).toEqual([1, 0, 0, 0, 0]);
+  expect(kept(`${inches + 6} in`)).toEqual([0, 1, 0, 0, 0]);
   const volume = (along: string) => planOf(exampleWith({ 'roof.obstacles': flue(along) })).volume.amount;
   expect(volume(`${inches - 2} in`)).toBeCloseTo(volume(`${inches - 24} in`), 6);
+  // Wherever its middle lies, on the very border or at an end of the roof too, the stretches add up to the cavity.
+  for (const along of [`${inches} in`, '0 in', '66 ft']) {
+    const plan = planOf(exampleWith({ 'roof.obstacles': flue(along) }));
+    const stretches = plan.rows[0]?.holes.map((hole) => amountIn(hole.volume, 'ft3')) ?? [];
+    expect(stretches.reduce((sum, each) => sum + each, 0)).toBeCloseTo(amountIn(plan.volume, 'ft3'), 6);
+  }
+});
+
+describe('a double home is told by one half of it', () => {
+  test.each([
+    ['two-slope', true],
+    ['bowed', true],
+    ['one-slope', false],
+    ['level', false],
+  ])('%s', (shape, refused) => {
+    const [sentence = ''] = told(exampleWith({ 'home.sections': 'double', 'cavity.shape': shape }));
+    expect(sentence.includes(`(cavity.shape): found ${shape} for a double home`)).toBe(refused);
+  });
 });
 
 describe('cellulose keeps off lights that are rated for contact too', () => {
