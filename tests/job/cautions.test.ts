@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { remarkText } from '../../src/calc/declare/remark.ts';
 import type { WorkedJob } from '../../src/job/planned.ts';
+import { amountIn } from '../../src/quantity/quantity.ts';
 import { exampleEntries, exampleWith, planOf } from './entries.ts';
 
 type Placed = WorkedJob['cautions'][number];
@@ -132,4 +133,24 @@ test('a bag far from the usual weight is told beside the plan, since all bags go
       .join(' ');
   expect(said('3 lb/bag')).toContain('look at the bag again');
   expect(said('30 lb/bag')).not.toContain('look at the bag again');
+});
+
+test('a hole that is moved by more than the usual 6 in is told, whichever way it is moved', () => {
+  const vent = { what: 'plumbing vent', side: 'back', from_peak: '2 ft', across: '24 in' };
+  const told = new Set<string>();
+  for (let feet = 4; feet <= 62; feet += 1) {
+    const plan = planOf(
+      exampleWith({ 'roof.obstacles': [{ ...vent, along: `${feet} ft` }], 'survey.flues': 'none' }),
+    );
+    const holes = plan.rows.flatMap((row) => row.holes);
+    for (const { moved, movedFar } of holes) {
+      const inches = amountIn(moved, 'in');
+      expect(movedFar).toBe(inches > 6 || inches < -6);
+      if (movedFar) told.add(inches > 0 ? 'towards the far end' : 'towards the starting end');
+    }
+    expect(placed(plan).includes('layout: caution.layout.moved-far')).toBe(
+      holes.some(({ movedFar }) => movedFar),
+    );
+  }
+  expect([...told].sort()).toEqual(['towards the far end', 'towards the starting end']);
 });
