@@ -220,6 +220,17 @@ describe('the new fill is told in one way', () => {
       { weight: '1 lb/ft2', depth: '3 in' },
       /found a weight per area beside a depth or density/,
     ],
+    [
+      'a weight beside a density',
+      { weight: '1 lb/ft2', density: '1.5 lb/ft3' },
+      /found a weight per area beside a depth or density/,
+    ],
+    // Whichever of the two were taken, the other, which may be the heavier, would be dropped unsaid.
+    [
+      'a weight beside both',
+      { weight: '3 lb/ft2', depth: '3 in', density: '1.5 lb/ft3' },
+      /found a weight per area beside a depth or density/,
+    ],
     ['a depth alone', { depth: '3 in' }, /found neither depth and density nor a weight per area/],
     ['nothing', {}, /found neither depth and density nor a weight per area/],
   ];

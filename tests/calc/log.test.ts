@@ -189,4 +189,17 @@ describe('what is printed of an opening', () => {
     for (const bags of ['5.5 bags', '4.5 bags'])
       expect(printed(openingLog, { ...near, bags }).figures.verdict).toBe('full, as planned');
   });
+
+  // A count to the nearest quarter may be off by 0.125 either way, more than a tenth of so little.
+  // 12 ft3 at 1.5 lb/ft3 are 18 lb, 0.6 of a bag of 30 lb: from 0.475 to 0.725. 13 ft3 are 0.65: from 0.525 to 0.775.
+  test.each([
+    ['12 ft3', '0.25 bags', 'full, light'],
+    ['12 ft3', '0.5 bags', 'full, as planned'],
+    ['12 ft3', '0.75 bags', 'full, heavy'],
+    ['13 ft3', '0.5 bags', 'full, light'],
+    ['13 ft3', '0.75 bags', 'full, as planned'],
+  ])('%s with %s is %s', (volume, bags, verdict) => {
+    const found = printed(openingLog, { ...given, bag_weight: '30 lb/bag', volume, bags, state: 'full' });
+    expect(found.figures.verdict).toBe(verdict);
+  });
 });

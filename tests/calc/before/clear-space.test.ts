@@ -10,6 +10,7 @@ import { remarkText } from '../../../src/calc/declare/remark.ts';
 import { type Material, materials } from '../../../src/calc/fill/resistance.ts';
 import { amountIn, type Quantity, quantity } from '../../../src/quantity/quantity.ts';
 import { working } from '../../../src/quantity/working.ts';
+import { changedRulebook } from '../../../src/rulebook/changed.ts';
 import { openRulebook } from '../../../src/rulebook/rulebook.ts';
 import { theProject } from '../../the-project.ts';
 import { complaints, printed } from '../told.ts';
@@ -164,6 +165,24 @@ describe('what is said', () => {
     const found = space({ kind, across: 6, depth: 10 }, material);
     expect(found.cautions).toEqual(cautions);
     expect(found.mayLieAbove).toBe(above);
+  });
+
+  test('nothing lies above a flue, whatever its listing lets the fill touch', () => {
+    const found = space({ kind: 'listed double-wall vent or chimney', across: 6, depth: 10, listed: 0 });
+    expect(inches(found.ring)).toBe(0);
+    expect(found.mayLieAbove).toBe(false);
+  });
+
+  test('a light that the fill buries has no shield, and so none that runs up to the roof', () => {
+    const rated = {
+      kind: 'light, rated for contact and airtight',
+      across: 6,
+      depth: 10,
+      cavity: 10,
+    } as const;
+    expect(space(rated).toTheRoof).toBe(false);
+    expect(space(rated).shield).toBeUndefined();
+    expect(space(rated, 'cellulose').toTheRoof).toBe(true);
   });
 
   const remarked: readonly [string, Measured, RegExp][] = [
@@ -495,5 +514,33 @@ describe('the working of a clear space', () => {
     const round = letters(undefined, { other: undefined, old: undefined });
     expect(told(round, 'Vk')).toEqual(['π/4 · Dk² · d', 'Dk = 20 in, 8 in']);
     expect(told(round, 'Vf')).toEqual(['π/4 · D² · d', '16 in, 8 in']);
+  });
+});
+
+describe('of two distances that hold the larger one does, in a rulebook too where the other is the larger', () => {
+  const withValue = (id: string, number: number) =>
+    openRulebook(changedRulebook(data, { [id]: { kind: 'at-least', number, unit: 'in' } }));
+  const vents = withValue('clearance.flue.to-combustibles', 12);
+  const cellulose = withValue('clearance.light.cellulose', 6);
+  // NFPA 211: 6 in about a connector of listed gas, 18 in about one of solid fuel. NEC 410.116(A)(2): 3 in about a light that is not rated.
+  test.each<[title: string, kind: HotThingKind, material: Material, book: typeof rules, ring: number]>([
+    [
+      'a connector that may stand nearer than any vent',
+      'connector, listed gas with draft hood',
+      'glass fibre',
+      vents,
+      12,
+    ],
+    ['a connector that stays farther', 'connector, solid fuel', 'glass fibre', vents, 18],
+    ['a light that is not rated, in cellulose', 'light, not rated for contact', 'cellulose', cellulose, 6],
+    [
+      'a light that is not rated, in glass fibre',
+      'light, not rated for contact',
+      'glass fibre',
+      cellulose,
+      3,
+    ],
+  ])('%s', (_, kind, material, book, ring) => {
+    expect(inches(clearSpace(thing({ kind, across: 6, depth: 10 }), material, book).ring)).toBe(ring);
   });
 });

@@ -41,6 +41,15 @@ const every = names.flatMap((name) =>
   Object.entries(meanings[name]).map(([given, meaning]) => ({ name, given, meaning })),
 );
 
+describe('a home is ready only where every condition was looked at', () => {
+  test.each(names)('all but %s', (name) => {
+    const rest: Survey = { ...sound, [name]: undefined };
+    expect(readiness(rest, NEW, rules).verdict).toBe('not looked at everywhere');
+    expect(readiness({ ...sound, [name]: notLookedAt }, NEW, rules).verdict).toBe('not looked at everywhere');
+    expect(readiness(rest, NEW, rules).cautions).toEqual(['caution.before.not-looked']);
+  });
+});
+
 describe('each answer', () => {
   test.each(every)('$name: $given', ({ name, given, meaning }) => {
     const read = readiness({ ...sound, [name]: given }, NEW, rules);

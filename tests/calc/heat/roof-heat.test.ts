@@ -213,6 +213,11 @@ const clashes: readonly [title: string, entries: Entries, says: RegExp][] = [
     /\(old_depth\): found none, though it is pressed/,
   ],
   [
+    'a pressed depth, where there is none and nobody said that it is pressed',
+    { ...slopes, pressed_depth: '2 in' },
+    /\(old_depth\): found none, though it is pressed/,
+  ],
+  [
     'old insulation to the roof',
     { ...slopes, old_depth: '15 in' },
     /\(old_depth\): found 1 ft 3 in; expected less than the cavity’s 1 ft 3 in: no room is left for new fill/,
