@@ -2,6 +2,8 @@ import { describe, expect, test } from 'vitest';
 import { remarkText } from '../../src/calc/declare/remark.ts';
 import { receipt } from '../../src/calc/receipt/declaration.ts';
 import { workParts } from '../../src/job/parts/parts.ts';
+import { receiptValues } from '../../src/job/parts/receipt.ts';
+import { amountIn } from '../../src/quantity/quantity.ts';
 import { worked } from '../calc/told.ts';
 import { exampleWith, planOf, rules } from './entries.ts';
 
@@ -25,6 +27,49 @@ describe('what is typed on the receipt is held against the job', () => {
       { 'receipt.bags': '20 bags', 'log.openings': [] },
       ['the plan asks for 35.8 bags'],
       ['fill log'],
+    ],
+    [
+      'fewer bags than the log counts',
+      { 'receipt.bags': '9 bags' },
+      ['The receipt tells 9 bags, the fill log counts 10.25 bags'],
+      [],
+    ],
+    [
+      'as many bags as the log counts',
+      { 'receipt.bags': '10.25 bags' },
+      ['4 of the 5 openings are not full'],
+      ['the fill log counts'],
+    ],
+    // A tenth more than 35.83 is 39.4, a tenth less 32.3.
+    [
+      'far more bags than planned, and no log',
+      { 'receipt.bags': '40 bags', 'log.openings': [] },
+      ['the plan asks for 35.8 bags'],
+      ['fill log'],
+    ],
+    [
+      'bags within a tenth of the plan, and no log',
+      { 'receipt.bags': '39 bags', 'log.openings': [] },
+      [],
+      ['the plan asks', 'fill log'],
+    ],
+    [
+      'an opening that nothing more goes into is no longer waited for',
+      { 'receipt.bags': '36 bags', 'log.openings.1.not_filled': 'neither hose nor tube goes in' },
+      ['3 of the 5 openings are not full'],
+      [],
+    ],
+    [
+      'thicker than the cavity once settled',
+      { 'receipt.settled_thickness': '14 in' },
+      ['leaves 1 ft 1 1/2 in'],
+      [],
+    ],
+    [
+      'settled it fits, and was thicker than the cavity as it was blown',
+      { 'receipt.settled_thickness': '13 in', 'receipt.initial_thickness': '14 in' },
+      ['A thickness of 14 in'],
+      [],
     ],
     // 15 in at the ridge, 1 1/2 in of it old insulation.
     ['as thick as the cavity', { 'receipt.initial_thickness': '13 1/2 in' }, [], ['measure again']],
@@ -60,5 +105,43 @@ describe('an R that no fill has is told, and kept as it is', () => {
     ],
   ])('%s', (_, more, told) => {
     expect(remarks(more).includes('Read the maker’s paper again')).toBe(told);
+  });
+});
+
+describe('the bags of the receipt', () => {
+  const closed = [1, 2, 3, 4, 5].map((opening) => ({ side: 'back', opening, bags: '7 bags', state: 'full' }));
+  const shut = { state: 'filling', not_filled: 'neither hose nor tube goes in' };
+  const bagsOf = (changes: Record<string, unknown>) =>
+    receiptValues(planOf(exampleWith(changes)), rules).parts[0]?.bags?.amount;
+  test.each<[title: string, changes: Record<string, unknown>, bags: number | undefined]>([
+    ['none is full', { 'log.openings': [] }, undefined],
+    ['some are full', {}, undefined],
+    ['all are full: five times seven', { 'log.openings': closed }, 35],
+    [
+      'all but one are full, and nothing more goes into that',
+      { 'log.openings': closed.map((each, place) => (place === 4 ? { ...each, ...shut } : each)) },
+      35,
+    ],
+    [
+      'openings that are not known: nobody can tell whether they are full',
+      { 'ways.chosen': 'gable end', 'hose.spread': '', 'log.openings': closed },
+      undefined,
+    ],
+    [
+      'as they were typed, whatever the log counts',
+      { 'log.openings': closed, 'receipt.bags': '36 bags' },
+      36,
+    ],
+  ])('%s', (_, changes, bags) => {
+    expect(bagsOf(changes)).toBe(bags);
+  });
+
+  test('and its area is the one that was typed, before length times width: 66 ft × 13 ft 10 in', () => {
+    const areaOf = (changes: Record<string, unknown>) => {
+      const area = receiptValues(planOf(exampleWith(changes)), rules).parts[0]?.area;
+      return area && amountIn(area, 'ft2');
+    };
+    expect(areaOf({})).toBeCloseTo(66 * (13 + 10 / 12), 9);
+    expect(areaOf({ 'receipt.area': '900 ft2' })).toBe(900);
   });
 });

@@ -99,6 +99,52 @@ describe('a record worked again', () => {
     ]);
   });
 
+  test('tells an amount that became words, and words that became an amount', () => {
+    const { 'plan.bags': bags, 'plan.ceiling': ceiling } = record.figures;
+    if (!bags || !ceiling) throw new Error('expected both to be recorded');
+    const { amount: _amount, unit: _unit, ...words } = bags;
+    const odd: JobRecord = {
+      ...record,
+      figures: {
+        ...record.figures,
+        'plan.bags': { ...words, text: 'as many as it takes' },
+        'plan.ceiling': { ...ceiling, amount: 1, unit: 'lb' },
+      },
+    };
+    const found = recheck(odd, rules, data.rules);
+    expect(found.ok && found.value.differing.map(({ name, before }) => [name, before])).toEqual([
+      ['plan.bags', 'as many as it takes'],
+    ]);
+  });
+
+  test('names a rule that is no more, and one that only the figure of today, or that of then, rests on', () => {
+    const odd: JobRecord = {
+      ...record,
+      rules: {
+        ...record.rules,
+        'framing.gone': { kind: 'exact', number: 2, unit: 'in' },
+        'fill.bag.near-enough': { kind: 'at-most', number: 90, unit: 'percent' },
+      },
+      figures: {
+        ...record.figures,
+        'plan.bags': { label: 'Bags', text: '40 bags', amount: 40, unit: 'bag', rules: ['framing.gone'] },
+        'plan.bags_to_load': { label: 'Bags to load', text: '70 bags', amount: 70, unit: 'bag', rules: [] },
+      },
+    };
+    const found = recheck(odd, rules, data.rules);
+    if (!found.ok) throw new Error('expected the record to be worked');
+    const behind = (name: string) =>
+      found.value.differing.find((each) => each.name === name)?.because.map(({ rule }) => rule);
+    expect([...found.value.changed].sort()).toEqual(['fill.bag.near-enough', 'framing.gone']);
+    expect(behind('plan.bags')).toEqual(['framing.gone']);
+    expect(behind('plan.bags_to_load')).toEqual(['fill.bag.near-enough']);
+  });
+
+  test('holds the words of the cautions of its plan', () => {
+    const { cautions } = JSON.parse(text);
+    for (const { id } of planOf(exampleEntries).cautions) expect(Object.keys(cautions)).toContain(id);
+  });
+
   test('says with a saving that differs what a seller must say with it', () => {
     const name = Object.keys(record.figures).find((each) => each.startsWith('savings.')) ?? '';
     const odd = {
@@ -156,6 +202,18 @@ describe('a file that is no record is refused in a sentence', () => {
     [
       'with an amount in words',
       changed({ figures: { b: { label: 'x', text: 'y', rules: [], amount: 'z' } } }),
+      'the figure "b"',
+    ],
+    ['without its rulebook', changed({ rulebook: undefined }), 'a part missing'],
+    ['without its rules', changed({ rules: undefined }), 'a part missing'],
+    [
+      'with an amount of no unit',
+      changed({ figures: { b: { label: 'x', text: '3', rules: [], amount: 3 } } }),
+      'the figure "b"',
+    ],
+    [
+      'with a rule that is no id',
+      changed({ figures: { b: { label: 'x', text: 'y', rules: [7] } } }),
       'the figure "b"',
     ],
     ['a list', '[]', 'Record: found JSON that is not a set'],
