@@ -130,5 +130,9 @@ describe('what the host says of recalled versions', () => {
   ])('is not told by %s', (_, text) => expect(readRecall(text)).toBeUndefined());
 
   test('an entry that is none is left out', () =>
-    expect(readRecall('{"format":"heel-to-ridge recall","recalled":[null,{"version":1},"x"]}')).toEqual([]));
+    expect(
+      readRecall(
+        '{"format":"heel-to-ridge recall","recalled":[null,{"version":1},{"version":"2026.1"},"x"]}',
+      ),
+    ).toEqual([]));
 });

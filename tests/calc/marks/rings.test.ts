@@ -1,0 +1,67 @@
+import { describe, expect, test } from 'vitest';
+import { type Hand, hoseMarks, type Opening } from '../../../src/calc/marks/marks.ts';
+import type { Ring } from '../../../src/calc/ways/flue-ring.ts';
+import { amountIn, quantity } from '../../../src/quantity/quantity.ts';
+import { rules } from '../told.ts';
+
+const inches = (amount: number) => quantity(amount, 'in');
+const ring = (along: number, at: number, across = 12): Ring => ({
+  along: inches(along),
+  at: inches(at),
+  across: inches(across),
+});
+
+/** In the middle of a zone of 168 by 160 in: 80 in up the slope to its edge, less a stand-off of 6 in. */
+const marks = (rings: readonly Ring[], more: Partial<Opening> = {}) =>
+  hoseMarks(
+    {
+      along: inches(84),
+      from: inches(0),
+      to: inches(168),
+      width: inches(160),
+      across: inches(80),
+      streamReach: inches(24),
+      standOff: inches(6),
+      rings,
+      ...more,
+    },
+    rules,
+  ).marks;
+
+describe('the push up the slope, at 12 o’clock, stops short of the first ring in its way', () => {
+  // By hand: a ring of 12 in and a hose of 2 in keep 7 in from the middle of the ring, and the stand-off is 6 in more.
+  test.each<[title: string, rings: readonly Ring[], mark: number, stops: boolean]>([
+    ['none: to the edge less the stand-off', [], 74, false],
+    ['one 40 in off', [ring(84, 120)], 27, true],
+    ['a nearer and a farther one', [ring(84, 120), ring(84, 140)], 27, true],
+    ['a farther one, entered first', [ring(84, 140), ring(84, 120)], 27, true],
+    // 2 in wide on the very edge, it keeps 2 in: 78 in off it begins, behind the end of the push and before the edge.
+    ['one within the stand-off at the edge', [ring(84, 160, 2)], 72, true],
+    ['one that stands aside by what it keeps off', [ring(91, 120)], 74, false],
+  ])('%s', (_, rings, mark, stops) => {
+    const up = marks(rings).find(({ clock }) => clock === '12:00');
+    expect(up && amountIn(up.mark, 'in')).toBeCloseTo(mark, 9);
+    expect(up?.stopsAtRing).toBe(stops);
+  });
+});
+
+describe('which hand a ring lies on', () => {
+  // Facing the ridge with the starting end to the right, what lies towards the far end is on the left; from the other side it is on the right.
+  test.each<[hand: Hand | undefined, along: number, right: boolean]>([
+    [undefined, 124, false],
+    ['right hand', 124, false],
+    ['right hand', 44, true],
+    ['left hand', 124, true],
+    ['left hand', 44, false],
+  ])('the starting end on the %s, a ring %s in along', (startingEnd, along, right) => {
+    const stopped = marks([ring(along, 80)], { startingEnd }).filter(({ stopsAtRing }) => stopsAtRing);
+    expect(stopped.length).toBeGreaterThan(0);
+    for (const { ray } of stopped) expect(ray.x > 0).toBe(right);
+  });
+});
+
+test('an opening that touches what a ring keeps off is refused, and one an eighth beyond it is not', () => {
+  // Half of 12 in and of the hose of 2 in: 7 in.
+  expect(() => marks([ring(84, 87)])).toThrow();
+  expect(() => marks([ring(84, 87.125)])).not.toThrow();
+});
