@@ -1,6 +1,11 @@
 import { describe, expect, test } from 'vitest';
+import { restingOn } from '../../src/rulebook/changed.ts';
+import { valueChange } from '../../src/rulebook/changes/judge.ts';
 import { FormulaError, rulesIn, workOut } from '../../src/rulebook/formula.ts';
 import { type Formula, formulaSchema, type RawRule, type RuleValue } from '../../src/rulebook/schema.ts';
+import { theProject } from '../the-project.ts';
+
+const { data } = theProject();
 
 const rule = (value: RuleValue): RawRule => ({
   title: 'A thing',
@@ -139,5 +144,30 @@ describe('a formula is read with care', () => {
   ];
   test.each(misshapen)('%s is no formula', (_, given) => {
     expect(formulaSchema.safeParse(given).success).toBe(false);
+  });
+});
+
+test('what rests on a value by way of another rests on it too', () => {
+  // The cap has the size of the hole; the metal overlaps the hole all round, and the membrane the metal.
+  const on = restingOn(data, 'access.roof-holes.diameter');
+  expect([...on].filter((id) => id.startsWith('patch.layers.')).sort()).toEqual(
+    expect.arrayContaining(['patch.layers.membrane-side', 'patch.layers.metal-side']),
+  );
+  expect([...on]).toContain('access.roof-holes.diameter');
+  expect([...on]).not.toContain('patch.layers.overlap');
+  expect([...restingOn(data, 'patch.layers.metal-side')]).not.toContain('access.roof-holes.diameter');
+});
+
+describe('an amount in another unit is the same amount, to the last place that floating numbers leave of it', () => {
+  const inches = (number: number): RuleValue => ({ kind: 'at-most', number, unit: 'in' });
+  const millimeters = (number: number): RuleValue => ({ kind: 'at-most', number, unit: 'mm' });
+  // An inch is 25.4 mm.
+  test.each([0.1, 0.3, 1.1, 2.2, 3.3, 4.7, 7.9, 16])('%s in', (number) => {
+    const metric = millimeters(Number((number * 25.4).toPrecision(12)));
+    expect(valueChange(inches(number), metric, 'lower is stricter')).toBeUndefined();
+    expect(valueChange(metric, inches(number), 'lower is stricter')).toBeUndefined();
+    expect(valueChange(inches(number), millimeters(number * 25.4 + 0.001), 'lower is stricter')).toBe(
+      'looser',
+    );
   });
 });

@@ -348,3 +348,29 @@ describe('several folders', () => {
     expect(problems.map(({ check }) => check)).toEqual(['local-agency']);
   });
 });
+
+describe('what an agency says beside the rulebook', () => {
+  const mist = (on: string, source = '{ kind: practice }') => ({
+    'cautions.yaml': `mist:\n  level: warn\n  says: Mist makes it slippery.\n  do: Wait until it is dry.\n  on: [${on}]\n  source: ${source}\n`,
+  });
+
+  test('stands at each caution that it names, the first and the last', () => {
+    const { data, problems } = resolved(mist('caution.roof.falls, caution.roof.carries-crew'));
+    expect(problems).toEqual([]);
+    const at = (id: string) => data.cautions[id]?.beside?.map(({ says }) => says);
+    expect(at('caution.roof.falls')).toEqual(['Mist makes it slippery.']);
+    expect(at('caution.roof.carries-crew')).toEqual(['Mist makes it slippery.']);
+    expect(at('caution.before.wet')).toBeUndefined();
+  });
+
+  // The day of these tests is 2026-11-25.
+  test.each<[day: string, sound: boolean]>([
+    ['2026-11-24', true],
+    ['2026-11-25', true],
+    ['2026-11-26', false],
+  ])('read on %s', (day, sound) => {
+    const source = `{ kind: document, document: doe-sws, clause: 'x', read: reprint, on: '${day}' }`;
+    const found = resolved(mist('caution.roof.falls', source)).problems.map(({ check }) => check);
+    expect(found).toEqual(sound ? [] : ['date-in-future']);
+  });
+});
