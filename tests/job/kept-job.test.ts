@@ -81,8 +81,9 @@ describe('how much is read', () => {
 test('a file that says it is a job is read as one, whatever else is in it: an unknown entry is told, and not taken for the job', () => {
   const inside = JSON.parse(writeKept(kept)).job;
   const file = JSON.stringify({ ...inside, job: inside });
-  expect(said(readJobs(file))).toContain('job');
-  expect(readJobs(file).ok).toBe(false);
+  // A kept job has a version of its own, by which this file would seem to come of a newer copy.
+  expect(said(readJobs(file))).toContain('"job"');
+  expect(said(readJobs(file))).not.toContain('newer copy');
 });
 
 describe('a time', () => {

@@ -64,6 +64,12 @@ describe('a change of a caution is told by its gravest kind', () => {
       'stricter',
     ],
     [
+      'an agency whose stop becomes a warning, beside a note that stays',
+      { beside: [beside('note'), beside('stop')] },
+      { beside: [beside('note'), beside('warn')] },
+      'looser',
+    ],
+    [
       'where an agency has it from',
       { beside: [beside('note')] },
       { beside: [{ ...beside('note'), from: 'a notice' }] },
