@@ -374,3 +374,34 @@ describe('what an agency says beside the rulebook', () => {
     expect(found).toEqual(sound ? [] : ['date-in-future']);
   });
 });
+
+describe('what follows from a local value', () => {
+  const HOLE = 'access.roof-holes.diameter';
+  /** The rulebook with one of its rules changed: none that is derived is for safety yet. */
+  const withRule = (id: string, more: Readonly<Record<string, unknown>>): RulebookData => ({
+    ...base,
+    rules: { ...base.rules, [id]: { ...base.rules[id], ...more } as RulebookData['rules'][string] },
+  });
+  const checks = (book: RulebookData, ...values: string[]) =>
+    inLayer({ 'values.yaml': values.join('') }, (folder) =>
+      resolveLocal(book, [readLayer(folder)], context).problems.map(({ check }) => check),
+    );
+  const hole = (number: number) => setting(HOLE, `{ kind: exact, number: ${number}, unit: in }`);
+
+  // By hand: a hole of 6 in has metal of 6 + 2*2 = 10 in, one of 5 in 9 in, one of 7 in 11 in.
+  test.each<[title: string, safety: string | undefined, number: number, expected: readonly string[]]>([
+    ['may not be looser, if it is for safety', 'higher is stricter', 5, ['looser-value']],
+    ['may be stricter', 'higher is stricter', 7, []],
+    ['may not be looser in the other direction', 'lower is stricter', 7, ['looser-value']],
+    ['may be anything, if it is not for safety', undefined, 5, []],
+  ])('%s', (_, safety, number, expected) => {
+    expect(checks(withRule('patch.layers.metal-side', { safety }), hole(number))).toEqual(expected);
+  });
+
+  test('what was worked out by hand from it has to be set too', () => {
+    const byHand = withRule('patch.layers.cap-diameter', { value: { kind: 'exact', number: 6, unit: 'in' } });
+    expect(checks(byHand, hole(7))).toEqual(['local-derived']);
+    const cap = setting('patch.layers.cap-diameter', '{ kind: exact, number: 7, unit: in }');
+    expect(checks(byHand, hole(7), cap)).toEqual([]);
+  });
+});
