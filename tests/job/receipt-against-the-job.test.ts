@@ -31,7 +31,7 @@ describe('what is typed on the receipt is held against the job', () => {
     [
       'fewer bags than the log counts',
       { 'receipt.bags': '9 bags' },
-      ['The receipt tells 9 bags, the fill log counts 10.25 bags'],
+      ['The receipt says 9 bags, the fill log counts 10.25 bags'],
       [],
     ],
     [
@@ -68,7 +68,7 @@ describe('what is typed on the receipt is held against the job', () => {
     [
       'settled it fits, and was thicker than the cavity as it was blown',
       { 'receipt.settled_thickness': '13 in', 'receipt.initial_thickness': '14 in' },
-      ['A thickness of 14 in'],
+      ['a thickness of 14 in'],
       [],
     ],
     // 15 in at the ridge, 1 1/2 in of it old insulation.

@@ -4,7 +4,9 @@ import { workParts } from '../../src/job/parts/parts.ts';
 import { amountIn } from '../../src/quantity/quantity.ts';
 import { exampleWith, planOf, rules, told } from './entries.ts';
 
-const lightOf = (kind: string) => [{ kind, along: '12 ft', side: 'back', from_eave: '4 ft', across: '7 in' }];
+const lightOf = (kind: string, along = '12 ft') => [
+  { kind, along, side: 'back', from_eave: '4 ft', across: '7 in' },
+];
 const flueOf = (kind: string) => [
   { what: 'furnace flue', along: '46 ft 6 in', side: 'back', from_peak: '1 ft 6 in', across: '12 in', kind },
 ];
@@ -54,7 +56,7 @@ describe('what the survey found and nobody placed is asked for', () => {
       'rated lights, and of two placed one that is not',
       {
         'survey.lights': 'all rated for contact',
-        'ceiling.lights': [...rated, ...lightOf('light, not rated for contact')],
+        'ceiling.lights': [...rated, ...lightOf('light, not rated for contact', '40 ft')],
       },
       'survey.lights',
     ],

@@ -86,7 +86,7 @@ describe('the site with an agency’s folder, whose notes hold a script', () => 
     '%s has the agency’s caution under its name, right behind the one it stands beside',
     (page) => {
       const behind = html(page).match(
-        /A fall from(?:(?!<\/div>).)*<\/div>\s*<div class="caution local-caution warn"(?:(?!<\/div>).)*/s,
+        /Nobody works on the roof without protection(?:(?!<\/div>).)*<\/div>\s*<div class="caution local-caution warn"(?:(?!<\/div>).)*/s,
       )?.[0];
       expect(words(behind ?? '')).toMatch(/Warning, Harrow Valley\. Fog.* from the river leaves/);
       // On a card what stands beside a caution leads to its source.
@@ -187,7 +187,9 @@ describe('the site with an agency’s folder, whose notes hold a script', () => 
   });
 
   test('a caution that an agency speaks beside is named with its value', () => {
-    expect(words(html('local'))).toContain('beside “A fall from 6 ft or more is to be guarded against');
+    expect(words(html('local'))).toContain(
+      'beside “Nobody works on the roof without protection from a fall of 6 ft',
+    );
   });
 
   test.each(['plan/before', 'local', 'do/first-visit', 'safety/falls'])(
