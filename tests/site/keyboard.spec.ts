@@ -1,4 +1,5 @@
 import { expect, type Page, test } from '@playwright/test';
+import { ONCE } from './once.ts';
 
 /** What the tab key comes to, one after another, from the head of the page until it leaves the page or begins anew. */
 async function comeTo(page: Page): Promise<{ readonly places: string[]; readonly unseen: string[] }> {
@@ -12,7 +13,19 @@ async function comeTo(page: Page): Promise<{ readonly places: string[]; readonly
       at.setAttribute('data-come-to', '');
       const onScreen = () => {
         const box = at.getBoundingClientRect();
-        return box.bottom > 0 && box.top < innerHeight && box.width > 0 && box.height > 0;
+        // A bar at the foot hides what lies under it; of what is higher than the room above the bar, the head is seen.
+        const bar = document.querySelector('.short-answer, .at-hand');
+        const { top, bottom } = bar?.getBoundingClientRect() ?? { top: innerHeight, bottom: innerHeight };
+        const lies = bar && !bar.contains(at) && getComputedStyle(bar).position === 'sticky' && bottom > top;
+        const foot = lies && box.bottom > top && box.top < bottom ? top : innerHeight;
+        const high = box.height > foot;
+        return (
+          box.bottom > 0 &&
+          box.top < foot &&
+          (high || foot === innerHeight || box.bottom <= foot) &&
+          box.width > 0 &&
+          box.height > 0
+        );
       };
       // A browser may take a few frames to bring what has the focus into view.
       for (let frames = 0; frames < 60 && !onScreen(); frames += 1)
@@ -30,11 +43,26 @@ async function comeTo(page: Page): Promise<{ readonly places: string[]; readonly
   }
 }
 
-for (const path of ['/calculators/ceiling-load/', '/plan/fill-log/', '/plan/jobs/', '/do/patching/'])
-  test(`${path} by keyboard alone: the tab key comes to all that can be used, and each time it shows where it is`, async ({
+/** A phone held upright, one held across, and one whose own keyboard is up. */
+const [UPRIGHT, ACROSS, TYPING] = [
+  { width: 360, height: 740 },
+  { width: 740, height: 360 },
+  { width: 320, height: 256 },
+];
+
+const visits = [
+  ...['/calculators/ceiling-load/', '/plan/', '/plan/fill-log/', '/plan/jobs/', '/do/patching/'].map(
+    (path) => [path, UPRIGHT] as const,
+  ),
+  ...[ACROSS, TYPING].flatMap((size) =>
+    ['/calculators/ceiling-load/', '/plan/fill-log/'].map((path) => [path, size] as const),
+  ),
+];
+for (const [path, size] of visits)
+  test(`${path} at ${size.width} by ${size.height} by keyboard alone: the tab key comes to all that can be used, and each time it shows where it is, above the bar`, async ({
     page,
   }) => {
-    await page.setViewportSize({ width: 360, height: 740 });
+    await page.setViewportSize(size);
     await page.goto(path);
     const { places, unseen } = await comeTo(page);
     const left = await page.evaluate(() =>
@@ -52,6 +80,23 @@ for (const path of ['/calculators/ceiling-load/', '/plan/fill-log/', '/plan/jobs
     expect(places.length).toBeGreaterThan(10);
     expect({ left, unseen }).toEqual({ left: [], unseen: [] });
   });
+
+for (const path of ['/calculators/ways-in/', '/plan/', '/plan/fill-log/'])
+  test(
+    `${path}: the bar at the foot takes a fifth of a phone at most, and stands still where the screen is low`,
+    ONCE,
+    async ({ page }) => {
+      await page.setViewportSize(UPRIGHT);
+      await page.goto(path);
+      const bar = page.locator('.short-answer, .at-hand');
+      await expect(bar).toHaveCSS('position', 'sticky');
+      expect((await bar.boundingBox())?.height).toBeLessThan(UPRIGHT.height / 5);
+      for (const size of [ACROSS, TYPING]) {
+        await page.setViewportSize(size);
+        await expect(bar).toHaveCSS('position', 'static');
+      }
+    },
+  );
 
 test('a ceiling is worked by keyboard alone: choose a board, type a depth, read the answer', async ({
   page,

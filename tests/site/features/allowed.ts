@@ -71,6 +71,11 @@ export const allowed: readonly Allowed[] = [
     because: 'the build writes -webkit-sticky beside it; without either the bar stands below the form',
   },
   {
+    what: ['scroll-padding-bottom'],
+    because:
+      'without it what has the focus is brought to the edge of the window, where a bar may lie over it',
+  },
+  {
     what: [
       ':has',
       '@page',
