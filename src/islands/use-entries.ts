@@ -4,16 +4,35 @@ import { withEntry } from '../calc/declare/entries.ts';
 import type { FieldProblem, Read } from '../calc/declare/read-fields.ts';
 import { arrived, forget, keep, kept } from './keeping.ts';
 
+/** Changes an entry; a row that was just begun is not told off before it is left. */
+export type SetEntry = (way: readonly string[], value: unknown, begun?: string) => void;
+
+/** Where somebody is in a form: the box being typed in, the row that was begun, and what was left or changed whole so far. */
+interface At {
+  readonly typing?: string | undefined;
+  readonly begun?: string | undefined;
+  readonly left: readonly string[];
+}
+
+const NOWHERE: At = { left: [] };
+
+const withOne = (all: readonly string[], one: string): readonly string[] =>
+  all.includes(one) ? all : [...all, one];
+
 /** What entries work out to, and what is wrong with them. */
 export interface Worked<T> {
   /** The newest result that could be worked out, if any ever could. */
   readonly result: T | undefined;
-  /** Problems of fields that were left; a field still being typed in is not told off. */
+  /** What keeps the figures back; nothing while figures of before stand. */
   readonly problems: readonly FieldProblem[];
+  /** What is told at the boxes: not of the one being typed in, and of an empty one only once it was left. */
+  readonly wrong: readonly FieldProblem[];
   /** The result is of earlier entries, since a field is still being typed in. */
   readonly waitingFor: FieldProblem | undefined;
-  /** Says which entry is being changed. */
-  readonly typing: (way: readonly string[], value: unknown) => void;
+  /** What is there to be told aloud? Nothing before anything was entered; of what is wrong nothing while somebody types. */
+  readonly ears: 'nothing' | 'figures' | 'all';
+  /** Says which entry is being changed, or which row of a list was begun. */
+  readonly typing: (way: readonly string[], value: unknown, begun?: string) => void;
   readonly leave: (way: string) => void;
   /** Nothing is being typed in. */
   readonly settle: () => void;
@@ -21,7 +40,7 @@ export interface Worked<T> {
 
 export interface EntriesState<T> extends Omit<Worked<T>, 'typing' | 'settle'> {
   readonly entries: Entries;
-  readonly set: (way: readonly string[], value: unknown) => void;
+  readonly set: SetEntry;
   /** Back to the example, with what was kept let go. */
   readonly reset: () => void;
 }
@@ -35,7 +54,7 @@ export function useWorked<T>(
   work: (entries: Entries) => Read<T>,
   line: unknown,
 ): Worked<T> {
-  const [typing, setTyping] = useState<string | undefined>();
+  const [{ typing, begun, left }, setAt] = useState(NOWHERE);
   // Not a state: to keep it draws nothing anew.
   const last = useRef<readonly [line?: unknown, result?: T]>([]);
   const read = useMemo(() => work(entries), [entries, work]);
@@ -43,18 +62,33 @@ export function useWorked<T>(
     if (read.ok) last.current = [line, read.value];
   }, [read, line]);
   const all = read.ok ? [] : read.problems;
-  const onlyTyping = typing !== undefined && all.every(({ field }) => field === typing);
+  const onlyTyping = all.every(({ field }) => field === typing || field.startsWith(`${begun}.`));
   const startTyping = useCallback(
-    (way: readonly string[], value: unknown) =>
-      setTyping(typeof value === 'string' ? way.join('.') : undefined),
+    (way: readonly string[], value: unknown, begun?: string) =>
+      setAt((at) => {
+        const name = way.join('.');
+        return typeof value === 'string' ? { ...at, typing: name } : { begun, left: withOne(at.left, name) };
+      }),
     [],
   );
-  const leave = useCallback((way: string) => setTyping((now) => (now === way ? undefined : now)), []);
-  const settle = useCallback(() => setTyping(undefined), []);
+  const leave = useCallback(
+    (way: string) =>
+      setAt(({ typing, begun, left }) => ({
+        typing: typing === way ? undefined : typing,
+        begun: begun === way ? undefined : begun,
+        left: withOne(left, way),
+      })),
+    [],
+  );
+  const settle = useCallback(() => setAt(NOWHERE), []);
   const before = onlyTyping && last.current[0] === line ? last.current[1] : undefined;
   return {
     result: read.ok ? read.value : before,
     problems: before ? [] : all,
+    wrong: all.filter(
+      ({ field, found }) => field !== typing && (found !== 'nothing' || left.includes(field)),
+    ),
+    ears: (typing ?? begun) ? 'figures' : left.length > 0 ? 'all' : 'nothing',
     waitingFor: before && all[0],
     typing: startTyping,
     leave,
@@ -93,9 +127,9 @@ export function useEntries<T>(
   }, [name, become]);
   const { typing, settle, ...worked } = useWorked(entries, work, line.current);
   const set = useCallback(
-    (way: readonly string[], value: unknown) => {
+    (way: readonly string[], value: unknown, begun?: string) => {
       const next = withEntry(now.current, way, value);
-      typing(way, value);
+      typing(way, value, begun);
       become(next);
       keep(name, next);
     },

@@ -98,8 +98,13 @@ test(
     await page.goto('/plan/');
     await expect(answer(page)).toContainText('5 holes');
     // What stands beyond the end of the shorter roof would be refused first.
-    await page.getByRole('button', { name: 'Remove a vent, flue or skylight 2' }).click();
-    await page.getByRole('button', { name: 'Remove a vent, flue or skylight 1' }).click();
+    await page.getByRole('button', { name: 'Remove vent, flue or skylight 2' }).click();
+    const first = page.getByRole('button', { name: 'Remove vent, flue or skylight 1' });
+    // A second press within half a second is taken for one of the first.
+    await expect(async () => {
+      await first.click();
+      await expect(first).toHaveCount(0, { timeout: 100 });
+    }).toPass();
     await write(page, 'Length of the roof', '20 ft');
     await expect(page.locator('.trouble')).toContainText('can’t all hold');
     await expect(page.locator('.trouble li').first()).toContainText('outside');
@@ -113,7 +118,7 @@ test('a vent can be added and taken off', ONCE, async ({ page }) => {
   await expect(rows).toHaveCount(2);
   await page.getByRole('button', { name: 'Add a vent, flue or skylight' }).click();
   await expect(rows).toHaveCount(3);
-  await page.getByRole('button', { name: 'Remove a vent, flue or skylight 3' }).click();
+  await page.getByRole('button', { name: 'Remove vent, flue or skylight 3' }).click();
   await expect(rows).toHaveCount(2);
   await expect(answer(page)).toContainText('5 holes');
 });
@@ -171,7 +176,7 @@ test('a press on a button that leaves a mistake behind is not lost when the mist
   page,
 }) => {
   await page.goto('/calculators/edge-bays/');
-  await page.getByLabel('Truss spacing').fill('');
+  await page.getByLabel('Truss spacing').fill('wide');
   // The sentence under the field moves the button away from under the finger.
   await page.getByRole('button', { name: 'Add a truss' }).click();
   await expect(page.locator('#field-trusses_measured-0-at')).toBeVisible();

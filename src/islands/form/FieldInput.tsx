@@ -1,15 +1,17 @@
-import type { JSX } from 'preact';
+import { Fragment, type JSX } from 'preact';
+import { useEffect, useRef, useState } from 'preact/hooks';
 import { type Entries, entryAt, listAt, textAt } from '../../calc/declare/entries.ts';
 import type { Field, Fields, ListField } from '../../calc/declare/field.ts';
 import type { FieldProblem } from '../../calc/declare/read-fields.ts';
 import { isBareNumber } from '../../quantity/parse.ts';
 import { units } from '../../quantity/units.ts';
 import { still } from '../still.ts';
+import type { SetEntry } from '../use-entries.ts';
 import { afterPress } from './after-press.ts';
 
 export interface FormState {
   readonly entries: Entries;
-  readonly set: (way: readonly string[], value: unknown) => void;
+  readonly set: SetEntry;
   readonly leave: (way: string) => void;
   readonly problems: readonly FieldProblem[];
 }
@@ -144,34 +146,92 @@ function addUnit(field: Field, way: readonly string[], value: string, state: For
   }
 }
 
+/** The second tap of a glove comes within so long, in milliseconds. */
+const SECOND_TAP = 500;
+
+/** Rows of one kind. What is taken off can be put back, and only what is asked for is taken off. */
 function ListInput({
   field,
   way,
   ...state
 }: FormState & { readonly field: ListField; readonly way: readonly string[] }): JSX.Element {
   const rows = listAt(state.entries, way);
+  const name = way.join('.');
+  const id = boxId(name);
+  const one = field.one.replace(/^an? /, '');
+  const called = (place: number): string => `${one} ${place + 1}`;
+  const [off, takeOff] = useState({
+    place: 0,
+    at: -SECOND_TAP,
+    before: rows,
+    left: [] as readonly Entries[],
+  });
+  // Where the focus goes once the rows are drawn.
+  const next = useRef('');
+  useEffect(() => {
+    if (next.current !== '') document.querySelector<HTMLElement>(next.current)?.focus();
+    next.current = '';
+  });
+  const undo = (place: number) =>
+    rows === off.left && place === off.place ? (
+      <button
+        type="button"
+        class="plain"
+        onClick={() => {
+          next.current = `#${id}-${place}`;
+          state.set(way, off.before);
+        }}
+      >
+        Undo: put {called(place)} back
+      </button>
+    ) : null;
   return (
-    <fieldset class="list" id={boxId(way.join('.'))} tabIndex={-1}>
+    <fieldset class="list" id={id} tabIndex={-1}>
       <legend>{field.label}</legend>
       <p class="hint">{field.hint}</p>
       {rows.map((_, place) => (
-        <div class="row" key={place}>
-          <FieldsForm fields={field.of} way={[...way, String(place)]} {...state} />
-          <button
-            type="button"
-            onClick={() =>
-              state.set(
-                way,
-                rows.filter((__, other) => other !== place),
-              )
-            }
+        <Fragment key={place}>
+          {undo(place)}
+          {/* biome-ignore lint/a11y/useSemanticElements: a fieldset would be a group of its own on paper too, with a head */}
+          <div
+            class="row"
+            id={`${id}-${place}`}
+            role="group"
+            aria-label={called(place)}
+            tabIndex={-1}
+            onFocusOut={({ currentTarget, relatedTarget }) => {
+              if (!currentTarget.contains(relatedTarget as Node | null))
+                afterPress(() => state.leave(`${name}.${place}`));
+            }}
           >
-            Remove {field.one} {place + 1}
-          </button>
-        </div>
+            <FieldsForm fields={field.of} way={[...way, String(place)]} {...state} />
+            <button
+              type="button"
+              onClick={({ timeStamp: at }) => {
+                // The next row is under the finger now.
+                if (at - off.at < SECOND_TAP) return;
+                const left = rows.filter((__, other) => other !== place);
+                takeOff({ place, at, before: rows, left });
+                next.current = `#${id}-${left[place] ? place : 'add'}`;
+                state.set(way, left);
+              }}
+            >
+              Remove {called(place)}
+            </button>
+          </div>
+        </Fragment>
       ))}
+      {undo(rows.length)}
+      <p role="status">{rows === off.left ? `Removed: ${called(off.place)}. Left: ${rows.length}.` : ''}</p>
       {rows.length < field.most ? (
-        <button type="button" onClick={() => state.set(way, [...rows, blank(field.of)])}>
+        <button
+          type="button"
+          id={`${id}-add`}
+          onClick={() => {
+            next.current = `#${id}-${rows.length} [name]`;
+            state.set(way, [...rows, blank(field.of)], `${name}.${rows.length}`);
+          }}
+        >
           Add {field.one}
         </button>
       ) : null}

@@ -10,7 +10,7 @@ import type { KeptJob } from '../../job/kept-job.ts';
 import { readShape } from '../../job/shape.ts';
 import { entered, type OfOneHome, ofThisHome, stillExamples } from '../../job/still-examples.ts';
 import { page } from '../links.ts';
-import { useWorked, type Worked } from '../use-entries.ts';
+import { type SetEntry, useWorked, type Worked } from '../use-entries.ts';
 import { addressOfKept, addressOfUnkept, inAddress, sameEntries } from './addresses.ts';
 import type { WhyNot } from './browser-store.ts';
 import { jobStore } from './store.ts';
@@ -41,7 +41,7 @@ export type JobNews =
 
 export interface JobState<T> extends Omit<Worked<T>, 'typing' | 'settle'> {
   readonly job: OpenJob;
-  readonly set: (way: readonly string[], value: unknown) => void;
+  readonly set: SetEntry;
   /** Why the last change is not kept. */
   readonly trouble: WhyNot | undefined;
   readonly news: JobNews | undefined;
@@ -194,8 +194,8 @@ export function useJob<T>(example: Entries, work: (entries: Entries) => Read<T>)
   }, [find, look]);
 
   const set = useCallback(
-    (way: readonly string[], value: unknown) => {
-      typing(way, value);
+    (way: readonly string[], value: unknown, begun?: string) => {
+      typing(way, value, begun);
       const next = entered(now.current.entries, example, way, value);
       const left = stillExamples(next, example);
       change(ofThisHome(next, example), now.current);
