@@ -15,7 +15,8 @@ export const cautionPieces = (words: string, rules: Rulebook): CautionPiece[] =>
     return { rule: piece.rule, text: format(value) };
   });
 
-const plain = (words: string, rules: Rulebook): string =>
+/** A caution's sentence as plain text, the values of its rules put in. */
+export const plain = (words: string, rules: Rulebook): string =>
   cautionPieces(words, rules)
     .map((piece) => (typeof piece === 'string' ? piece : piece.text))
     .join('');

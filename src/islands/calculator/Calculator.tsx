@@ -1,12 +1,15 @@
 import type { JSX } from 'preact';
-import { useCallback } from 'preact/hooks';
+import { useCallback, useState } from 'preact/hooks';
 import { type AnyCalculation, answer } from '../../calc/declare/calculation.ts';
 import type { Entries } from '../../calc/declare/entries.ts';
 import { type Read, readFields } from '../../calc/declare/read-fields.ts';
+import { plain } from '../../job/caution-words.ts';
 import { type Book, WithBook } from '../book.ts';
 import { FieldsForm } from '../form/FieldInput.tsx';
+import { problemsInShort } from '../form/in-short.ts';
 import { ProblemSummary } from '../form/ProblemSummary.tsx';
 import { AnswerView, inALine, type Shown } from '../results/AnswerView.tsx';
+import { aloud, Said } from '../results/Said.tsx';
 import { ShortAnswer } from '../results/ShortAnswer.tsx';
 import { useEntries } from '../use-entries.ts';
 import type { Drawn } from './drawn.ts';
@@ -32,6 +35,15 @@ function worked(
   };
 }
 
+/** The stops of an answer, said after its first figure. */
+const stopsAloud = (of: Shown | undefined, { cautions, rules }: Book): string =>
+  (of?.answer.cautions ?? [])
+    .flatMap((id) => {
+      const caution = cautions[id];
+      return caution?.level === 'stop' ? [`. Stop. ${plain(caution.says, rules)}`] : [];
+    })
+    .join('');
+
 /** One calculation: its form, its answer, its working. Made from the declaration alone. */
 export function Calculator({ calculation, book, drawing }: CalculatorProps): JSX.Element {
   const work = useCallback(
@@ -39,30 +51,49 @@ export function Calculator({ calculation, book, drawing }: CalculatorProps): JSX
     [calculation, book, drawing],
   );
   const state = useEntries<Shown>(`heel-to-ridge ${calculation.name}`, calculation.example, work);
+  const { entries, result, problems } = state;
+  // What was typed before the example took its place.
+  const [before, hold] = useState(entries);
+  const inShort = result && problems.length === 0 ? inALine(result.answer) : undefined;
   return (
     <WithBook value={book}>
       <div class="bench">
         <form class="entries" aria-label={calculation.title} onSubmit={(event) => event.preventDefault()}>
           <FieldsForm
             fields={calculation.fields}
-            entries={state.entries}
+            entries={entries}
             set={state.set}
             leave={state.leave}
-            problems={state.problems}
+            problems={state.wrong}
           />
-          <button type="button" class="plain" onClick={state.reset}>
-            Back to the example
-          </button>
+          <p>
+            <button
+              type="button"
+              class="plain"
+              onClick={() => {
+                hold(entries);
+                state.reset();
+              }}
+            >
+              Back to the example
+            </button>
+          </p>
+          {before !== entries && entries === calculation.example ? (
+            <button type="button" onClick={() => state.set([], before)}>
+              Undo: back to what was typed
+            </button>
+          ) : null}
         </form>
-        {state.result && state.problems.length === 0 ? (
-          <ShortAnswer words={inALine(state.result.answer)} old={state.waitingFor} to="answer" />
-        ) : null}
-        <section class="answers" id="answer" tabIndex={-1} aria-label="Answer" aria-live="polite">
-          {state.problems.length > 0 ? <ProblemSummary problems={state.problems} /> : null}
+        {inShort ? <ShortAnswer words={inShort} old={state.waitingFor} to="answer" /> : null}
+        <Said
+          words={aloud(state, inShort && inShort + stopsAloud(result, book), problemsInShort(problems))}
+        />
+        <section class="answers" id="answer" tabIndex={-1} aria-label="Answer">
+          {problems.length > 0 ? <ProblemSummary problems={problems} /> : null}
           {state.waitingFor ? (
             <p class="waiting">Figures of before: waiting for {state.waitingFor.label}.</p>
           ) : null}
-          {state.result ? <AnswerView name={calculation.name} {...state.result} /> : null}
+          {result ? <AnswerView name={calculation.name} {...result} /> : null}
         </section>
       </div>
     </WithBook>

@@ -5,11 +5,13 @@ import { type FindElsewhere, WayTo } from './WayTo.tsx';
 interface ProblemSummaryProps {
   readonly problems: readonly FieldProblem[];
   readonly elsewhere?: FindElsewhere;
+  /** Where nothing else says it aloud. */
+  readonly role?: 'alert';
 }
 
 /** What keeps the figures back, each with a way to its field, here or on the page that asks for it. */
-export const ProblemSummary = ({ problems, elsewhere }: ProblemSummaryProps): JSX.Element => (
-  <div class="problems" role="alert">
+export const ProblemSummary = ({ problems, elsewhere, role }: ProblemSummaryProps): JSX.Element => (
+  <div class="problems" role={role}>
     <h2>The figures wait for this</h2>
     <ul>
       {problems.map(({ field, label, found, expected }) => (

@@ -77,7 +77,7 @@ export function BehindStops({
     <>
       <Cautions ids={held.map(({ id }) => id)} />
       <p class="answer">
-        <span class="label">{plan.job.name}</span> <output>{heldInALine(plan)}</output>
+        <span class="label">{plan.job.name}</span> <output aria-live="off">{heldInALine(plan)}</output>
       </p>
       <p>Nothing is blown before this is settled. What settles it:</p>
       <ul>

@@ -14,11 +14,13 @@ import { whichOfList } from '../../job/which-of-list.ts';
 import { workJob } from '../../job/work.ts';
 import { WithBook } from '../book.ts';
 import { GroupForms } from '../form/GroupForms.tsx';
+import { problemsInShort } from '../form/in-short.ts';
 import { ProblemSummary } from '../form/ProblemSummary.tsx';
 import { type Elsewhere, type FindElsewhere, WayTo } from '../form/WayTo.tsx';
 import { JobLine } from '../jobs/JobLine.tsx';
 import { useJob } from '../jobs/use-job.ts';
 import { nameOf } from '../jobs/words.ts';
+import { aloud, Said } from '../results/Said.tsx';
 import { ShortAnswer } from '../results/ShortAnswer.tsx';
 import { book, rules } from '../rules.ts';
 import { BehindStops, heldInALine } from './BehindStops.tsx';
@@ -82,6 +84,9 @@ export function JobSheet({ path, example, View, short }: JobSheetProps): JSX.Ele
   // What is no entry of the plan holds nothing but its own part.
   const plan = state.result ?? workAside(entries, state.problems, worked);
   const notRead = plan?.unread ?? [];
+  const inShort =
+    plan && short ? (heldBy(plan).length > 0 && behindStops ? heldInALine(plan) : short(plan)) : undefined;
+  const waits = plan ? undefined : problemsInShort(state.problems);
   return (
     <WithBook value={book}>
       <JobLine {...state} />
@@ -93,7 +98,7 @@ export function JobSheet({ path, example, View, short }: JobSheetProps): JSX.Ele
             entries={entries}
             set={state.set}
             leave={state.leave}
-            problems={state.problems}
+            problems={state.wrong}
           />
           <JobFileButtons
             job={state.job}
@@ -103,13 +108,8 @@ export function JobSheet({ path, example, View, short }: JobSheetProps): JSX.Ele
             reset={state.reset}
           />
         </section>
-        {short && plan ? (
-          <ShortAnswer
-            to="plan"
-            old={state.waitingFor}
-            words={heldBy(plan).length > 0 && behindStops ? heldInALine(plan) : short(plan)}
-          />
-        ) : null}
+        {inShort === undefined ? null : <ShortAnswer to="plan" old={state.waitingFor} words={inShort} />}
+        <Said words={aloud(state, inShort, waits)} />
         <section class="answers" id="plan" tabIndex={-1} aria-label="The plan">
           {notRead.length > 0 ? (
             <p class="waiting">

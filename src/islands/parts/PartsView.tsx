@@ -89,7 +89,7 @@ function Outcome({
     case 'held':
       return <p>It waits behind the open stops.</p>;
     case 'wrong':
-      return <ProblemSummary problems={[outcome.problem]} elsewhere={elsewhere} />;
+      return <ProblemSummary role="alert" problems={[outcome.problem]} elsewhere={elsewhere} />;
     case 'waiting':
       return (
         <p class="waiting">

@@ -60,7 +60,7 @@ export function PlanView({ plan }: OfPlan): JSX.Element {
   return (
     <>
       <p class="answer">
-        <span class="label">{plan.job.name}</span> <output>{shortAnswer(plan)}</output>
+        <span class="label">{plan.job.name}</span> <output aria-live="off">{shortAnswer(plan)}</output>
       </p>
       {later(Before)}
       {cut ? null : later(WayInstead)}

@@ -26,7 +26,7 @@ export function receiptInALine(plan: WorkedJob): string {
 export function ReceiptView({ plan, elsewhere }: SheetViewProps): JSX.Element {
   const [outcome] = workPart(receiptPart, plan, rules);
   if (outcome?.state === 'wrong')
-    return <ProblemSummary problems={[outcome.problem]} elsewhere={elsewhere} />;
+    return <ProblemSummary role="alert" problems={[outcome.problem]} elsewhere={elsewhere} />;
   const paper = receiptSheet(receiptValues(plan, rules), rules);
   const answer = outcome?.state === 'answered' ? outcome.answer : undefined;
   return (

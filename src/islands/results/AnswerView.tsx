@@ -115,7 +115,7 @@ export function AnswerView({
       <Cautions ids={at('stop')} />
       {first ? (
         <p class="answer">
-          <span class="label">{first[1].label}</span> <output>{shown(first[1])}</output>
+          <span class="label">{first[1].label}</span> <output aria-live="off">{shown(first[1])}</output>
         </p>
       ) : null}
       <dl class="figures">
