@@ -36,7 +36,7 @@ export function workAside(
 }
 
 /** Entries without one of a group: of a list, without the whole list, since the rest of it may mean something else by itself. */
-function without(entries: JobEntries, way: string): JobEntries {
+export function without(entries: JobEntries, way: string): JobEntries {
   const [group = '', name = ''] = way.split('.');
   const { [name]: _unread, ...rest } = (entries[group] ?? {}) as JobEntries;
   return { ...entries, [group]: rest };

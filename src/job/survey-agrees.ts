@@ -5,9 +5,10 @@ import { hotKinds } from '../calc/holes/fields.ts';
 import type { JobValues } from './job-fields.ts';
 import { USUAL_WAY, wayTaken } from './way-taken.ts';
 
+type OfRoof = { readonly roof: Pick<JobValues['roof'], 'obstacles'> };
+
 /** The hot flues that are placed on the roof. */
-const hotFlues = ({ roof }: JobValues) =>
-  (roof.obstacles ?? []).filter(({ what }) => hotKinds.includes(what));
+const hotFlues = ({ roof }: OfRoof) => (roof.obstacles ?? []).filter(({ what }) => hotKinds.includes(what));
 
 /** Does a single-wall connector stand among them? */
 const connectorPlaced = (job: JobValues): boolean =>
@@ -67,7 +68,7 @@ export function checkSurveyAgrees(job: JobValues): void {
  * The survey with what the rest of the job adds to it: a single-wall connector that is placed waits for a mechanic until the survey says
  * that one has looked; a roof that nobody goes on has no holes cut in it; cellulose touches no light.
  */
-export function surveyOf(job: JobValues): Survey & ExtraSurvey {
+export function surveyOf(job: OfRoof & Pick<JobValues, 'survey' | 'ways'>): Survey & ExtraSurvey {
   const { connectors, bare_metal: _ventilation, ...survey } = job.survey;
   return {
     ...survey,

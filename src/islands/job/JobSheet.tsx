@@ -44,6 +44,11 @@ export interface JobSheetProps {
   readonly View: ComponentType<SheetViewProps>;
   /** The answer in a line, for the bar at the foot of a phone. */
   readonly short?: (plan: WorkedJob) => string;
+  /** What is told while the plan can't be worked, and that in a line: what is dangerous must not wait for the tape. */
+  readonly early?: {
+    readonly View: ComponentType<Pick<SheetViewProps, 'entries' | 'elsewhere'>>;
+    readonly short: (entries: Entries) => string | undefined;
+  };
 }
 
 /** Most keys move no hole. Two sides, and what they were one key before. */
@@ -72,7 +77,7 @@ function fieldsOf(path: JobSheetPath): Fields {
 }
 
 /** One sheet of the job: its entries, and what follows from the whole job at every change. */
-export function JobSheet({ path, example, View, short }: JobSheetProps): JSX.Element {
+export function JobSheet({ path, example, View, short, early }: JobSheetProps): JSX.Element {
   const work = useCallback((typed: Entries) => worked(ofThisHome(typed, example)), [example]);
   const state = useJob<WorkedJob>(example, work);
   const entries = useMemo(() => ofThisHome(state.job.entries, example), [state.job.entries, example]);
@@ -85,7 +90,11 @@ export function JobSheet({ path, example, View, short }: JobSheetProps): JSX.Ele
   const plan = state.result ?? workAside(entries, state.problems, worked);
   const notRead = plan?.unread ?? [];
   const inShort =
-    plan && short ? (heldBy(plan).length > 0 && behindStops ? heldInALine(plan) : short(plan)) : undefined;
+    plan && short
+      ? heldBy(plan).length > 0 && behindStops
+        ? heldInALine(plan)
+        : short(plan)
+      : early?.short(entries);
   const waits = plan ? undefined : problemsInShort(state.problems);
   return (
     <WithBook value={book}>
@@ -123,6 +132,7 @@ export function JobSheet({ path, example, View, short }: JobSheetProps): JSX.Ele
               . What asks for it waits, and nothing else.
             </p>
           ) : null}
+          {early && !plan ? <early.View entries={entries} elsewhere={findElsewhere} /> : null}
           {state.problems.length > 0 && !plan ? (
             <ProblemSummary problems={state.problems} elsewhere={findElsewhere} />
           ) : null}

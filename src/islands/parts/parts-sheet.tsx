@@ -1,4 +1,5 @@
-import { type AnyPart, isHeld, workPart } from '../../job/parts/part.ts';
+import type { Entries } from '../../calc/declare/entries.ts';
+import { type AnyPart, isHeld, type PartOutcome, workPart } from '../../job/parts/part.ts';
 import type { WorkedJob } from '../../job/planned.ts';
 import { BehindStops, heldInALine } from '../job/BehindStops.tsx';
 import type { JobSheetProps } from '../job/JobSheet.tsx';
@@ -6,7 +7,7 @@ import { type JobSheetPath, jobSheet } from '../job/sheets.ts';
 import { inALine } from '../results/AnswerView.tsx';
 import { rules } from '../rules.ts';
 import { unansweredInALine } from './in-a-line.ts';
-import { PartsView } from './PartsView.tsx';
+import { PartsView, PartView } from './PartsView.tsx';
 
 /** A sheet that shows some parts of the job one below the other; the first answers in the bar at the foot of a phone. */
 export const partsSheet = (
@@ -28,6 +29,20 @@ export const partsSheet = (
     );
   },
   short: (plan) => firstInALine(parts, plan),
+});
+
+/** A part that is shown before the plan can be worked. */
+export const early = (
+  work: (entries: Entries) => PartOutcome | undefined,
+): NonNullable<JobSheetProps['early']> => ({
+  View: ({ entries, elsewhere }) => {
+    const outcome = work(entries);
+    return outcome ? <PartView outcome={outcome} elsewhere={elsewhere} /> : null;
+  },
+  short: (entries) => {
+    const outcome = work(entries);
+    return outcome?.state === 'answered' ? inALine(outcome.answer) : undefined;
+  },
 });
 
 function firstInALine([first]: readonly AnyPart[], plan: WorkedJob): string {
