@@ -83,3 +83,40 @@ test('back to the example, and back again to what was typed', ONCE, async ({ pag
   await page.reload();
   await expect(depth).toHaveValue('9 in');
 });
+
+test('on a new job a stop of the survey shows as soon as it is answered, and is said', async ({ page }) => {
+  await newJob(page, 'Before the fill');
+  const plan = page.locator('#plan');
+  await expect(plan).toContainText('not looked at everywhere');
+  await page.getByLabel('Leaks').selectOption('leaks found');
+  await expect(plan.locator('.answer output').first()).toHaveText('not ready');
+  await expect(plan.locator('.caution.stop').first()).toBeVisible();
+  await expect(page.locator('.short-answer')).toHaveText('The home is: not ready');
+  await expect(said(page)).toHaveText('The home is: not ready');
+  await expect(page.locator('.problems')).toContainText('Length of the roof');
+});
+
+test('back to the example job says which is open, and leads back to the one that was', async ({ page }) => {
+  await newJob(page, 'Heat and savings');
+  await page.getByRole('button', { name: 'Back to the example job' }).click();
+  const line = page.locator('.job-line');
+  await expect(line.getByRole('status')).toContainText('The example job is open now, in place of Lot 9');
+  const back = page.getByRole('button', { name: 'Back to Lot 9' });
+  await expect(back).toBeFocused();
+  await back.click();
+  await expect(line).toContainText('Open: Lot 9');
+  await expect(back).toHaveCount(0);
+});
+
+test(
+  'what is saved of the site is said where somebody asks for it, and not on every page',
+  ONCE,
+  async ({ page }) => {
+    await page.goto('/do/patching/');
+    const state = page.locator('.copy-state');
+    await expect(state).not.toHaveText('');
+    await expect(state).not.toHaveAttribute('role');
+    await page.getByRole('button', { name: 'Check now' }).click();
+    await expect(state).toHaveAttribute('role', 'status');
+  },
+);

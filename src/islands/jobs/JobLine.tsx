@@ -1,9 +1,10 @@
 import type { JSX } from 'preact';
+import { useEffect, useRef } from 'preact/hooks';
 import { writeJobFile } from '../../job/job-file.ts';
 import { namesOf } from '../../job/still-examples.ts';
 import { page } from '../links.ts';
 import { saveFile } from './save-file.ts';
-import type { JobNews, JobState } from './use-job.ts';
+import type { JobNews, JobState, OpenJob } from './use-job.ts';
 import { fileNameOf, nameOf, said, whyNotKept } from './words.ts';
 
 type JobLineProps = Omit<
@@ -61,7 +62,10 @@ function News({
   open,
   keepAsCopy,
   bringBack,
-}: Pick<JobState<unknown>, 'open' | 'keepAsCopy' | 'bringBack'> & { readonly news: JobNews }): JSX.Element {
+  backTo,
+}: Pick<JobState<unknown>, 'open' | 'keepAsCopy' | 'bringBack' | 'backTo'> & {
+  readonly news: JobNews;
+}): JSX.Element {
   switch (news.kind) {
     case 'changed':
       return (
@@ -113,6 +117,8 @@ function News({
           home’s own: {namesOf(news.of)}.
         </p>
       );
+    case 'example':
+      return <BackTo {...news} backTo={backTo} />;
     case 'not here':
       return (
         <p class="waiting">
@@ -123,4 +129,25 @@ function News({
     case 'unreadable':
       return <p class="waiting">The address holds no job that can be read. {news.says}</p>;
   }
+}
+
+/** The way back from the example. The button that led here stands at the end of a long page, so the focus comes to the way back. */
+function BackTo({
+  before,
+  backTo,
+}: Pick<JobState<unknown>, 'backTo'> & { readonly before: OpenJob }): JSX.Element {
+  const button = useRef<HTMLButtonElement>(null);
+  useEffect(() => button.current?.focus(), [before]);
+  const name = nameOf(before.entries);
+  return (
+    <div class="waiting">
+      <p>
+        The example job is open now, in place of {name}
+        {before.from === 'kept' ? ', which stays among the jobs on this phone' : ''}.
+      </p>
+      <button type="button" ref={button} onClick={() => backTo(before)}>
+        Back to {name}
+      </button>
+    </div>
+  );
 }

@@ -36,6 +36,8 @@ export type JobNews =
   | { readonly kind: 'copied'; readonly name: string; readonly theirs: KeptJob }
   /** It became another home, and what tells of the example’s went. */
   | { readonly kind: 'left'; readonly of: readonly OfOneHome[] }
+  /** The example took its place on the sheet. */
+  | { readonly kind: 'example'; readonly before: OpenJob }
   | { readonly kind: 'not here' }
   | { readonly kind: 'unreadable'; readonly says: string };
 
@@ -55,6 +57,8 @@ export interface JobState<T> extends Omit<Worked<T>, 'typing' | 'settle'> {
   readonly bringBack: () => void;
   /** Shows the example; the job stays where it is kept. */
   readonly reset: () => void;
+  /** Shows again what the example took the place of. */
+  readonly backTo: (before: OpenJob) => void;
 }
 
 const openedExample = (entries: JobEntries): OpenJob => ({ entries, from: 'example', revision: 0, line: '' });
@@ -196,6 +200,7 @@ export function useJob<T>(example: Entries, work: (entries: Entries) => Read<T>)
   const set = useCallback(
     (way: readonly string[], value: unknown, begun?: string) => {
       typing(way, value, begun);
+      if (newsNow.current?.kind === 'example') tell(undefined);
       const next = entered(now.current.entries, example, way, value);
       const left = stillExamples(next, example);
       change(ofThisHome(next, example), now.current);
@@ -232,11 +237,20 @@ export function useJob<T>(example: Entries, work: (entries: Entries) => Read<T>)
       if (back) openKept(back);
     },
     reset: () => {
-      tell(undefined);
+      const before = now.current;
+      tell(before.from === 'example' ? undefined : { kind: 'example', before });
       settle();
       jobStore().opened = undefined;
       become(openedExample(example));
       setFragment('');
+    },
+    backTo: (before) => {
+      const { id, entries } = before;
+      if (id !== undefined && jobStore().get(id)) return open(id);
+      tell(undefined);
+      settle();
+      become(before);
+      setFragment(id === undefined ? addressOf(entries) : addressOfUnkept(id, entries));
     },
   };
 }
