@@ -283,6 +283,7 @@ test(
         await press(page, 'Clear saved copy');
         await press(page, 'Clear it');
         await expect(state(page)).toHaveText(/was cleared/);
+        await expect(page.getByRole('button', { name: 'Save a copy' })).toBeFocused();
         expect(await page.evaluate(() => caches.keys())).toEqual([]);
         await page.goto(`${site.at}plan/jobs/`);
         await expect(page.locator('.jobs .job')).toHaveCount(1);

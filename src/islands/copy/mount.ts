@@ -61,17 +61,29 @@ class CopyOfThePage {
     else addEventListener('load', () => void begin(), { once: true });
   }
 
+  private get state(): Element | null {
+    return this.foot.querySelector('.copy-state');
+  }
+
+  private button(name: string): HTMLElement | null {
+    return this.foot.querySelector(`[data-copy="${name}"]`);
+  }
+
   private get rulebook(): string {
     return this.foot.dataset.rulebook ?? '';
   }
 
   private onClick(name: string, act: () => void): void {
-    this.foot.querySelector(`[data-copy="${name}"]`)?.addEventListener('click', act);
+    this.button(name)?.addEventListener('click', () => {
+      // What was asked for is said aloud, and nothing at each page that opens.
+      this.state?.setAttribute('role', 'status');
+      act();
+    });
   }
 
   private say(words: string): void {
-    const place = this.foot.querySelector('[role="status"]');
-    if (place && place.textContent !== words) place.textContent = words;
+    const { state } = this;
+    if (state && state.textContent !== words) state.textContent = words;
   }
 
   /** What is known without asking anyone. */
@@ -89,7 +101,7 @@ class CopyOfThePage {
       ['clear', declined === undefined],
       ['save', declined !== undefined],
     ] as const)
-      this.foot.querySelector(`[data-copy="${name}"]`)?.toggleAttribute('hidden', !shown);
+      this.button(name)?.toggleAttribute('hidden', !shown);
     showRecall(this.rulebook, whyRecalled(recall, this.rulebook));
   }
 
@@ -225,6 +237,7 @@ class CopyOfThePage {
       noNotice();
       await clearCopy(this.copies).catch(() => {});
       this.showKnown();
+      this.button('save')?.focus();
       this.say('The saved copy was cleared; the site needs a network.');
     };
     ask(
