@@ -69,8 +69,8 @@ function show({ card, href }: { readonly card: Element; readonly href: string })
   close.addEventListener('click', () => box.close());
   const ways = document.createElement('p');
   ways.className = 'ways';
-  ways.append(whole, close);
-  box.replaceChildren(inside, ways);
+  ways.append(whole);
+  box.replaceChildren(close, inside, ways);
   if (!box.open) box.showModal();
   // A card is longer than a phone: what is asked for stands at its head, and is read from there.
   title.tabIndex = -1;

@@ -34,6 +34,10 @@ test('on a phone the card opens at its head, with the value', ONCE, async ({ pag
   await expect(title).toBeFocused();
   await expect(title).toBeInViewport({ ratio: 1 });
   await expect(card(page).locator('output')).toBeInViewport({ ratio: 1 });
+  const close = card(page).getByRole('button', { name: 'Close' });
+  await expect(close).toBeInViewport({ ratio: 1 });
+  await card(page).evaluate((box) => box.scrollTo(0, box.scrollHeight));
+  await expect(close).toBeInViewport({ ratio: 1 });
   // It is longer than the screen, or nothing would be tried here.
   expect(await card(page).evaluate((box) => box.scrollHeight > box.clientHeight)).toBe(true);
 });
