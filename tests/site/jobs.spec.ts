@@ -98,7 +98,9 @@ test.describe('several jobs', () => {
     await begin(page, '3 Teasel Row');
     await begin(page, '9 Sorrel Court', 'nothing');
     await unfold(page, '3 Teasel Row');
-    await row(page, '3 Teasel Row').getByRole('button', { name: 'Copy', exact: true }).click();
+    await row(page, '3 Teasel Row')
+      .getByRole('button', { name: /^Copy (?!the link)/ })
+      .click();
     await expect(jobs(page)).toHaveText(['3 Teasel Row (copy)', '9 Sorrel Court', '3 Teasel Row']);
     await expect(jobs(page).first()).toBeFocused();
     await unfold(page, '3 Teasel Row (copy)');
@@ -180,7 +182,9 @@ test.describe('several jobs', () => {
     await page.goto('/plan/jobs/');
     await keep(page, '3 Teasel Row');
     await unfold(page, '3 Teasel Row');
-    await row(page, '3 Teasel Row').getByRole('button', { name: 'Copy', exact: true }).click();
+    await row(page, '3 Teasel Row')
+      .getByRole('button', { name: /^Copy (?!the link)/ })
+      .click();
     await expect(page.getByText('Of the first home alone, and not copied: the survey, the')).toBeVisible();
     await jobs(page).filter({ hasText: '(copy)' }).click();
     await expect(answer(page)).toContainText('5 holes');
@@ -509,5 +513,31 @@ test(
     await page.getByRole('link', { name: 'To the page' }).press('Enter');
     await expect(page).toHaveURL(/By(\+|%20)its/);
     await expect(page.locator('#field-name')).toHaveValue('By its address');
+  },
+);
+
+test(
+  'every button of a job is called after it, and what is left gives the focus on',
+  ONCE,
+  async ({ page }) => {
+    await page.goto('/plan/jobs/');
+    for (const name of ['Lot 1', 'Lot 2']) await begin(page, name, 'nothing');
+    await page.locator('.jobs details').evaluateAll((all) => {
+      for (const each of all) (each as HTMLDetailsElement).open = true;
+    });
+    const rows = page.locator('.jobs > li');
+    for (const name of ['Lot 1', 'Lot 2']) {
+      const buttons = rows.filter({ hasText: name }).getByRole('button');
+      expect(await buttons.count()).toBe(await buttons.and(page.getByRole('button', { name })).count());
+      await expect(page.getByRole('textbox', { name: `Address of ${name}`, exact: true })).toHaveCount(1);
+    }
+
+    await page.getByRole('button', { name: 'Make a link to Lot 2' }).click();
+    const link = await page.getByLabel('Link to Lot 2').inputValue();
+    await page.evaluate((to) => {
+      location.hash = new URL(to).hash;
+    }, link);
+    await page.getByRole('button', { name: 'Leave what is here' }).click();
+    await expect(page.getByRole('status').filter({ hasText: 'Lot 2 is left.' })).toBeFocused();
   },
 );

@@ -132,14 +132,16 @@ test(
     await expect(shown(page)).toHaveCount(2);
     const undo = page.getByRole('button', { name: 'Undo: put the photograph back' });
     await expect(undo).toBeFocused();
+    await expect(entry(page, 'patches').getByRole('button', { name: /^Undo/ })).toHaveCount(1);
     await undo.press('Enter');
     await expect(shown(page)).toHaveCount(3);
+    await expect(entry(page, 'patches').locator('h3')).toBeFocused();
 
     await page.getByRole('link', { name: 'All jobs on this phone' }).click();
     const row = page.locator('.jobs > li').filter({ hasText: '14 Larkspur Lane' }).first();
     await expect(row).toContainText(/3 photographs, \d+ kB/);
     await row.locator('summary').click();
-    await row.getByRole('button', { name: 'Copy', exact: true }).click();
+    await row.getByRole('button', { name: /^Copy (?!the link)/ }).click();
     await expect(
       page.getByText('not copied: the survey').filter({ hasText: 'the photographs.' }),
     ).toBeVisible();
@@ -223,7 +225,7 @@ test('a job that is gone for good takes its photographs with it', ONCE, async ({
   await expect(shown(page)).toHaveCount(1);
   await page.goto('/plan/jobs/');
   await page.locator('.jobs summary').first().click();
-  await page.getByRole('button', { name: 'Delete', exact: true }).click();
+  await page.getByRole('button', { name: /^Delete / }).click();
   await expect(page.getByText(/deleted .*, with 1 photograph, \d+ kB/)).toBeVisible();
   await page.evaluate(() => {
     for (const key of Object.keys(localStorage).filter((each) => each.startsWith('heel-to-ridge job '))) {

@@ -146,12 +146,19 @@ const counted = (jobs: number): string => (jobs === 1 ? '1 job' : `${jobs} jobs`
 export function Arrivals({ waiting, told, answer }: ArrivalsState): JSX.Element {
   const [first] = waiting;
   const question = useRef<HTMLHeadingElement>(null);
+  const what = useRef<HTMLParagraphElement>(null);
+  const asked = useRef(false);
   useEffect(() => {
+    // With the last answer the question goes, and the focus would be lost with it.
     if (first) question.current?.focus();
+    else if (asked.current) what.current?.focus();
+    asked.current = first !== undefined;
   }, [first]);
   return (
     <>
-      <p role="status">{told}</p>
+      <p role="status" ref={what} tabIndex={-1}>
+        {told}
+      </p>
       {first ? (
         <section class="waiting" aria-label="A job that came">
           <h2 ref={question} tabIndex={-1}>

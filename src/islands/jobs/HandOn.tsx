@@ -14,6 +14,8 @@ export function HandOn({ job }: { readonly job: OpenedJob }): JSX.Element {
   const box = useRef<HTMLTextAreaElement>(null);
   const id = useId();
   const { entries } = job;
+  // On one page stand many jobs.
+  const toJob = <span class="visually-hidden"> to {nameOf(entries)}</span>;
   // A link of earlier entries would hand on an earlier job.
   useEffect(() => {
     setLink(undefined);
@@ -66,10 +68,10 @@ export function HandOn({ job }: { readonly job: OpenedJob }): JSX.Element {
             setSaid('The link stands below.');
           }}
         >
-          Make a link
+          Make a link{toJob}
         </button>
         <button type="button" class="plain" onClick={draw}>
-          Draw a QR code
+          Draw a QR code{toJob}
         </button>
       </p>
       <p role="status">{said}</p>
@@ -98,11 +100,11 @@ export function HandOn({ job }: { readonly job: OpenedJob }): JSX.Element {
                 }
               }}
             >
-              Copy the link
+              Copy the link{toJob}
             </button>
             {'share' in navigator ? (
               <button type="button" class="plain" onClick={() => share(link)}>
-                Send the link
+                Send the link{toJob}
               </button>
             ) : null}
           </p>

@@ -280,12 +280,13 @@ function JobRow({
           Copy, rename, save, hand on or delete<span class="visually-hidden"> {name}</span>
         </summary>
         <p class="acts">
-          <button type="button" class="plain" onClick={copy}>
+          <button type="button" class="plain" aria-label={`Copy ${name}`} onClick={copy}>
             Copy
           </button>
           <button
             type="button"
             class="plain"
+            aria-label={`Save to a file: ${name}`}
             onClick={() => saveFile(fileNameOf(job.entries), writeJobFile(job.entries, job))}
           >
             Save to a file
@@ -293,9 +294,10 @@ function JobRow({
           {photographs.length > 0 ? (
             <button type="button" class="plain" onClick={() => saveWithPhotographs(job, photographs)}>
               Save with its {countInWords(photographs)}
+              <span class="visually-hidden">: {name}</span>
             </button>
           ) : null}
-          <button type="button" class="plain" onClick={remove}>
+          <button type="button" class="plain" aria-label={`Delete ${name}`} onClick={remove}>
             Delete
           </button>
         </p>
@@ -307,7 +309,9 @@ function JobRow({
             setTyped(undefined);
           }}
         >
-          <label for={box}>Address</label>
+          <label for={box}>
+            Address<span class="visually-hidden"> of {name}</span>
+          </label>
           <span class="box">
             <input
               id={box}
@@ -317,7 +321,7 @@ function JobRow({
               value={typed ?? (typeof job.entries.name === 'string' ? job.entries.name : '')}
               onInput={(event) => setTyped(event.currentTarget.value)}
             />
-            <button type="submit" class="plain">
+            <button type="submit" class="plain" aria-label={`Rename ${name}`}>
               Rename
             </button>
           </span>

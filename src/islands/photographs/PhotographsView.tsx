@@ -119,19 +119,10 @@ export function PhotographsView({ example }: { readonly example: Entries }): JSX
 }
 
 /** What happened, and what is not kept. */
-function State({ told, trouble, removed, putBack }: PhotographsState): JSX.Element {
-  const undo = useRef<HTMLButtonElement>(null);
-  useEffect(() => {
-    if (removed) undo.current?.focus();
-  }, [removed]);
+function State({ told, trouble }: PhotographsState): JSX.Element {
   return (
     <div class="acts done happened">
       <p role="status">{told}</p>
-      {removed ? (
-        <button type="button" ref={undo} onClick={putBack}>
-          Undo: put the photograph back
-        </button>
-      ) : null}
       {trouble ? (
         <p class="waiting" role="alert">
           New photographs and words are not kept: {whyNotKept[trouble]}. They are held while this page is
@@ -155,9 +146,15 @@ function Entry({
   const taken = (state.photographs ?? []).flatMap((photograph, place) =>
     placeOf(photograph) === id ? [{ photograph, number: place + 1 }] : [],
   );
+  const title = useRef<HTMLHeadingElement>(null);
+  const undo = useRef<HTMLButtonElement>(null);
+  const removed = state.removed && placeOf(state.removed.photograph) === id ? state.removed : undefined;
+  useEffect(() => {
+    if (removed) undo.current?.focus();
+  }, [removed]);
   return (
     <li class={taken.length > 0 ? 'taken' : undefined} id={`photograph-${id}`}>
-      <h3>
+      <h3 ref={title} tabIndex={-1}>
         {heading}
         {taken.length > 0 ? <span class="how-many"> ({taken.length})</span> : null}
       </h3>
@@ -173,6 +170,20 @@ function Entry({
           'A leak, a scratch, a repair: whatever the log speaks of.'
         )}
       </p>
+      {removed ? (
+        <p>
+          <button
+            type="button"
+            ref={undo}
+            onClick={() => {
+              title.current?.focus();
+              state.putBack();
+            }}
+          >
+            Undo: put the photograph back
+          </button>
+        </p>
+      ) : null}
       {state.photographs ? (
         <div class="acts">
           <Picker
