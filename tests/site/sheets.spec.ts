@@ -189,3 +189,15 @@ test('a fill too heavy tells before its fold what would pass', ONCE, async ({ pa
   await expect(answers(page).getByText('Highest density that passes').first()).toBeVisible();
   await expect(answers(page)).toContainText('no lesser depth can be planned');
 });
+
+test('a head of hose marks reads as a name and not as one number', ONCE, async ({ page }) => {
+  await page.goto('/plan/hose-marks/');
+  await expect(page.getByRole('heading', { name: 'Opening 1 , 14 Larkspur Lane' })).toHaveCount(1);
+});
+
+test('a unit behind its box describes it', ONCE, async ({ page }) => {
+  await page.goto('/plan/machine/');
+  const field = page.locator('.field:has(.unit)').first();
+  const [unit, box] = [field.locator('.unit'), field.locator('input')];
+  await expect(box).toHaveAccessibleDescription(new RegExp(`${await unit.textContent()}$`));
+});

@@ -63,7 +63,7 @@ const FieldInput = still(function Field({ field, way, ...state }: FieldProps): J
   const name = way.join('.');
   const id = boxId(name);
   const problem = state.problems.find((each) => each.field === name);
-  const describedBy = [`${id}-hint`, problem ? `${id}-problem` : ''].filter(Boolean).join(' ');
+  const describedBy = `${id}-hint${problem ? ` ${id}-problem` : ''}${field.kind === 'quantity' && field.beside ? ` ${id}-unit` : ''}`;
   const value = textAt(state.entries, way);
   const none = field.kind === 'choice' && field.choices.includes(value) ? '' : value;
   const shared = {
@@ -131,7 +131,9 @@ const FieldInput = still(function Field({ field, way, ...state }: FieldProps): J
             />
           </span>
           {field.kind === 'quantity' && field.beside ? (
-            <span class="unit">{units[field.beside].sign}</span>
+            <span class="unit" id={`${id}-unit`}>
+              {units[field.beside].sign}
+            </span>
           ) : null}
         </span>
       )}
