@@ -4,7 +4,7 @@ import { ONCE } from './once.ts';
 const list = (page: Page) => page.locator('fieldset.list', { hasText: 'Vents, flues and skylights' });
 const rows = (page: Page) => list(page).locator('.row');
 const off = (page: Page, place: number) =>
-  page.getByRole('button', { name: `Take off vent, flue or skylight ${place}`, exact: true });
+  page.getByRole('button', { name: `Remove vent, flue or skylight ${place}`, exact: true });
 
 test.beforeEach(async ({ page }) => {
   await page.goto('/plan/');
@@ -18,7 +18,7 @@ test('two taps of a glove take off one row, and it can be put back as it was', a
   const before = await kind.inputValue();
   await off(page, 1).dblclick();
   await expect(rows(page)).toHaveCount(1);
-  await expect(list(page).getByRole('status')).toHaveText('Taken off: vent, flue or skylight 1. Left: 1.');
+  await expect(list(page).getByRole('status')).toHaveText('Removed: vent, flue or skylight 1. Left: 1.');
   // The next row stands in its place.
   await expect(rows(page).first()).toBeFocused();
   await page.getByRole('button', { name: 'Undo: put vent, flue or skylight 1 back' }).click();
