@@ -119,16 +119,36 @@ test('each number of a page bears the number of its note, and the note leads to 
   expect(found.reduce((all, { count }) => all + count, 0)).toBeGreaterThan(0);
 });
 
-test('on paper the number of the note stands at the value; on the screen, where it can be tapped, it does not', async ({
-  page,
-}) => {
-  await page.goto('/do/patching/');
-  const mark = () =>
-    page
-      .locator('.prose a.rule[data-note]')
+/** As a browser tells what it draws: `"1"`, or the attribute that holds it. */
+const ON_THE_LINE = /^"\u202f\[" ?(?:"1"|attr\(data-note\)) ?"\]"$|^"\u202f\[1\]"$/;
+
+for (const [path, screen, sheet] of [
+  ['/do/patching/', 'none', '.prose'],
+  // A card is read on the screen as it is printed.
+  ['/cards/patching/', ON_THE_LINE, '.card'],
+] as const)
+  test(`${path}: the number of a note stands at its value in brackets on the line, where it is read as no exponent`, async ({
+    page,
+  }) => {
+    await page.goto(path);
+    const mark = () =>
+      page
+        .locator(`${sheet} a.rule[data-note]`)
+        .first()
+        .evaluate((each) => {
+          const { content, verticalAlign } = getComputedStyle(each, '::after');
+          return { content, verticalAlign };
+        });
+    expect(await mark()).toEqual({
+      content: screen === 'none' ? 'none' : expect.stringMatching(screen),
+      verticalAlign: 'baseline',
+    });
+    await page.emulateMedia({ media: 'print' });
+    expect(await mark()).toEqual({ content: expect.stringMatching(ON_THE_LINE), verticalAlign: 'baseline' });
+    // The list of the notes shows the same form.
+    const note = await page
+      .locator('.numbers li, ol.notes li')
       .first()
-      .evaluate((each) => getComputedStyle(each, '::after').content);
-  expect(await mark()).toBe('none');
-  await page.emulateMedia({ media: 'print' });
-  expect(await mark()).toMatch(/^(?:"1"|attr\(data-note\))/);
-});
+      .evaluate((each) => getComputedStyle(each, '::before').content);
+    expect(note).toMatch(/^"\["/);
+  });
