@@ -27,6 +27,11 @@ describe('a caution on a page', () => {
     expect(() => renderToString(h(Caution, { id: 'caution.patch.weather' }))).toThrow('expected <WithBook');
   });
 
+  test('no line of it ends between the number of a value and its unit', () => {
+    // Of the ladder: 3 ft above the edge.
+    expect(shown(h(Caution, { id: 'caution.ladder.set' }))).toContain('[3\u00a0ft](');
+  });
+
   test('says its level in a word, what is the matter, what to do, and what it rests on, with the way there', () => {
     const { says, do: act } = data.cautions['caution.patch.weather'] ?? {};
     expect(shown(h(Caution, { id: 'caution.patch.weather' }))).toBe(
@@ -51,7 +56,7 @@ describe('a caution on a page', () => {
       'caution.before.old-paint',
       'A home built before [1978](/rules/safety.built.lead-before/) may have lead',
     ],
-    ['caution.flue.keep-clear', 'does not burn, [2 in](/rules/clearance.flue.to-combustibles/) or more from'],
+    ['caution.flue.keep-clear', 'does not burn, [2\u00a0in](/rules/clearance.flue.to-combustibles/) or more from'],
   ] as const)('%s has the value of its rule in it, linked', (id, words) => {
     expect(shown(h(Caution, { id }))).toContain(words);
   });

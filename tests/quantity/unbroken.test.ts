@@ -5,7 +5,10 @@ import { unbroken } from '../../src/quantity/unbroken.ts';
 test.each([
   ['a number and its unit hold together', '6.61 bags', '6.61~bags'],
   ['a weight holds to its unit, and may part from what it is the weight of', '30 lb a bag', '30~lb a bag'],
-  ['feet may part from inches, a fraction from nothing', '1 ft 10 1/2 in', '1~ft 10~1/2~in'],
+  ['feet hold to their inches, and these to their fraction', '1 ft 10 1/2 in', '1~ft~10~1/2~in'],
+  ['feet alone may part from what follows', '3 ft above the edge', '3~ft above the edge'],
+  ['a resistance holds to what it is per', 'R-3.14 per in', 'R-3.14~per~in'],
+  ['a weight to its area and its thickness', '14.1 lb/ft² per in', '14.1~lb/ft² per~in'],
   ['both ends of a range hold together', '0.51 lb/ft² to 0.6 lb/ft²', '0.51~lb/ft² to 0.6~lb/ft²'],
   ['a unit of eight characters holds', '100 °F·daysx', '100~°F·daysx'],
   ['one of nine may go to the next line', '100 °F·daysxy', '100 °F·daysxy'],

@@ -20,6 +20,7 @@ import { rulesBehind } from '../../quantity/working.ts';
 import { sheetPage, withJob } from '../job/JobNav.tsx';
 import type { SheetViewProps } from '../job/JobSheet.tsx';
 import { rulePage } from '../links.ts';
+import { columnsOf } from '../results/AnswerView.tsx';
 import { Cautions } from '../results/Caution.tsx';
 import { Fold } from '../results/Fold.tsx';
 import { Later } from '../results/Later.tsx';
@@ -342,7 +343,7 @@ function HoleTable({
 }): JSX.Element | null {
   if (row.holes.length === 0) return null;
   return (
-    <table class="cards">
+    <table {...columnsOf(8)}>
       <caption>
         {double ? `Holes on the ${row.side} side` : 'Holes on the back side'},{' '}
         {format(rules.value('access.roof-holes.below-peak'))} down the slope from the peak

@@ -42,8 +42,11 @@ const FigureText = (figure: Figure): JSX.Element | string =>
     shown(figure)
   );
 
-/** How wide is a table? One of few columns has room for whole words anywhere, one of many not even on a wide screen. */
-const widthOf = (columns: number): string => (columns <= 5 ? ' few' : columns > 8 ? ' many' : '');
+/** A table of more columns than these may have to scroll in its own box, by keys too. */
+const MOST_IN_SIGHT = 5;
+
+export const columnsOf = (columns: number): { class: string; tabIndex?: number } =>
+  columns > MOST_IN_SIGHT ? { class: 'cards many', tabIndex: 0 } : { class: 'cards' };
 
 /** A table of the answer; on a phone each row becomes a card. */
 export function TableView({ title, columns, rows, format: options }: AnswerTable): JSX.Element {
@@ -59,7 +62,7 @@ export function TableView({ title, columns, rows, format: options }: AnswerTable
     );
   };
   return (
-    <table class={`cards${widthOf(1 + rest.length)}`}>
+    <table {...columnsOf(1 + rest.length)}>
       <caption>{title}</caption>
       <thead>
         <tr>

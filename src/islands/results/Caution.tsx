@@ -1,6 +1,7 @@
 import type { JSX } from 'preact';
 import type { CautionId } from '../../generated/rule-types.ts';
 import { cautionPieces } from '../../job/caution-words.ts';
+import { unbroken } from '../../quantity/unbroken.ts';
 import { useBook } from '../book.ts';
 import { cautionPage, rulePage } from '../links.ts';
 
@@ -19,7 +20,7 @@ function Words({ words, notes }: { readonly words: string; readonly notes: Notes
           piece
         ) : (
           <a key={place} class="rule" href={rulePage(piece.rule)} data-note={notes[piece.rule]}>
-            {piece.text}
+            {unbroken(piece.text)}
           </a>
         ),
       )}

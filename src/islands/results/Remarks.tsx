@@ -13,7 +13,7 @@ export const Remarks = ({ of }: { readonly of: readonly Remark[] }): JSX.Element
             unbroken(piece)
           ) : (
             <a key={place} class="rule" href={rulePage(piece.rule)}>
-              {piece.text}
+              {unbroken(piece.text)}
             </a>
           ),
         )}

@@ -1,6 +1,7 @@
 import type { JSX } from 'preact';
 import type { FormatOptions } from '../../quantity/format.ts';
 import type { Quantity } from '../../quantity/quantity.ts';
+import { unbroken } from '../../quantity/unbroken.ts';
 import { type Titled, type WorkedOut, type WorkingInput, working, workings } from '../../quantity/working.ts';
 import { rulePage } from '../links.ts';
 import { Fold } from './Fold.tsx';
@@ -97,10 +98,10 @@ const Whence = ({ symbol, label, text, whose, rule, part }: WorkingInput): JSX.E
     {label},{' '}
     {whose === 'rule' && rule ? (
       <a class="rule" href={rulePage(rule)}>
-        {text}
+        {unbroken(text)}
       </a>
     ) : (
-      text
+      unbroken(text)
     )}
     {part && !['low', 'high'].includes(part) ? ` (${part})` : ''}{' '}
     <span class="tag">{whose === 'rule' ? 'a rule' : 'yours'}</span>
