@@ -354,6 +354,6 @@ export const misfit = (side: Side, tube: Quantity<'length'>): string =>
     ? ''
     : `At the ${side.called} ${side.called === 'lifted' ? 'edge' : 'eave'} ${format(side.room, { figures: 3 })} are free, and the tube is ${format(tube)} wide: it does not go in there. ${
         side.fitsFrom
-          ? `The cavity is deep enough for it from ${format(side.fitsFrom, { tape: 8 })} in.`
+          ? `The cavity is deep enough for it from ${format(side.fitsFrom, { tape: 8 })} inside the edge.`
           : 'The cavity is nowhere deep enough for it on that side.'
       }`;

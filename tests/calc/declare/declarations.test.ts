@@ -98,6 +98,8 @@ describe('every field is described, and its own example is accepted', () => {
   test.each(declared)('$way', ({ field }) => {
     expect(field.label.trim()).not.toBe('');
     expect(field.hint).toMatch(/[.?]$/);
+    // A sentence ends with it, and with one full stop.
+    if ('example' in field) expect(field.example).not.toMatch(/\.$/);
     if (field.kind === 'quantity' || field.kind === 'words' || field.kind === 'year') {
       expect(readFields({ it: field }, { it: field.example })).toMatchObject({ ok: true });
     }

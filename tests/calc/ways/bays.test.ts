@@ -311,7 +311,7 @@ describe('whether a tube reaches', () => {
       old_depth: '2 in',
     });
     expect(remarks.map(remarkText)[0]).toBe(
-      'At the lifted edge 1 in are free, and the tube is 2 in wide: it does not go in there. The cavity is deep enough for it from 7 in in.',
+      'At the lifted edge 1 in are free, and the tube is 2 in wide: it does not go in there. The cavity is deep enough for it from 7 in inside the edge.',
     );
   });
 });

@@ -477,7 +477,7 @@ describe('what is printed of bays', () => {
     // From 1 in the roof is 3 in deep 8 in further in.
     const { tables, remarks } = bayed({ ...lopsided, edges: 'both edges', tube: '3 in' });
     expect(remarks).toEqual([
-      'At the back eave 1 in are free, and the tube is 3 in wide: it does not go in there. The cavity is deep enough for it from 8 in in.',
+      'At the back eave 1 in are free, and the tube is 3 in wide: it does not go in there. The cavity is deep enough for it from 8 in inside the edge.',
       'What a tube that does not go in would have filled is counted as left over.',
     ]);
     expect(tables.bays?.[0]).toMatch(/\| does not fit \|/);
@@ -487,15 +487,15 @@ describe('what is printed of bays', () => {
   test('from both sides of a lopsided roof the places are those of each side', () => {
     // 6 in: from the back (6 - 1) x 4 = 20 in; from the front (6 - 4) x 72/9 = 16 in.
     expect(bayed({ ...lopsided, edges: 'both edges', tube: '6 in' }).remarks.slice(0, 2)).toEqual([
-      expect.stringMatching(/^At the back eave 1 in are free, .* from 1 ft 8 in in\.$/),
-      expect.stringMatching(/^At the front eave 4 in are free, .* from 1 ft 4 in in\.$/),
+      expect.stringMatching(/^At the back eave 1 in are free, .* from 1 ft 8 in inside the edge\.$/),
+      expect.stringMatching(/^At the front eave 4 in are free, .* from 1 ft 4 in inside the edge\.$/),
     ]);
   });
 
   test('old insulation raises the place, and takes of the room', () => {
     // 2 in of tube above 2 in of old: 4 in deep is (4 - 1) x 4 = 12 in in; the far eave has 2 in left, where it just fits.
     expect(bayed({ ...lopsided, edges: 'both edges', old_depth: '2 in' }).remarks).toEqual([
-      expect.stringMatching(/^At the back eave 0 in are free, .* from 1 ft in\.$/),
+      expect.stringMatching(/^At the back eave 0 in are free, .* from 1 ft inside the edge\.$/),
       expect.stringMatching('counted as left over'),
     ]);
   });

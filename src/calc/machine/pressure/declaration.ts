@@ -18,7 +18,8 @@ export const trappedAirLoad = calculation({
       symbol: 'p',
       label: 'Pressure under the roof',
       hint: 'Cavity against the room below, with a pressure gauge, while the machine blows: the highest reading.',
-      example: '0.1 in w.c.',
+      // Without the points, since a sentence ends behind it.
+      example: '0.1 in wc',
       zero: 'allowed',
       most: '200 in w.c.',
     }),
