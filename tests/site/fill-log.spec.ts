@@ -164,7 +164,17 @@ test(
 test('an opening that nothing goes into says why, and asks for no more', ONCE, async ({ page }) => {
   await page.goto('/plan/fill-log/');
   const toGo = page.locator('#plan .figures').first();
-  await hole(page, 5).getByLabel('Nothing more goes in here').selectOption('filled from another opening');
+  await hole(page, 5).getByLabel('To be filled, or why not').selectOption('filled from another opening');
   await expect(hole(page, 5)).toContainText('not filled');
   await expect(toGo).toContainText('Bags short of the plan');
+  // On paper it stands as words, and nothing where hose or tube still goes in.
+  await page.emulateMedia({ media: 'print' });
+  const box = hole(page, 5).getByLabel('To be filled, or why not');
+  expect(
+    await box.evaluate((each) => {
+      const { appearance, borderTopWidth } = getComputedStyle(each);
+      return { appearance, borderTopWidth };
+    }),
+  ).toEqual({ appearance: 'none', borderTopWidth: '0px' });
+  await expect(hole(page, 4).getByLabel('To be filled, or why not')).toBeHidden();
 });

@@ -356,13 +356,13 @@ function Opening({ of, change }: OpeningProps): JSX.Element {
       </dl>
       {of.state === 'full' ? null : (
         <div class="field">
-          <label for={`not-filled-${side}-${number}`}>Nothing more goes in here, because</label>
+          <label for={`not-filled-${side}-${number}`}>To be filled, or why not</label>
           <select
             id={`not-filled-${side}-${number}`}
             value={of.notFilled ?? ''}
             onChange={({ currentTarget }) => change(bags, of.state, currentTarget.value)}
           >
-            <option value="">it is still to be filled</option>
+            <option value="">still to be filled</option>
             {whyNotFilled.map((why) => (
               <option key={why}>{why}</option>
             ))}
