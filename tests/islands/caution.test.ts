@@ -56,7 +56,10 @@ describe('a caution on a page', () => {
       'caution.before.old-paint',
       'A home built before [1978](/rules/safety.built.lead-before/) may have lead',
     ],
-    ['caution.flue.keep-clear', 'does not burn, [2\u00a0in](/rules/clearance.flue.to-combustibles/) or more from'],
+    [
+      'caution.flue.keep-clear',
+      'does not burn, [2\u00a0in](/rules/clearance.flue.to-combustibles/) or more from',
+    ],
   ] as const)('%s has the value of its rule in it, linked', (id, words) => {
     expect(shown(h(Caution, { id }))).toContain(words);
   });
