@@ -99,8 +99,7 @@ export function parseQuantity<D extends Dimension>(written: string, asked: Asked
     const feet = amountOf(tape[1] ?? '');
     const inches = amountOf(tape[2] ?? '');
     if (!Number.isFinite(feet) || !Number.isFinite(inches)) return refuse();
-    if (/\.\d/.test(tape[1] ?? ''))
-      throw new ParseError(`"${written.trim()}"`, 'whole feet before the inches');
+    if (/^\d*\.\d/.test(unsigned)) twofold('whole feet before the inches');
     if (inches >= 12) throw new ParseError(`"${written.trim()}"`, 'less than 12 in after the feet');
     return made(sign * (feet * 12 + inches), 'in', asked);
   }

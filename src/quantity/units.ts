@@ -284,8 +284,8 @@ for (const [name, facts] of Object.entries(units) as [UnitName, UnitFacts][]) {
   for (const way of [name, facts.sign, ...facts.written]) {
     // The first to claim a writing has it: what is written "°F" is a reading, not a difference.
     const known = plain(way);
-    // Nobody writes the unit of a pure number: a 1 after a number is a slip.
-    if (known !== '' && known !== '1' && !byWriting.has(known)) byWriting.set(known, name);
+    // A pure number has no sign, and nobody writes its name: a 1 after a number is a slip.
+    if (/\D/.test(known) && !byWriting.has(known)) byWriting.set(known, name);
   }
 }
 

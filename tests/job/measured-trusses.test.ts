@@ -62,11 +62,11 @@ test.each([
   [
     'the sixth truss, off the roof',
     { 'roof.trusses_measured': everyTwoFeet.with(5, { at: '190 ft' }) },
-    'Place (roof.trusses_measured.5.at): found 190 ft; expected a place on the roof, which is 66 ft long.',
+    'Place (roof.trusses_measured.5.at): found 190 ft; expected a place of its own on the roof.',
   ],
   [
     'a seam told twice',
     { 'roof.seams_measured': [{ at: '4 ft' }, { at: '48 in' }] },
-    'Place (roof.seams_measured.1.at): found 4 ft a second time; expected each place once.',
+    'Place (roof.seams_measured.1.at): found 48 in; expected a place of its own on the roof.',
   ],
 ])('is told at its very entry: %s', (_, changes, says) => expect(told(exampleWith(changes))).toEqual([says]));

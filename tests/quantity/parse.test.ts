@@ -65,7 +65,10 @@ const refused: readonly [written: string, message: RegExp][] = [
   ['0/0 in', /found "0\/0 in"/],
   ['1/0 ft 3 in', /found "1\/0 ft 3 in", expected a length/],
   ['13 ft 1/0 in', /found "13 ft 1\/0 in", expected a length/],
-  ['13.10 ft 6 in', /found "13\.10 ft 6 in", expected whole feet before the inches$/],
+  [
+    '13.10 ft 6 in',
+    /found "13\.10 ft 6 in", which could mean two things, expected whole feet before the inches$/,
+  ],
   ['13.5\' 6"', /expected whole feet before the inches$/],
   ['.5 ft 6 in', /expected whole feet before the inches$/],
   ['13.0 ft 6 in', /expected whole feet before the inches$/],

@@ -23,7 +23,7 @@ function everySoFar(
   if (step < CLOSEST - TIE) {
     throw new EntriesClash({
       field,
-      label: spacing.label ?? 'Spacing',
+      label: spacing.label || 'Spacing',
       found: format(spacing),
       expected: `${CLOSEST} in or more`,
     });
@@ -39,42 +39,38 @@ type Measured = readonly { readonly at: Quantity<'length'> }[];
 
 const eachPlace = (measured: Measured = []): Quantity<'length'>[] => measured.map(({ at }) => at);
 
-/** What was measured one by one, in order; an end that is not known refuses nothing. */
-function inOrder(field: string, measured: Measured, end: Quantity<'length'> | undefined): number[] {
+/** What was measured one by one, in order from the starting end. */
+function inOrder(field: string, measured: Measured, end: number): number[] {
   const places: number[] = [];
-  for (const [number, at] of eachPlace(measured).entries()) {
+  measured.forEach(({ at }, number) => {
     const place = inches(at);
-    const refuse = (what: string, expected: string): never => {
+    if (place > end + TIE || places.some((other) => Math.abs(other - place) <= TIE))
       throw new EntriesClash({
         field: `${field}.${number}.at`,
-        label: at.label ?? 'Place',
-        found: format(at, { tape: 8 }) + what,
-        expected,
+        label: 'Place',
+        found: format(at),
+        expected: 'a place of its own on the roof',
       });
-    };
-    if (end && place > inches(end) + TIE)
-      refuse('', `a place on the roof, which is ${format(end, { tape: 8 })} long`);
-    if (places.some((other) => Math.abs(other - place) <= TIE)) refuse(' a second time', 'each place once');
     places.push(place);
-  }
+  });
   return places.sort((a, b) => a - b);
 }
 
 export type TrussValues = Pick<AlongValues, 'truss_spacing' | 'first_truss' | 'trusses_measured'>;
 
 /**
- * Where the trusses stand, in inches from the starting end. The zone of one opening ends before its roof does: there the end of the roof
- * is not known.
+ * Where the trusses stand, in inches from the starting end. Where the roof goes on beyond that length, it may
+ * have them there too.
  * @throws EntriesClash for a spacing that no roof has, and for one that was measured off the roof or twice.
  * @example trussPlaces({ truss_spacing: quantity(24, 'in'), first_truss: quantity(12, 'in') }, quantity(6, 'ft')) // => [12, 36, 60]
  */
 export const trussPlaces = (
   { truss_spacing, first_truss, trusses_measured }: TrussValues,
   length: Quantity<'length'>,
-  endsAt: 'the end of the roof' | 'the end of a zone' = 'the end of the roof',
+  end = inches(length),
 ): number[] =>
   trusses_measured?.length
-    ? inOrder('trusses_measured', trusses_measured, endsAt === 'the end of the roof' ? length : undefined)
+    ? inOrder('trusses_measured', trusses_measured, end)
     : everySoFar('truss_spacing', truss_spacing, first_truss, inches(length));
 
 /**
@@ -82,7 +78,7 @@ export const trussPlaces = (
  * @example knowsTrusses({ trusses_measured: [] }) // => false
  */
 export const knowsTrusses = (values: Partial<TrussValues>): boolean =>
-  values.truss_spacing !== undefined || (values.trusses_measured ?? []).length > 0;
+  values.truss_spacing !== undefined || eachPlace(values.trusses_measured).length > 0;
 
 /**
  * How far apart do the trusses stand? The spacing; where they were measured, from the first to the last over the bays between, as long as
@@ -109,7 +105,7 @@ export const seamPlaces = (
   length: Quantity<'length'>,
 ): number[] =>
   seams_measured?.length
-    ? inOrder('seams_measured', seams_measured, length)
+    ? inOrder('seams_measured', seams_measured, inches(length))
     : everySoFar('seam_spacing', seam_spacing, first_seam, inches(length));
 
 /** What was measured one by one; where nothing was, the spacing and the first, as far as they are known. */

@@ -102,7 +102,7 @@ export const marksFrom = (values: Values<typeof hoseMarkFields>, rules: Rulebook
       startingEnd: values.starting_end,
       reach: values.reach,
       rings: ringsAbout(values.flues, { width: values.width }, rules),
-      trusses: knowsTrusses(values) ? trussPlaces(values, values.to, 'the end of a zone') : undefined,
+      trusses: knowsTrusses(values) ? trussPlaces(values, values.to, Number.POSITIVE_INFINITY) : undefined,
     },
     rules,
   );

@@ -8,9 +8,11 @@ import { spacingOf, trussesTold, trussPlaces } from '../holes/members.ts';
 import { type Bay, type Bays, edgeBays, misfit } from './bays.ts';
 import { edgeBayFields } from './fields.ts';
 import { ringsAbout } from './flue-ring.ts';
-import { pushTape, reachWord } from './reach.ts';
+import { reachWord } from './reach.ts';
 
 const tape = { tape: 8 } as const;
+/** A push is told to the eighth below: to the nearest it would run on into the ring that it stops at. */
+const pushTape = { tape: 8, round: 'down' } as const;
 const three = { figures: 3 } as const;
 
 /** How far apart the trusses stand, which the chords in a bay are averaged over. */

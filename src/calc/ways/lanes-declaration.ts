@@ -8,9 +8,10 @@ import type { Values } from '../declare/field.ts';
 import { gableLaneFields } from './fields.ts';
 import { ringsAbout } from './flue-ring.ts';
 import { gableLanes, type Lanes } from './lanes.ts';
-import { pushTape } from './reach.ts';
 
 const tape = { tape: 8 } as const;
+/** A push is told to the eighth below: to the nearest it would run on into the ring that it stops at. */
+const pushTape = { tape: 8, round: 'down' } as const;
 
 /** The lanes that the entries of the calculation ask for; a drawing asks the same. */
 export const lanesFrom = (values: Values<typeof gableLaneFields>, rules: Rulebook): Lanes =>

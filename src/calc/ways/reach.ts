@@ -15,9 +15,6 @@ export const reachOf = (typed: Quantity<'length'> | undefined, rules: Rulebook):
 /** A billionth of floating noise is let pass, so that a push of 762 cm is one of 25 ft. */
 export const NOISE = 1e-9;
 
-/** A push as a tape tells it: to the eighth below, since to the nearest it would run on into the ring that it stops at. */
-export const pushTape = { tape: 8, round: 'down' } as const;
-
 /** Does a push of this length get there? @example reachWord(quantity(30, 'ft'), { low: quantity(25, 'ft'), high: quantity(35, 'ft') }) // => 'may not reach' */
 export function reachWord(push: Quantity<'length'>, reach: QuantityRange<'length'>): ReachWord {
   const noise = NOISE * push.amount;

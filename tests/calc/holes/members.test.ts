@@ -21,12 +21,12 @@ describe.each([
     [
       'off the roof',
       ['0 in', '190 ft', '12 ft'],
-      [`Place (${field}.1.at): found 190 ft; expected a place on the roof, which is 66 ft long.`],
+      [`Place (${field}.1.at): found 190 ft; expected a place of its own on the roof.`],
     ],
     [
       'twice at one place, the second in another unit',
       ['12 ft', '20 ft', '144 in'],
-      [`Place (${field}.2.at): found 12 ft a second time; expected each place once.`],
+      [`Place (${field}.2.at): found 144 in; expected a place of its own on the roof.`],
     ],
   ])('%s', (_, places, told) => {
     for (const one of calculations) expect(of(one, { [field]: places.map((at) => ({ at })) })).toEqual(told);
@@ -41,6 +41,6 @@ test('of the zone of one opening a truss may stand beyond, since the roof goes o
     });
   expect(at('20 ft', '60 ft')).toEqual([]);
   expect(at('20 ft', '20 ft')).toEqual([
-    'Place (trusses_measured.1.at): found 20 ft a second time; expected each place once.',
+    'Place (trusses_measured.1.at): found 20 ft; expected a place of its own on the roof.',
   ]);
 });
