@@ -11,7 +11,7 @@ type OfRoof = { readonly roof: Pick<JobValues['roof'], 'obstacles'> };
 const hotFlues = ({ roof }: OfRoof) => (roof.obstacles ?? []).filter(({ what }) => hotKinds.includes(what));
 
 /** Does a single-wall connector stand among them? */
-const connectorPlaced = (job: JobValues): boolean =>
+const connectorPlaced = (job: OfRoof): boolean =>
   hotFlues(job).some(({ kind }) => kind !== undefined && isConnector(kind));
 
 /**
@@ -68,7 +68,12 @@ export function checkSurveyAgrees(job: JobValues): void {
  * The survey with what the rest of the job adds to it: a single-wall connector that is placed waits for a mechanic until the survey says
  * that one has looked; a roof that nobody goes on has no holes cut in it; cellulose touches no light.
  */
-export function surveyOf(job: OfRoof & Pick<JobValues, 'survey' | 'ways'>): Survey & ExtraSurvey {
+export function surveyOf(
+  job: OfRoof &
+    Pick<JobValues, 'survey' | 'ways'> & {
+      readonly fill: { readonly material?: JobValues['fill']['material'] | undefined };
+    },
+): Survey & ExtraSurvey {
   const { connectors, bare_metal: _ventilation, ...survey } = job.survey;
   return {
     ...survey,

@@ -35,6 +35,11 @@ describe('a home is told not ready before anything of it is measured', () => {
       { roof: { obstacles: [{ what: 'furnace flue' }] } },
       'not looked at everywhere',
     ],
+    [
+      'lights that cellulose would touch',
+      { survey: { lights: 'all rated for contact' }, fill: { material: 'cellulose' } },
+      'not ready',
+    ],
     ['the example’s survey', exampleEntries, 'ready'],
   ])('%s', (_, entries, expected) => {
     expect(verdict(entries)).toBe(expected);

@@ -8,7 +8,7 @@ import type { JobEntries } from '../job-file.ts';
 import { surveyOf } from '../survey-agrees.ts';
 import type { PartOutcome } from './part.ts';
 
-const { survey, home, roof, ways } = jobFields;
+const { survey, home, roof, fill, ways } = jobFields;
 
 /** All that readiness rests on. */
 const fields = {
@@ -16,6 +16,7 @@ const fields = {
   ways,
   home: groupField(home.label, home.hint, { built: optional(home.of.built) }),
   roof: groupField(roof.label, roof.hint, { obstacles: roof.of.obstacles }),
+  fill: groupField(fill.label, fill.hint, { material: optional(fill.of.material) }),
 };
 
 /** The entries of those fields alone. */
@@ -28,7 +29,7 @@ const ofThose = (entries: JobEntries): JobEntries =>
   );
 
 /**
- * Is the home ready, by what is entered so far? That rests on the survey and the year, so a stop is told before anything is measured. What
+ * Is the home ready, by what is entered so far? That rests on the survey, the year and the material, so a stop is told before anything is measured. What
  * can't be read counts as not entered.
  * @example readyEarly({ survey: { leaks: 'leaks found' } }, rules)?.state // => 'answered'
  */
