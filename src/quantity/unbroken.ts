@@ -10,4 +10,4 @@ const NO_BREAK = '\u00a0';
 export const unbroken = (amount: string): string =>
   amount
     .replace(/\b(ft|per) (?=\d|in\b|ft)/g, `$1${NO_BREAK}`)
-    .replace(/(\d) (?=\S{1,8}( |$))/g, `$1${NO_BREAK}`);
+    .replace(/(\d) (?=\S{1,8}(\s|$))/g, `$1${NO_BREAK}`);
