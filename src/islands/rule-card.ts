@@ -62,15 +62,13 @@ function show({ card, href }: { readonly card: Element; readonly href: string })
   box.setAttribute('aria-labelledby', title.id);
   const whole = document.createElement('a');
   whole.href = href;
+  whole.className = 'alone';
   whole.textContent = 'The whole page of this value: its uses, its checks';
   const close = document.createElement('button');
   close.type = 'button';
   close.textContent = 'Close';
   close.addEventListener('click', () => box.close());
-  const ways = document.createElement('p');
-  ways.className = 'ways';
-  ways.append(whole);
-  box.replaceChildren(close, inside, ways);
+  box.replaceChildren(close, inside, whole);
   if (!box.open) box.showModal();
   // A card is longer than a phone: what is asked for stands at its head, and is read from there.
   title.tabIndex = -1;
