@@ -54,6 +54,42 @@ test(
   },
 );
 
+test(
+  'the bar at hand tells a stop, takes back a slip, and finds its hole again after a reload',
+  ONCE,
+  async ({ page }) => {
+    await page.setViewportSize({ width: 360, height: 740 });
+    await page.goto('/plan/fill-log/');
+    const bar = page.getByRole('region', { name: /^At hand/ });
+    await hole(page, 4).getByRole('button', { name: '+ 1 bag' }).click();
+    await expect(bar).toHaveAccessibleName('At hand: hole 4');
+    await expect(bar.getByRole('alert')).toBeEmpty();
+    for (let bag = 0; bag < 7; bag += 1) await bar.getByRole('button', { name: '+ 1 bag' }).click();
+    // 7.5 bags and more are over what hole 4 is planned to take.
+    await expect(bar).toContainText('8 bags of');
+    await expect(bar).toContainText('over the plan and not full');
+    await expect(bar.getByRole('alert')).toContainText('Stop.');
+    await page.reload();
+    await expect(bar).toHaveAccessibleName('At hand: hole 4');
+    await bar.getByRole('button', { name: '+ 1 bag' }).click();
+    await expect(bar).toContainText('9 bags of');
+    await bar.getByRole('button', { name: 'Undo' }).click();
+    await expect(bar).toContainText('8 bags of');
+    await expect(bar.getByRole('button', { name: 'Undo' })).toHaveAttribute('aria-disabled', 'true');
+  },
+);
+
+test('a count that comes down to nothing keeps the focus', ONCE, async ({ page }) => {
+  await page.goto('/plan/fill-log/');
+  await hole(page, 3).getByRole('button', { name: '+ 1/4 bag' }).click();
+  const less = hole(page, 3).getByRole('button', { name: '− 1/4 bag' });
+  await less.click();
+  await expect(hole(page, 3).locator('output')).toContainText('0 bags of');
+  await expect(less).toBeFocused();
+  await less.press('Enter');
+  await expect(hole(page, 3).locator('output')).toContainText('0 bags of');
+});
+
 test('more bags than planned stop the hole before any density', ONCE, async ({ page }) => {
   await page.goto('/plan/fill-log/');
   for (let bag = 0; bag < 8; bag += 1) await hole(page, 4).getByRole('button', { name: '+ 1 bag' }).click();

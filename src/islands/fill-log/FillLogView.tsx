@@ -1,7 +1,7 @@
 import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
 import { type Entries, listAt } from '../../calc/declare/entries.ts';
-import { inQuarters, QUARTER } from '../../calc/log/opening.ts';
+import { inQuarters } from '../../calc/log/opening.ts';
 import { countedOn } from '../../calc/log/together.ts';
 import { fillLog, isOpen, type LoggedOpening, type LoggedStretch } from '../../job/fill-log.ts';
 import { jobFields } from '../../job/job-fields.ts';
@@ -15,11 +15,15 @@ import { Cautions } from '../results/Caution.tsx';
 import { Fold } from '../results/Fold.tsx';
 import { Working } from '../results/Working.tsx';
 import { rules } from '../rules.ts';
+import { AtHand } from './AtHand.tsx';
+import { Counter, SoFar } from './Counter.tsx';
 import { inQuartersText } from './quarters.ts';
 
 const tape = { tape: 8 } as const;
 const three = { figures: 3 } as const;
 const LOG = ['log', 'openings'] as const;
+/** A slip is noticed within a few taps. */
+const MOST_UNDONE = 20;
 const whyNotFilled = jobFields.log.of.openings.of.not_filled.choices;
 
 /** How the place of an opening is told. */
@@ -43,26 +47,34 @@ export function logInALine(plan: WorkedJob): string {
 export function FillLogView({ plan, entries, set }: SheetViewProps): JSX.Element {
   const log = fillLog(plan, rules);
   const kept = listAt(entries, LOG);
-  const [touched, setTouched] = useState<string | undefined>();
+  const [before, setBefore] = useState<readonly (readonly Entries[])[]>([]);
+  const last = kept.at(-1);
   const atHand =
     // One that was closed as full takes no more.
-    log.openings.find((each) => each.opening.name === touched && isOpen(each)) ??
+    log.openings.find((each) => last && isOf(last, each.opening) && isOpen(each)) ??
     log.openings.find(isOpen) ??
     log.openings[0];
+  const keep = (after: readonly Entries[]) => {
+    setBefore([...before.slice(1 - MOST_UNDONE), kept]);
+    set(LOG, after);
+  };
+  /** What was counted last stands last, so that the bar at the foot finds its opening again, on another day too. */
   const changeAll = (changes: readonly Change[]) => {
     if (changes.length === 0) return;
-    setTouched(changes[0]?.of.opening.name);
-    const after = [...kept];
-    for (const { of, bags, state, notFilled } of changes) {
+    const others = kept.filter((each) => !changes.some(({ of }) => isOf(each, of.opening)));
+    const changed = changes.map(({ of, bags, state, notFilled }) => {
       const { way, side, number } = of.opening;
       // An entry without a way is of the usual one.
       const taken = way === USUAL_WAY ? {} : { way };
       const why = notFilled ? { not_filled: notFilled } : {};
-      const entry = { ...taken, side, opening: number, bags: `${bags} bags`, state, ...why };
-      const known = after.findIndex((each) => isOf(each, { way, side, number }));
-      after[known < 0 ? after.length : known] = entry;
-    }
-    set(LOG, after);
+      return { ...taken, side, opening: number, bags: `${bags} bags`, state, ...why };
+    });
+    keep([...others, ...changed]);
+  };
+  const undo = () => {
+    const [to] = before.slice(-1);
+    setBefore(before.slice(0, -1));
+    if (to) set(LOG, to);
   };
   const change = (
     of: LoggedOpening,
@@ -126,17 +138,18 @@ export function FillLogView({ plan, entries, set }: SheetViewProps): JSX.Element
           <button
             type="button"
             class="plain"
-            onClick={() =>
-              set(
-                LOG,
+            onClick={() => {
+              keep(
                 kept.filter(
                   (each) =>
                     !log.strays.some((stray) =>
                       isOf(each, { way: wayOf(stray), side: stray.side, number: stray.opening }),
                     ),
                 ),
-              )
-            }
+              );
+              // The button goes with what it took off.
+              document.getElementById('plan')?.focus();
+            }}
           >
             Take them off the log
           </button>
@@ -157,6 +170,7 @@ export function FillLogView({ plan, entries, set }: SheetViewProps): JSX.Element
               ? changeAll(counted(stretchAtHand, more))
               : change(atHand, atHand.bags.amount + more, atHand.state)
           }
+          undo={before.length > 0 ? undo : undefined}
         />
       ) : null}
     </>
@@ -177,12 +191,6 @@ const Counted = ({ label, of }: { readonly label: string; readonly of: Quantity<
     <dd>{of.amount >= 0 && inQuarters(of) ? inQuartersText(of) : format(of)}</dd>
   </div>
 );
-
-const steps = [
-  [QUARTER, '1/4 bag'],
-  [2 * QUARTER, '1/2 bag'],
-  [4 * QUARTER, '1 bag'],
-] as const;
 
 /** What becomes of the entry of an opening. */
 interface Change {
@@ -228,12 +236,14 @@ function Stretch({
       <h2>{of.name}, counted together</h2>
       <SoFar of={of} />
       <Counter
+        name={of.name}
         takes={isOpen(of)}
         gives={of.openings.some((each) => isOpen(each) && each.bags.amount > 0)}
         state={of.state}
         count={(more) => change(counted(of, more))}
         turn={(state) => change(turned(of, state))}
       />
+      <Cautions ids={of.cautions} />
       <dl class="figures">
         <Row label="Density once spread through them" of={of.density} />
         <Row
@@ -256,85 +266,6 @@ function Stretch({
   );
 }
 
-/** What went in of what is planned, and what that tells. */
-const SoFar = ({
-  of,
-}: {
-  readonly of: Pick<LoggedStretch | LoggedOpening, 'bags' | 'planned' | 'verdict' | 'cautions'>;
-}): JSX.Element => (
-  <>
-    <p class="count">
-      <output>
-        {inQuartersText(of.bags)} of {format(of.planned, three)}
-      </output>
-      <span>{of.verdict}</span>
-    </p>
-    <Cautions ids={of.cautions} />
-  </>
-);
-
-/** The taps of an opening, or of several that are counted together. */
-const Counter = ({
-  takes = true,
-  gives,
-  state,
-  count,
-  turn,
-}: {
-  /** Can more be counted, and less? */
-  readonly takes?: boolean;
-  readonly gives: boolean;
-  readonly state: LoggedOpening['state'];
-  readonly count: (more: number) => void;
-  readonly turn: (state: LoggedOpening['state']) => void;
-}): JSX.Element => (
-  <p class="counter">
-    {steps.map(([step, words]) => (
-      <button key={words} type="button" disabled={!takes} onClick={() => count(step)}>
-        + {words}
-      </button>
-    ))}
-    <button type="button" class="plain" disabled={!gives} onClick={() => count(-QUARTER)}>
-      − 1/4 bag
-    </button>
-    <button
-      type="button"
-      class="plain"
-      aria-pressed={state === 'full'}
-      onClick={() => turn(state === 'full' ? 'filling' : 'full')}
-    >
-      {state === 'full' ? 'Full: open it again' : 'It is full'}
-    </button>
-  </p>
-);
-
-/** The hole being filled, at the foot of a phone where the thumb is: the one touched last, or the first that is not full. */
-const AtHand = ({
-  name,
-  of,
-  takes,
-  change,
-}: {
-  readonly name: string;
-  readonly of: Pick<LoggedOpening, 'bags' | 'planned'>;
-  /** Can more be counted? */
-  readonly takes: boolean;
-  readonly change: (more: number) => void;
-}): JSX.Element => (
-  <section class="at-hand" aria-label={`At hand: ${name.toLowerCase()}`}>
-    <p>
-      <strong>{name}</strong>: {inQuartersText(of.bags)} of {format(of.planned, three)}
-    </p>
-    <p class="counter">
-      {steps.map(([step, words]) => (
-        <button key={words} type="button" disabled={!takes} onClick={() => change(step)}>
-          + {words}
-        </button>
-      ))}
-    </p>
-  </section>
-);
-
 function Opening({ of, change }: OpeningProps): JSX.Element {
   const { name, at, what, side, number } = of.opening;
   const bags = of.bags.amount;
@@ -345,11 +276,13 @@ function Opening({ of, change }: OpeningProps): JSX.Element {
       </h2>
       <SoFar of={of} />
       <Counter
+        name={name}
         gives={bags > 0}
         state={of.state}
         count={(more) => change(Math.max(0, bags + more), of.state)}
         turn={(state) => change(bags, state)}
       />
+      <Cautions ids={of.cautions} />
       <dl class="figures">
         <Row label="Density once spread through its stretch" of={of.density} />
         <Row label={isOpen(of) ? 'Bags the plan still asks for' : 'Bags short of the plan'} of={of.left} />

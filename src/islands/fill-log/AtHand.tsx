@@ -1,0 +1,63 @@
+import type { JSX } from 'preact';
+import type { LoggedOpening, LoggedStretch } from '../../job/fill-log.ts';
+import { format } from '../../quantity/format.ts';
+import { useBook } from '../book.ts';
+import { steps } from './Counter.tsx';
+import { inQuartersText } from './quarters.ts';
+
+/**
+ * The hole being filled, at the foot of a phone where the thumb is: the one counted last, or the first that is not full. A stop of it stands
+ * here too: whoever taps does not see what is written farther up.
+ */
+export function AtHand({
+  name,
+  of,
+  takes,
+  change,
+  undo,
+}: {
+  readonly name: string;
+  readonly of: Pick<LoggedStretch | LoggedOpening, 'bags' | 'planned' | 'verdict' | 'cautions'>;
+  /** Can more be counted? */
+  readonly takes: boolean;
+  readonly change: (more: number) => void;
+  /** Takes back what was tapped last; none where nothing was. */
+  readonly undo: (() => void) | undefined;
+}): JSX.Element {
+  const { cautions } = useBook();
+  const stops = of.cautions.flatMap((id) => {
+    const caution = cautions[id];
+    return caution?.level === 'stop' ? [caution.says] : [];
+  });
+  return (
+    <section class="at-hand" aria-label={`At hand: ${name.toLowerCase()}`}>
+      <p role="alert" class={stops.length > 0 ? 'stop' : undefined}>
+        {stops.length > 0 ? (
+          <>
+            <strong>Stop.</strong> {stops[0]}
+          </>
+        ) : null}
+      </p>
+      <p>
+        <strong>{name}</strong>: {inQuartersText(of.bags)} of {format(of.planned, { figures: 3 })},{' '}
+        {of.verdict}
+      </p>
+      <p class="counter">
+        {steps.map(([step, words]) => (
+          <button
+            key={words}
+            type="button"
+            aria-label={`+ ${words}, ${name}`}
+            disabled={!takes}
+            onClick={() => change(step)}
+          >
+            + {words}
+          </button>
+        ))}
+        <button type="button" class="plain" aria-disabled={!undo} onClick={undo}>
+          Undo
+        </button>
+      </p>
+    </section>
+  );
+}

@@ -1,0 +1,75 @@
+import type { JSX } from 'preact';
+import { QUARTER } from '../../calc/log/opening.ts';
+import type { LoggedOpening, LoggedStretch } from '../../job/fill-log.ts';
+import { format } from '../../quantity/format.ts';
+import { inQuartersText } from './quarters.ts';
+
+const three = { figures: 3 } as const;
+
+/** What is counted with a tap. */
+export const steps = [
+  [QUARTER, '1/4 bag'],
+  [2 * QUARTER, '1/2 bag'],
+  [4 * QUARTER, '1 bag'],
+] as const;
+
+/** What went in of what is planned, and what that tells; said aloud together. */
+export const SoFar = ({
+  of,
+}: {
+  readonly of: Pick<LoggedStretch | LoggedOpening, 'bags' | 'planned' | 'verdict'>;
+}): JSX.Element => (
+  <p class="count">
+    <output>
+      <b>
+        {inQuartersText(of.bags)} of {format(of.planned, three)}
+      </b>{' '}
+      <span>{of.verdict}</span>
+    </output>
+  </p>
+);
+
+/** The taps of an opening, or of several that are counted together. */
+export const Counter = ({
+  name,
+  takes = true,
+  gives,
+  state,
+  count,
+  turn,
+}: {
+  readonly name: string;
+  /** Can more be counted, and less? */
+  readonly takes?: boolean;
+  readonly gives: boolean;
+  readonly state: LoggedOpening['state'];
+  readonly count: (more: number) => void;
+  readonly turn: (state: LoggedOpening['state']) => void;
+}): JSX.Element => (
+  <p class="counter">
+    {steps.map(([step, words]) => (
+      <button
+        key={words}
+        type="button"
+        aria-label={`+ ${words}, ${name}`}
+        disabled={!takes}
+        onClick={() => count(step)}
+      >
+        + {words}
+      </button>
+    ))}
+    {/* At nothing it says so and stays: one that is disabled loses the focus. */}
+    <button
+      type="button"
+      class="plain"
+      aria-label={`− 1/4 bag, ${name}`}
+      aria-disabled={!gives}
+      onClick={() => gives && count(-QUARTER)}
+    >
+      − 1/4 bag
+    </button>
+    <button type="button" class="plain" onClick={() => turn(state === 'full' ? 'filling' : 'full')}>
+      {state === 'full' ? 'Full: open it again' : 'It is full'}
+    </button>
+  </p>
+);
