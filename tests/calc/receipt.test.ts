@@ -118,6 +118,22 @@ describe('what is missing is listed', () => {
     );
   });
 
+  test('who writes it by hand is told the unit', () => {
+    const rows =
+      sheet({ ...whole, parts: [{ part: 'roof cavity', insulation: 'glass fibre' }] }).parts[0]?.rows ?? [];
+    expect(rows.flatMap(({ label, value, unit }) => (value === undefined ? [[label, unit]] : []))).toEqual([
+      ['Maker of the insulation', undefined],
+      ['Coverage area', 'ft²'],
+      ['Initial installed thickness', 'in'],
+      ['Minimum settled thickness', 'in'],
+      ['R-value', 'h·ft²·°F/Btu'],
+      ['R copied from', undefined],
+      ['Number of bags', 'bags'],
+      ['Installed density', 'lb/ft³'],
+      ['Net weight of a bag', 'lb a bag'],
+    ]);
+  });
+
   test('installer and date as well', () => {
     expect(sheet({ ...whole, installer: '', date: '' }).missing).toEqual(['Installer', 'Date']);
   });
@@ -187,7 +203,7 @@ describe('parts are never added up', () => {
 
   test('each has its own rows, and no figure, row or column holds a sum', () => {
     const { parts } = sheet(two);
-    expect(parts.map(({ name }) => name)).toEqual(['roof cavity', 'floor cavity']);
+    expect(parts.map(({ name }) => name)).toEqual(['Roof cavity', 'Floor cavity']);
     const { figures, tables } = answered(two);
     const amounts = Object.values(figures).flatMap(({ value }) => (typeof value === 'string' ? [] : [value]));
     expect(

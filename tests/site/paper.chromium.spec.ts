@@ -22,6 +22,9 @@ const printed: readonly [path: string, least: number, most: number][] = [
   ['/do/patching/', 1, 5],
   ['/calculators/ceiling-load/', 1, 6],
   ['/calculators/edge-bays/', 1, 9],
+  ['/calculators/gable-lanes/', 1, 4],
+  // Its drawings take half a sheet each: where one took a whole, the sheet before it was left half empty.
+  ['/calculators/patch-layers/', 1, 5],
   ['/rules/', 5, 60],
 ];
 
@@ -146,6 +149,25 @@ for (const path of ['/plan/', '/calculators/hose-marks/', '/calculators/edge-bay
     expect(read).toBeGreaterThan(20);
     expect({ broken, wide }).toEqual({ broken: [], wide: [] });
   });
+
+test('the paper to sign parts each item from the clause that asks for it, and says the unit of what is left blank', async ({
+  page,
+}) => {
+  await page.goto('/plan/receipt/');
+  await expect(page.locator('main')).toContainText('Still missing');
+  expect((await page.locator('main').textContent())?.split('Still missing')).toHaveLength(2);
+  const [sheet = ''] = await sheetsOf(page, 'Letter');
+  expect(sheet).toContain('Installer(16CFR460.17;IECC2021R303.1.1)');
+  expect(sheet).toContain('Roofcavity');
+  expect(sheet).toMatch(/Installeddensity\(IECC2021R303\.1\.1\)(tobewritten)?lb\/ft3/);
+});
+
+test('the notes of a page say once how a value stands', async ({ page }) => {
+  await page.goto('/calculators/patch-layers/');
+  const all = (await sheetsOf(page, 'Letter')).join('');
+  expect(all).toContain('commonpractice,nosource');
+  expect(all).not.toMatch(/practicecommonpractice|derivedworkedout|memoryfrommemory/);
+});
 
 test.describe('on paper stands what was typed', () => {
   test('each entry of a calculator as typed, none that was left empty, and the working that was unfolded', async ({

@@ -4,7 +4,7 @@ import { number } from '../../quantity/quantity.ts';
 import { type AnswerTable, calculation, EntriesClash, type Figure } from '../declare/calculation.ts';
 import { type ReceiptValues, receiptFields } from './fields.ts';
 import { checkPart, type PartChecked } from './part-checks.ts';
-import { type ReceiptSheet, receiptSheet } from './sheet.ts';
+import { type ReceiptSheet, receiptSheet, stillMissing } from './sheet.ts';
 
 export const receipt = calculation({
   name: 'receipt',
@@ -60,9 +60,9 @@ export const receipt = calculation({
       tables: tablesOf(sheet),
       cautions: cautionsOf(values, checked),
       remarks: [
-        ...(sheet.missing.length > 0 ? [`Still missing: ${sheet.missing.join('; ')}.`] : []),
+        ...(sheet.missing.length > 0 ? [stillMissing(sheet.missing)] : []),
         ...checked.flatMap(({ remarks }) => remarks),
-        'The rules give no form for a cavity that tapers. Divide it into parts, or state the least thickness and say so; that is our advice, not a text.',
+        'The rules give no form for a cavity that tapers. Divide it into parts, or state the least thickness and say so; that is our advice, and no document says it.',
         ...sheet.statements,
       ],
     };

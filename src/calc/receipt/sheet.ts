@@ -1,8 +1,9 @@
 import type { FormatOptions } from '../../quantity/format.ts';
 import { format } from '../../quantity/format.ts';
 import type { Quantity } from '../../quantity/quantity.ts';
+import { type UnitName, units } from '../../quantity/units.ts';
 import type { Rulebook } from '../../rulebook/rulebook.ts';
-import { type PartValues, type ReceiptValues, receiptFields } from './fields.ts';
+import { type PartValues, partFields, type ReceiptValues, receiptFields } from './fields.ts';
 
 /** The two papers that one sheet serves. */
 export const papers = { receipt: '16 CFR 460.17', certificate: 'IECC 2021 R303.1.1' } as const;
@@ -12,6 +13,8 @@ export interface SheetRow {
   readonly label: string;
   readonly value: Quantity | string | undefined;
   readonly format?: FormatOptions;
+  /** The sign of the unit that whoever writes it by hand is to write it in. */
+  readonly unit?: string;
   /** The papers that ask for it; none where it only helps the reader. */
   readonly askedBy: readonly string[];
 }
@@ -46,23 +49,24 @@ const tape: FormatOptions = { tape: 16 };
 
 /** The lines of one part, in the order of the sheet: the item as the papers name it, and what the entries tell. */
 function rowsOf(part: PartValues, rules: Rulebook): SheetRow[] {
-  const row = (item: string, value: SheetRow['value'], how?: FormatOptions): SheetRow => ({
+  const row = (item: string, value: SheetRow['value'], unit?: UnitName, how?: FormatOptions): SheetRow => ({
     label: capital(item),
     value,
+    ...(unit ? { unit: units[unit].sign } : {}),
     ...(how ? { format: how } : {}),
     askedBy: askedBy(item, rules),
   });
   return [
     row('type of insulation', part.insulation),
     row('maker of the insulation', part.maker),
-    row('coverage area', part.area),
-    row('initial installed thickness', part.initial_thickness, tape),
-    row('minimum settled thickness', part.settled_thickness, tape),
-    row('R-value', part.r_value),
+    row('coverage area', part.area, partFields.area.beside),
+    row('initial installed thickness', part.initial_thickness, 'in', tape),
+    row('minimum settled thickness', part.settled_thickness, 'in', tape),
+    row('R-value', part.r_value, partFields.r_value.beside),
     row('R copied from', part.r_from && (part.r_paper ? `${part.r_from}: ${part.r_paper}` : part.r_from)),
-    row('number of bags', part.bags),
-    row('installed density', part.installed_density),
-    row('net weight of a bag', part.bag_weight),
+    row('number of bags', part.bags, partFields.bags.beside),
+    row('installed density', part.installed_density, partFields.installed_density.beside),
+    row('net weight of a bag', part.bag_weight, partFields.bag_weight.beside),
   ];
 }
 
@@ -84,7 +88,7 @@ export function receiptSheet(values: ReceiptValues, rules: Rulebook): ReceiptShe
     { label: receiptFields.date.label, value: values.date, askedBy: askedBy('date', rules) },
     { label: receiptFields.fact_sheet.label, value: values.fact_sheet, askedBy: [] },
   ];
-  const parts = values.parts.map((part) => ({ name: part.part, rows: rowsOf(part, rules) }));
+  const parts = values.parts.map((part) => ({ name: capital(part.part), rows: rowsOf(part, rules) }));
   const lacking = (rows: readonly SheetRow[]) =>
     rows.filter(({ value, askedBy }) => value === undefined && askedBy.length > 0).map(({ label }) => label);
   return {
@@ -104,10 +108,15 @@ export function receiptSheet(values: ReceiptValues, rules: Rulebook): ReceiptShe
     ],
     missing: [
       ...lacking(head),
-      ...parts.flatMap(({ name, rows }) => lacking(rows).map((label) => `${label}, ${name}`)),
+      ...parts.flatMap(({ rows }, place) =>
+        lacking(rows).map((label) => `${label}, ${values.parts[place]?.part}`),
+      ),
     ],
   };
 }
+
+/** All that is missing, in a sentence. @example stillMissing(['Installer', 'Date']) // => 'Still missing: Installer; Date.' */
+export const stillMissing = (missing: readonly string[]): string => `Still missing: ${missing.join('; ')}.`;
 
 function statements({ parts }: ReceiptValues, rules: Rulebook): string[] {
   const says = [

@@ -1,6 +1,6 @@
 import type { JSX } from 'preact';
 import { remarkText } from '../../calc/declare/remark.ts';
-import { receiptSheet, type SheetRow } from '../../calc/receipt/sheet.ts';
+import { receiptSheet, type SheetRow, stillMissing } from '../../calc/receipt/sheet.ts';
 import { workPart } from '../../job/parts/part.ts';
 import { receiptPart, receiptValues } from '../../job/parts/receipt.ts';
 import type { WorkedJob } from '../../job/planned.ts';
@@ -51,7 +51,9 @@ export function ReceiptView({ plan, elsewhere }: SheetViewProps): JSX.Element {
         was tested for, and the rule on receipts asks for the maker’s figure.
       </p>
       <Remarks
-        of={(answer?.remarks ?? []).filter((remark) => !paper.statements.includes(remarkText(remark)))}
+        of={(answer?.remarks ?? []).filter(
+          (remark) => ![...paper.statements, stillMissing(paper.missing)].includes(remarkText(remark)),
+        )}
       />
       <Paper {...paper} />
     </>
@@ -87,15 +89,17 @@ const Rows = ({
   <table>
     <caption>{caption}</caption>
     <tbody>
-      {rows.map(({ label, value, format: how, askedBy }) => (
+      {rows.map(({ label, value, unit, format: how, askedBy }) => (
         <tr key={label}>
           <th scope="row">
             {label}
-            {askedBy.length > 0 ? <span class="asked"> {askedBy.join('; ')}</span> : null}
+            {askedBy.length > 0 ? <span class="asked"> ({askedBy.join('; ')})</span> : null}
           </th>
           <td class={value === undefined ? 'blank' : undefined}>
             {value === undefined ? (
-              <span class="visually-hidden">to be written</span>
+              <>
+                <span class="visually-hidden">to be written</span> {unit}
+              </>
             ) : typeof value === 'string' ? (
               value
             ) : (
