@@ -76,7 +76,8 @@ export function formatTape(
   const ofInches = Math.floor((marks % (12 * mark)) / mark);
   const rest = marks % mark;
   const fraction = rest === 0 ? '' : reduced(rest, mark);
-  const inchText = [ofInches === 0 && fraction !== '' ? '' : String(ofInches), fraction]
+  // Behind feet a nought is told: "13 ft 5/8 in" is read as 13 ft 5 and something.
+  const inchText = [ofInches === 0 && fraction !== '' && feet === 0 ? '' : String(ofInches), fraction]
     .filter(Boolean)
     .join(' ');
   const parts = [feet > 0 ? `${feet} ft` : '', inchText === '0' ? '' : `${inchText} in`];
@@ -93,6 +94,7 @@ function reduced(over: number, under: number): string {
  * A quantity as it is printed: number, space, unit sign. A metric length of the rulebook has its tape reading beside it, on the side on which a bound holds.
  * @example format(quantity(1.5, 'lb/ft3')) // => '1.5 lb/ft³'
  * @example format(quantity(9, 'cm', { from: 'rule', rule: 'a.b', bound: 'least' })) // => '9 cm (3 9/16 in)'
+ * @example format(quantity(0.375, 'in', { from: 'rule', rule: 'a.b' })) // => '3/8 in'
  */
 export function format(q: Quantity, options: FormatOptions = {}): string {
   const text = main(q, options);
@@ -117,9 +119,20 @@ export const tapeBeside = (q: Quantity, round?: FormatOptions['round']): string 
     ? formatTape(q as Quantity<'length'>, 16, round ?? safeSide(q))
     : undefined;
 
+/** A length of the rulebook in inches that a tape has a mark for, not in feet: `3/8 in`; undefined for any other, which keeps its decimals. */
+function inchesOfRule({ amount, unit, origin }: Quantity): string | undefined {
+  const marks = amount * 16;
+  if (origin.from !== 'rule' || unit !== 'in' || Number.isInteger(amount) || !Number.isInteger(marks))
+    return undefined;
+  const whole = Math.trunc(amount);
+  return `${whole === 0 ? (amount < 0 ? MINUS : '') : `${formatNumber(whole)} `}${reduced(Math.abs(marks % 16), 16)} in`;
+}
+
 function main(q: Quantity, options: FormatOptions): string {
   if (options.tape && q.dimension === 'length')
     return formatTape(q as Quantity<'length'>, options.tape, options.round ?? safeSide(q));
+  const marked = options.unit === undefined ? inchesOfRule(q) : undefined;
+  if (marked !== undefined) return marked;
   const beside = options.unit === undefined ? tapeBeside(q, options.round) : undefined;
   if (beside !== undefined) return `${main(q, { ...options, unit: q.unit })} (${beside})`;
   const unit = options.unit ?? q.unit;

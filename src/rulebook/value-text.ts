@@ -20,7 +20,11 @@ type Bound = 'least' | 'most';
 const ofRule = (amount: number, unit: UnitName, bound: Bound | undefined): Quantity =>
   quantity(amount, unit, { from: 'rule', rule: '', ...(bound ? { bound } : {}) });
 
-/** A range with its unit said once. @example rangeText(6, 8, 'ft') // => '6 to 8 ft' */
+/**
+ * A range with its unit said once.
+ * @example rangeText(6, 8, 'ft') // => '6 to 8 ft'
+ * @example rangeText(0.25, 0.5, 'in') // => '1/4 to 1/2 in'
+ */
 export function rangeText(low: number, high: number, unit: string): string {
   if (low === high) return amountText(low, unit);
   if (!isUnitName(unit)) return `${formatNumber(low, 6)} to ${amountText(high, unit)}`;
@@ -30,7 +34,7 @@ export function rangeText(low: number, high: number, unit: string): string {
   const prefix = withSign('', unit);
   return prefix.startsWith('R-')
     ? `${amountText(low, unit).replace(' per in', '')} to ${amountText(high, unit)}`
-    : `${formatNumber(low, 6)} to ${amountText(high, unit)}`;
+    : `${unit === 'in' ? amountText(low, unit).replace(/ in$/, '') : formatNumber(low, 6)} to ${amountText(high, unit)}`;
 }
 
 /**

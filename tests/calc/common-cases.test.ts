@@ -1,26 +1,72 @@
 import { describe, expect, test } from 'vitest';
 import { calculationNamed, calculations } from '../../src/calc/calculations.ts';
 import { commonCases } from '../../src/calc/declare/common-cases.ts';
+import type { Fields } from '../../src/calc/declare/field.ts';
+import { usualCases } from '../../src/calc/declare/usual-cases.ts';
 import { format } from '../../src/quantity/format.ts';
 import { openRulebook } from '../../src/rulebook/rulebook.ts';
 import { theProject } from '../the-project.ts';
 
 const rules = openRulebook(theProject().data);
 
+const labelsOf = (fields: Fields): string[] =>
+  Object.values(fields).flatMap((field) => [
+    field.label,
+    ...(field.kind === 'group' || field.kind === 'list' ? labelsOf(field.of) : []),
+  ]);
+
 describe('every calculation has common cases', () => {
   test.each(calculations.map((each) => [each.name, each] as const))('%s', (_, declared) => {
     const tables = commonCases(declared, rules);
     expect(tables.length).toBeGreaterThan(0);
-    for (const { cases, columns } of tables) {
+    for (const { label, cases, columns } of tables) {
       expect(cases.length).toBeGreaterThan(1);
       expect(new Set(cases.map(({ value }) => value)).size).toBe(cases.length);
       // Some of the cases answer; one that can't be true says why.
       expect(cases.some(({ figures }) => figures.length > 0)).toBe(true);
+      expect(new Set([label, ...columns]).size, 'no heading twice').toBe(1 + columns.length);
       for (const { figures, refused } of cases)
         expect(refused === undefined ? figures.length : refused.length > 0).toBe(
           refused === undefined ? columns.length : true,
         );
     }
+  });
+});
+
+describe('what is usual', () => {
+  const labels = new Set(calculations.flatMap(({ fields }) => labelsOf(fields)));
+  test.each(Object.keys(usualCases))('"%s" is an entry of some calculation', (label) => {
+    expect(labels).toContain(label);
+  });
+
+  const cases = (name: string, label: string): readonly string[] => {
+    const declared = calculationNamed(name);
+    if (!declared) throw new Error(`found no ${name}`);
+    return (
+      commonCases(declared, rules)
+        .find((table) => table.label === label)
+        ?.cases.map(({ value }) => value) ?? []
+    );
+  };
+
+  test('a bead is told in the fractions of a tape', () => {
+    expect(cases('sealant', 'Size of the bead')).toEqual([
+      '1/8 in',
+      '3/16 in',
+      '1/4 in',
+      '5/16 in',
+      '3/8 in',
+    ]);
+  });
+
+  test('a unit is told by its sign', () => {
+    expect(cases('fill', 'Density wanted')).toContain('1.25 lb/ft³');
+  });
+
+  test('a case that needs another entry is left out, and so is a table of a single case', () => {
+    // Measured points, and a count of fibres of what is no glass fibre, are other entries.
+    expect(cases('ways-in', 'Shape of the roof')).toEqual(['two-slope', 'bowed', 'one-slope', 'level']);
+    expect(cases('dust', 'Material')).toEqual([]);
   });
 });
 

@@ -122,7 +122,7 @@ export const ceiling = calculation({
       figures.greatest_depth = {
         label: 'Greatest depth of new fill that passes',
         value: load.greatestDepth,
-        format: mostThatPasses,
+        format: { ...mostThatPasses, tape: 8 },
       };
     return {
       figures,

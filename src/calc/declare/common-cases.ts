@@ -1,10 +1,12 @@
 import { format } from '../../quantity/format.ts';
+import { parseQuantity } from '../../quantity/parse.ts';
 import { type Quantity, quantity } from '../../quantity/quantity.ts';
 import type { Rulebook } from '../../rulebook/rulebook.ts';
 import { type AnyCalculation, answer, type Figure } from './calculation.ts';
 import { type Entries, entryAt, withEntry } from './entries.ts';
 import type { Field, Fields } from './field.ts';
 import { readFields, sentence } from './read-fields.ts';
+import { usualCases } from './usual-cases.ts';
 
 /** One case: the value that was changed, and what then comes out. */
 export interface CommonCase {
@@ -23,7 +25,7 @@ export interface CommonCases {
   readonly cases: readonly CommonCase[];
 }
 
-/** Half of the example's amount, to half as much again: what a home is likely to be off by. */
+/** Half of the example's amount, to half as much again, in round figures: of what nobody knows what is usual. */
 const SHARES = [0.5, 0.75, 1, 1.25, 1.5] as const;
 /** More columns than these run into each other on paper. */
 const MOST_COLUMNS = 3;
@@ -54,16 +56,22 @@ interface Typed {
   readonly shown: string;
 }
 
-/** The values that an entry takes in turn: each choice, or shares of the example's amount, to three figures. */
-function valuesOf({ way, field, usual }: Place, read: Entries): Typed[] {
-  if (usual) return usual.map((each) => ({ typed: each, shown: each }));
+/** A usual value as it is shown: its unit by its sign; a length as it is read off a tape, which is how it is typed. */
+const shownUsual = (typed: string, field: Field): string =>
+  field.kind === 'quantity' && field.dimension !== 'length'
+    ? format(parseQuantity(typed, { dimension: field.dimension }))
+    : typed;
+
+/** The values that an entry takes in turn: the usual ones, each choice, or shares of the example's amount, to two figures. */
+function valuesOf({ way, field, usual = usualCases[field.label] }: Place, read: Entries): Typed[] {
+  if (usual) return usual.map((typed) => ({ typed, shown: shownUsual(typed, field) }));
   if (field.kind === 'choice')
     return field.choices.slice(0, MOST_CHOICES).map((each) => ({ typed: each, shown: each }));
   const known = entryAt(read, way) as Quantity;
   const negative = field.kind === 'quantity' && field.negative;
   if (known.amount <= 0 || negative) return [];
   return SHARES.map((share) => {
-    const amount = Number((known.amount * share).toPrecision(3));
+    const amount = share === 1 ? known.amount : Number((known.amount * share).toPrecision(2));
     return { typed: `${amount} ${known.unit}`, shown: format(quantity(amount, known.unit), { figures: 3 }) };
   });
 }
@@ -95,30 +103,41 @@ function chosen(declared: AnyCalculation, read: Entries): Place[] {
 export function commonCases(declared: AnyCalculation, rules: Rulebook): CommonCases[] {
   const read = readFields(declared.fields, declared.example);
   if (!read.ok) throw new Error(`the example of ${declared.name} can't be read`);
-  return chosen(declared, read.value).map((place): CommonCases => {
-    const found = valuesOf(place, read.value).map(({ typed, shown }) => ({
-      value: shown,
-      answered: answer(declared, withEntry(declared.example, place.way, typed), rules),
-    }));
-    const names = new Map<string, string>();
-    for (const { answered } of found)
-      if (answered.ok)
-        for (const [name, { label }] of Object.entries(answered.value.figures))
-          if (!names.has(name)) names.set(name, label);
-    const columns = [...names].slice(0, MOST_COLUMNS);
+  const tables = chosen(declared, read.value).map((place): CommonCases => {
+    const found = valuesOf(place, read.value)
+      .map(({ typed, shown }) => ({
+        value: shown,
+        answered: answer(declared, withEntry(declared.example, place.way, typed), rules),
+      }))
+      // What is refused for another entry says nothing of this one.
+      .filter(
+        ({ answered }) => answered.ok || answered.problems.some(({ field }) => field === place.way.join('.')),
+      );
+    const labels = found.flatMap(({ answered }) =>
+      answered.ok ? Object.values(answered.value.figures).map(({ label }) => label) : [],
+    );
+    // What is changed stands at the head of each row already.
+    const columns = [...new Set(labels)]
+      .filter((label) => label !== place.field.label)
+      .slice(0, MOST_COLUMNS);
     return {
       label: place.field.label,
-      columns: columns.map(([, label]) => label),
+      columns,
       cases: found.map(({ value, answered }) =>
         answered.ok
           ? {
               value,
               figures: columns.map(
-                ([name, label]) => answered.value.figures[name] ?? { label, value: 'none' },
+                (label) =>
+                  Object.values(answered.value.figures).find((figure) => figure.label === label) ?? {
+                    label,
+                    value: 'none',
+                  },
               ),
             }
           : { value, figures: [], refused: answered.problems.map(sentence).join(' ') },
       ),
     };
   });
+  return tables.filter(({ cases }) => cases.length > 1);
 }

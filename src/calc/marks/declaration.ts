@@ -148,6 +148,7 @@ export const hoseMarkings = calculation({
           marks.length > 0
             ? named(total(marks.map((each) => each.mark)), 'm', 'Hose pushed in, all together')
             : nothing,
+        format: tape,
       },
       reach_low: { label: 'The hose reaches, at the least', value: reach.low },
       reach_high: { label: 'The hose reaches, at the most', value: reach.high },

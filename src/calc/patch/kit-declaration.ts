@@ -116,7 +116,7 @@ function figuresOf(kit: PatchKit): Record<string, Figure> {
     membrane_strips: { label: 'Strips to a square', value: membrane.strips },
     ...optionally('membrane_waste', 'Share of that membrane in offcuts and laps', membrane.waste, share),
     ...optionally('membrane_rolls', 'Rolls of membrane', membrane.rolls, undefined),
-    bead: { label: 'Bead of sealant', value: kit.bead, format: { figures: 3 } },
+    bead: { label: 'Bead of sealant', value: kit.bead, format: tape },
     ...(sealant
       ? {
           sealant: { label: 'Sealant in the bead', value: sealant.volume, format: { figures: 3 } },

@@ -70,7 +70,7 @@ function layersTable({ cap, metal, membrane, overlap, beads }: PatchLayers): Ans
       { layer: 'square of metal, screwed', size: metal, reaches: overlap, bead: beads.underMetal },
       { layer: 'square of membrane', size: membrane, reaches: overlap, bead: beads.roundMembrane },
     ],
-    format: { size: cut, reaches: cut, bead: { figures: 4 } },
+    format: { size: cut, reaches: cut, bead: tape },
   };
 }
 

@@ -9,6 +9,7 @@ import { type Bay, type Bays, edgeBays, misfit } from './bays.ts';
 import { edgeBayFields } from './fields.ts';
 import { ringsAbout } from './flue-ring.ts';
 import { reachWord } from './reach.ts';
+import { ofRoom } from './strip.ts';
 
 const tape = { tape: 8 } as const;
 /** A push is told to the eighth below: to the nearest it would run on into the ring that it stops at. */
@@ -93,7 +94,7 @@ export const bays = calculation({
       figures[`room_${side.edge}`] = {
         label: `Free depth at the ${side.called} ${side.called === 'lifted' ? 'edge' : 'eave'}`,
         value: side.room,
-        format: three,
+        format: ofRoom,
       };
     }
     const narrow = found.bays.filter(({ wideEnough }) => !wideEnough).length;

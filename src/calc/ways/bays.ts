@@ -21,7 +21,7 @@ import type { LiftedEdges } from './fields.ts';
 import { keptOff, type Ring, ringTold, runsInto } from './flue-ring.ts';
 import { reachOf } from './reach.ts';
 import { type Stretch, stretches } from './stretches.ts';
-import { fits, freeStrip, less, openInStrip, part, roomForHose, type Taken } from './strip.ts';
+import { fits, freeStrip, less, ofRoom, openInStrip, part, roomForHose, type Taken } from './strip.ts';
 
 /** A cavity that is filled bay by bay between its trusses, under the lifted edge of the roof. */
 export interface BayProblem extends Taken {
@@ -352,7 +352,7 @@ function volumesOn(
 export const misfit = (side: Side, tube: Quantity<'length'>): string =>
   side.tubeFits
     ? ''
-    : `At the ${side.called} ${side.called === 'lifted' ? 'edge' : 'eave'} ${format(side.room, { figures: 3 })} are free, and the tube is ${format(tube)} wide: it does not go in there. ${
+    : `At the ${side.called} ${side.called === 'lifted' ? 'edge' : 'eave'} ${format(side.room, ofRoom)} are free, and the tube is ${format(tube)} wide: it does not go in there. ${
         side.fitsFrom
           ? `The cavity is deep enough for it from ${format(side.fitsFrom, { tape: 8 })} inside the edge.`
           : 'The cavity is nowhere deep enough for it on that side.'

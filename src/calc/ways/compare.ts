@@ -17,7 +17,7 @@ import { layoutProblem, layoutRestsOn } from '../holes/roof.ts';
 import { layOut } from '../holes/search.ts';
 import { reachOf, reachWord } from './reach.ts';
 import { stretches } from './stretches.ts';
-import { fits, roomForHose } from './strip.ts';
+import { fits, ofRoom, roomForHose } from './strip.ts';
 
 /** The three ways in, by the words of the rulebook. */
 export const ways = ['gable end', 'roof holes', 'lifted roof edge'] as const;
@@ -107,7 +107,9 @@ const noRoom = (
   where: string,
   what: 'hose' | 'tube' = 'hose',
 ): string[] =>
-  fits(hose, room) ? [] : [`${where} leaves ${short(room)} free, and the ${what} is ${short(hose)} wide`];
+  fits(hose, room)
+    ? []
+    : [`${where} leaves ${format(room, ofRoom)} free, and the ${what} is ${short(hose)} wide`];
 
 function gable(home: Home, rules: Rulebook): WayIn {
   const { length, section, gables } = home;

@@ -8,6 +8,7 @@ import type { Values } from '../declare/field.ts';
 import { gableLaneFields } from './fields.ts';
 import { ringsAbout } from './flue-ring.ts';
 import { gableLanes, type Lanes } from './lanes.ts';
+import { ofRoom } from './strip.ts';
 
 const tape = { tape: 8 } as const;
 /** A push is told to the eighth below: to the nearest it would run on into the ring that it stops at. */
@@ -55,8 +56,12 @@ export const lanes = calculation({
   work: (values, rules) => {
     const found = lanesFrom(values, rules);
     const figures: Record<string, Figure> = {
-      left: { label: 'Left over in a lane, at the most', value: found.left },
-      left_at_best: { label: 'Left over where the hose goes as far as any', value: found.leftAtBest },
+      left: { label: 'Left over in a lane, at the most', value: found.left, format: tape },
+      left_at_best: {
+        label: 'Left over where the hose goes as far as any',
+        value: found.leftAtBest,
+        format: tape,
+      },
       lanes: {
         label: 'Lanes',
         value: quantity(found.lanes.length, '1', {
@@ -120,7 +125,7 @@ export const lanes = calculation({
           })),
           format: {
             middle: tape,
-            room: { figures: 3 },
+            room: ofRoom,
             area: { figures: 3 },
             hose_start: pushTape,
             hose_far_end: pushTape,
@@ -140,7 +145,7 @@ export const lanes = calculation({
 
 function remarksOn(found: Lanes, trusses: boolean): string[] {
   const shut = found.lanes.filter(({ feedable }) => !feedable);
-  const names = shut.map((each) => `lane ${each.number} has ${format(each.room, { figures: 3 })}`).join(', ');
+  const names = shut.map((each) => `lane ${each.number} has ${format(each.room, ofRoom)}`).join(', ');
   return [
     ...(shut.length > 0
       ? [

@@ -170,3 +170,6 @@ export function less(
   const rest = minus(inUnit(whole, 'ft3'), columns);
   return named(rest.amount < 0 ? quantity(0, 'ft3') : rest, symbol, label);
 }
+
+/** A free depth as a tape shows it, never more than there is: a hose has to go in. */
+export const ofRoom = { tape: 8, round: 'down' } as const;

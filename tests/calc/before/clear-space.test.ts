@@ -204,7 +204,7 @@ describe('what is said', () => {
     [
       'a light that is not rated',
       { kind: 'light, not rated for contact', across: 6, depth: 10 },
-      /None may lie above the light\. Anything that burns stays 0\.5 in or more/,
+      /None may lie above the light\. Anything that burns stays 1\/2 in or more/,
     ],
     [
       'a vent that its listing lets the fill touch',

@@ -230,7 +230,7 @@ const clashes: readonly [title: string, entries: Entries, says: RegExp][] = [
   [
     'trusses closer than they are wide',
     { ...slopes, framing_share: 'from the trusses', truss_spacing: '1 in' },
-    /\(truss_spacing\): found 1 in; expected no less than the width of a truss member, 1\.5 in/,
+    /\(truss_spacing\): found 1 in; expected no less than the width of a truss member, 1 1\/2 in/,
   ],
   [
     'an eave deeper than the ridge',

@@ -44,7 +44,7 @@ describe('the row of the gable end', () => {
     [
       'both ends of 14 ft 1 in',
       { length: '14 ft 1 in' },
-      `2 | 7 ft 1/2 in | 0 | both gable ends | ${free} | ${known}`,
+      `2 | 7 ft 0 1/2 in | 0 | both gable ends | ${free} | ${known}`,
     ],
     ['one end', { gables: 'one end' }, `1 | 14 ft | 0 | the gable end | ${free} | ${known}`],
     [
@@ -244,18 +244,18 @@ describe('what is printed of lanes', () => {
     // 48.333 x 10 / 144 = 3.3565 ft2. In all 42.0833 x 12.0833 x 10 / 12 = 423.75 ft3, times 1.5 over 30 21.19 bags, 7.06 a lane.
     const { figures, tables, remarks, cautions } = laned();
     expect(figures).toMatchObject({
-      left: '0 ft',
-      left_at_best: '0 ft',
+      left: '0 in',
+      left_at_best: '0 in',
       lanes: '3',
-      lane_width: '4 ft 3/8 in',
-      push: '21 ft 1/2 in',
+      lane_width: '4 ft 0 3/8 in',
+      push: '21 ft 0 1/2 in',
       reach_low: '25 ft',
       reach_high: '35 ft',
       left_volume: '0 ft³',
       bags: '21.2 bags',
     });
     expect(tables.lanes?.[0]).toBe(
-      '1 | 2 ft 1/8 in | 10 in | 3.36 ft² | 21 ft 1/2 in | 21 ft 1/2 in | 21 ft 1/2 in | 21 ft 1/2 in | 0 in | 0 ft³ | 7.06 bags',
+      '1 | 2 ft 0 1/8 in | 10 in | 3.36 ft² | 21 ft 0 1/2 in | 21 ft 0 1/2 in | 21 ft 0 1/2 in | 21 ft 0 1/2 in | 0 in | 0 ft³ | 7.06 bags',
     );
     expect(tables.lanes?.map((row) => row.split(' | ')[0])).toEqual(['1', '2', '3']);
     expect(remarks).toEqual([noChord]);
@@ -272,7 +272,7 @@ describe('what is printed of lanes', () => {
   test('what one end alone can’t reach is left over', () => {
     // 505 in less 300 in, the least reach, is 205 in; less 420 in, 85 in.
     const { figures, tables, remarks } = laned({ ends: 'one end' });
-    expect(figures).toMatchObject({ left: '17.08 ft', left_at_best: '7.083 ft', push: '42 ft 1 in' });
+    expect(figures).toMatchObject({ left: '17 ft 1 in', left_at_best: '7 ft 1 in', push: '42 ft 1 in' });
     // 205 x 48.333 x 10 / 1728 = 57.34 ft3.
     expect(tables.lanes?.[1]).toMatch(/ \| 25 ft \| 0 in \| 17 ft 1 in \| 57\.3 ft³ \| 7\.06 bags$/);
     expect(remarks).toEqual([
@@ -295,13 +295,13 @@ describe('what is printed of lanes', () => {
     );
     expect(remarks).toHaveLength(3);
     expect(tables.lanes?.[0]).toMatch(/ \| the hose does not fit \| the hose does not fit \| 42 ft 1 in \| /);
-    expect(tables.lanes?.[1]).toMatch(/ \| 21 ft 1\/2 in \| 21 ft 1\/2 in \| 0 in \| /);
+    expect(tables.lanes?.[1]).toMatch(/ \| 21 ft 0 1\/2 in \| 21 ft 0 1\/2 in \| 0 in \| /);
   });
 
-  test('the room of a lane that does not fit is told to three figures', () => {
+  test('the room of a lane that does not fit is told to the tape, rounded down: 2/3 in has 5 eighths', () => {
     // 2 in in 72: at 24.1667 in of a roof 145 in wide it is 0.66667 in.
     expect(laned({ shape: 'two-slope', eave: '0 in', ridge: '2 in' }).remarks[0]).toMatch(
-      'lane 1 has 0.667 in,',
+      'lane 1 has 5/8 in,',
     );
   });
 
@@ -342,7 +342,7 @@ describe('what is printed of lanes', () => {
       spread: '2 ft',
       flues: [{ ...flue, at: '4 ft' }],
     });
-    expect(figures.left).toBe('0 ft');
+    expect(figures.left).toBe('0 in');
     expect(remarks).toEqual([noChord]);
     expect(cautions[0]).toBe('caution.flue.keep-clear');
   });
@@ -500,9 +500,9 @@ describe('what is printed of bays', () => {
     ]);
   });
 
-  test('a tube that fits nowhere is told so, its room to three figures', () => {
+  test('a tube that fits nowhere is told so, its room to the tape, rounded down', () => {
     expect(bayed({ eave: '10.5555 in', tube: '11 in' }).remarks[0]).toBe(
-      'At the lifted edge 10.6 in are free, and the tube is 11 in wide: it does not go in there. The cavity is nowhere deep enough for it on that side.',
+      'At the lifted edge 10 1/2 in are free, and the tube is 11 in wide: it does not go in there. The cavity is nowhere deep enough for it on that side.',
     );
   });
 

@@ -44,7 +44,7 @@ export const ladder = calculation({
     return {
       figures: {
         foot: { label: 'Foot of the ladder out', value: stand.foot, format: { tape: 8 } },
-        needed: { label: 'Ladder needed, in whole feet', value: stand.needed },
+        needed: { label: 'Ladder needed, in whole feet', value: stand.needed, format: { tape: 8 } },
         in_use: { label: 'Foot to top of the rails', value: stand.inUse, format: { tape: 8 } },
         working: { label: 'Working length', value: stand.working, format: { tape: 8 } },
         height: { label: 'Height of the edge', value: stand.height, format: { tape: 8 } },
