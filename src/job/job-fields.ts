@@ -98,7 +98,7 @@ export const jobFields = {
         symbol: 'ρo',
         label: 'Density',
         hint: 'Left empty, the heavier of the lightest published batts.',
-        example: '0.5 lb/ft3',
+        example: '0.5 lb/ft³',
         zero: 'refused',
         most: '8 lb/ft3',
       }),

@@ -119,20 +119,12 @@ export const tapeBeside = (q: Quantity, round?: FormatOptions['round']): string 
     ? formatTape(q as Quantity<'length'>, 16, round ?? safeSide(q))
     : undefined;
 
-/** A length of the rulebook in inches that a tape has a mark for, not in feet: `3/8 in`; undefined for any other, which keeps its decimals. */
-function inchesOfRule({ amount, unit, origin }: Quantity): string | undefined {
-  const marks = amount * 16;
-  if (origin.from !== 'rule' || unit !== 'in' || Number.isInteger(amount) || !Number.isInteger(marks))
-    return undefined;
-  const whole = Math.trunc(amount);
-  return `${whole === 0 ? (amount < 0 ? MINUS : '') : `${formatNumber(whole)} `}${reduced(Math.abs(marks % 16), 16)} in`;
-}
-
 function main(q: Quantity, options: FormatOptions): string {
   if (options.tape && q.dimension === 'length')
     return formatTape(q as Quantity<'length'>, options.tape, options.round ?? safeSide(q));
-  const marked = options.unit === undefined ? inchesOfRule(q) : undefined;
-  if (marked !== undefined) return marked;
+  // Inches of the rulebook that a tape has a mark for; what it has none for keeps its decimals.
+  if (!options.unit && q.unit === 'in' && q.origin.from === 'rule' && q.amount % 1 && !((q.amount * 16) % 1))
+    return formatTape(q as Quantity<'length'>, 16);
   const beside = options.unit === undefined ? tapeBeside(q, options.round) : undefined;
   if (beside !== undefined) return `${main(q, { ...options, unit: q.unit })} (${beside})`;
   const unit = options.unit ?? q.unit;

@@ -58,12 +58,13 @@ const bounds = { exact: '', 'at-least': 'at least ', 'at-most': 'at most ' } as 
 /**
  * The value of a rule as it stands on its own, its kind said: "at least 2 in". Tables say how many rows they have.
  * @example valueHeadline({ kind: 'at-least', number: 2, unit: 'in' }) // => 'at least 2 in'
+ * @example valueHeadline({ kind: 'one-of', choices: ['safety monitor alone'] }) // => 'safety monitor alone'
  */
 export function valueHeadline(value: RuleValue): string {
   if (value.kind === 'table') return `a table of ${value.rows.length} rows`;
   const text = valueText(value) ?? '';
   if (value.kind === 'between') return `between ${text.replace(' to ', ' and ')}`;
-  if (value.kind === 'one-of') return `one of: ${text}`;
+  if (value.kind === 'one-of') return value.choices.length > 1 ? `one of: ${text}` : text;
   return `${bounds[value.kind]}${text}`;
 }
 

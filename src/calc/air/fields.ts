@@ -16,7 +16,7 @@ export const homeFields = {
     symbol: 'Af',
     label: 'Floor area',
     hint: 'Inside, of all that is lived in.',
-    example: '924 ft2',
+    example: '924 ft²',
     zero: 'refused',
     most: '10000 ft2',
   }),

@@ -30,7 +30,7 @@ export const cavityVentilation = calculation({
         symbol: 'A',
         label: 'Floor of the cavity',
         hint: 'All sections that the vents serve; or give length and width.',
-        example: '924 ft2',
+        example: '924 ft²',
         zero: 'refused',
         most: '10000 ft2',
       }),
@@ -53,7 +53,7 @@ export const cavityVentilation = calculation({
     const verdict = ventilationAsked({ sections, bareMetal: bare_metal, sealed });
     const vents = cavityVents(floorOf(area, length, width), rules);
     const figures: Record<string, Figure> = {
-      verdict: { label: 'Ventilation of the cavity', value: verdict },
+      verdict: { label: 'By what is entered, it is', value: verdict },
     };
     if (verdict !== 'not asked for') {
       figures.free_area = { label: 'Free area of the vents, at least', value: vents.free };

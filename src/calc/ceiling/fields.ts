@@ -21,7 +21,7 @@ export const ceilingFields = {
       symbol: 'qe',
       label: 'Load an engineer gave in writing',
       hint: 'What this ceiling may carry in all, for a board without a published limit. A published one is never raised by it.',
-      example: '1.6 lb/ft2',
+      example: '1.6 lb/ft²',
       zero: 'refused',
       most: '100 lb/ft2',
     }),

@@ -17,7 +17,7 @@ export const fill = calculation({
       symbol: 'V',
       label: 'Volume to fill',
       hint: 'Old insulation, framing and the spaces kept open already taken off.',
-      example: '130 ft3',
+      example: '130 ft³',
       zero: 'allowed',
       most: '20000 ft3',
     }),

@@ -10,7 +10,7 @@ export const materialFields = {
     symbol: 'ρ',
     label: 'Density wanted',
     hint: 'Weight of a cubic foot of the fill in place.',
-    example: '1.5 lb/ft3',
+    example: '1.5 lb/ft³',
     zero: 'refused',
     most: '8 lb/ft3',
   }),

@@ -16,17 +16,20 @@ const tape = (inches: number): string => format(quantity(inches, 'in'), { tape: 
 /**
  * Which rules can't hold together, as a sentence.
  * @example clashSentence(['first', 'seams']) // => 'On this roof these rules can’t all hold: the distance of the first hole from its end and keeping off the seams.'
+ * @example clashSentence(['last']) // => 'On this roof one rule can’t hold, whatever the others ask: the distance of the last hole from its end.'
  */
 export function clashSentence(clash: readonly RuleName[]): string {
   const [last = '', ...others] = clash.map((rule) => names[rule]).reverse();
   const list = others.length > 0 ? `${others.reverse().join(', ')} and ${last}` : last;
-  return `On this roof these rules can’t all hold: ${list}.`;
+  return others.length > 0
+    ? `On this roof these rules can’t all hold: ${list}.`
+    : `On this roof one rule can’t hold, whatever the others ask: ${list}.`;
 }
 
 /**
  * One departure from a rule, named and measured.
  * By hand: 100 in lie 4 in beyond 8 ft.
- * @example departureSentence({ rule: 'first', found: 100, allowed: { low: 72, high: 96 }, by: 4 }) // => 'The first hole’s distance from its end is 8 ft 4 in, 4 in outside 6 ft to 8 ft.'
+ * @example departureSentence({ rule: 'first', found: 100, allowed: { low: 72, high: 96 }, by: 4 }) // => 'The first hole’s distance from its end is 8 ft 4 in: 4 in over the 6 ft to 8 ft that the rule asks for.'
  */
 export function departureSentence(departure: Departure): string {
   const { rule, found, allowed, by } = departure;
@@ -34,5 +37,5 @@ export function departureSentence(departure: Departure): string {
     rule === 'spacing'
       ? `The gap from hole ${departure.between[0] + 1} to hole ${departure.between[1] + 1}`
       : `The ${rule} hole’s distance from its end`;
-  return `${where} is ${tape(found)}, ${tape(by)} outside ${tape(allowed.low)} to ${tape(allowed.high)}.`;
+  return `${where} is ${tape(found)}: ${tape(by)} ${found < allowed.low ? 'under' : 'over'} the ${tape(allowed.low)} to ${tape(allowed.high)} that the rule asks for.`;
 }

@@ -31,7 +31,7 @@ const layerFields = {
       symbol: 'R',
       label: 'R of the layer',
       hint: 'Of an air film, an air space, or a layer whose R is known.',
-      example: '0.45 h ft2 F/Btu',
+      example: '0.45 h ft² F/Btu',
       zero: 'allowed',
       most: '500 h ft2 F/Btu',
     }),

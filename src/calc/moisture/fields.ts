@@ -46,7 +46,7 @@ const moistureLayerFields = {
     symbol: 'R',
     label: 'R of the layer',
     hint: 'Its R per inch times its thickness; 0 for sheet metal, film or paint.',
-    example: '0.45 h ft2 F/Btu',
+    example: '0.45 h ft² F/Btu',
     zero: 'allowed',
     most: '500 h ft2 F/Btu',
   }),

@@ -80,7 +80,7 @@ export const patchKitCalculation = calculation({
     const lapped = kit.membrane.strips.amount > 1;
     return {
       figures: {
-        kit: { label: 'Patch kit', value: inALine(kit) },
+        kit: { label: 'To load', value: inALine(kit) },
         ...figuresOf(kit),
       },
       tables: { list: listOf(kit) },

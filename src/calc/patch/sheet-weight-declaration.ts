@@ -28,7 +28,7 @@ export const sheetWeightCalculation = calculation({
         symbol: 'A',
         label: 'Area',
         hint: 'Of all the sheet; the patch kit gives length and width.',
-        example: '5 ft2',
+        example: '5 ft²',
         zero: 'allowed',
         most: '10000 ft2',
       }),

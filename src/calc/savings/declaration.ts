@@ -50,7 +50,7 @@ export const savings = calculation({
       symbol: 'A',
       label: 'Area of the ceiling',
       hint: 'Over heated rooms.',
-      example: '924 ft2',
+      example: '924 ft²',
       zero: 'refused',
       most: '100000 ft2',
     }),

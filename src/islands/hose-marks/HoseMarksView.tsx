@@ -92,8 +92,7 @@ function HoleCard({
   return (
     <section class="hole-card">
       <h2>
-        {title}
-        <span class="visually-hidden">,</span> <span class="of-job">{job}</span>
+        {title}, <span class="of-job">{job}</span>
       </h2>
       <Cautions ids={answer.cautions.filter(ofItsFlue)} />
       <dl class="figures">

@@ -46,7 +46,7 @@ describe('which kinds serve', () => {
           );
           expect(found.includes('safety monitor alone')).toBe(expected.includes('monitor'));
           expect(worked(fall, { ...roof, ...more }).figures.verdict?.value).toBe(
-            height >= 72 ? 'due' : 'not due by the height',
+            height >= 72 ? 'required' : 'not required by the height',
           );
         },
       ),

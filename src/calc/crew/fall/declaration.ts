@@ -41,7 +41,7 @@ export const fall = calculation({
   work: ({ height, rise, width, roofing_work, people = 1 }, rules) => {
     const found = fallProtection({ height, rise, width, roofingWork: roofing_work, people }, rules);
     const figures: Record<string, Figure> = {
-      verdict: { label: 'Fall protection is', value: found.due ? 'due' : 'not due by the height' },
+      verdict: { label: 'Fall protection is', value: found.due ? 'required' : 'not required by the height' },
       slope: { label: 'The roof is', value: found.slope },
     };
     if (!found.due)

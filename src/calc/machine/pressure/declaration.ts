@@ -29,7 +29,7 @@ export const trappedAirLoad = calculation({
       symbol: 'qi',
       label: 'Weight of all insulation at the deepest place',
       hint: 'New and old together, from the ceiling load.',
-      example: '1.6 lb/ft2',
+      example: '1.6 lb/ft²',
       zero: 'allowed',
       most: '100 lb/ft2',
     }),
