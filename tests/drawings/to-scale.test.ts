@@ -46,6 +46,15 @@ function barHolds(root: Element, perInch: number): boolean {
   return bar !== undefined && Math.abs(bar.drawn - bar.said * perInch) <= 4 * WRITTEN;
 }
 
+/** From the back edge to the ridge: a half of a double home, all of a single slope, to the deepest place that was measured, else half. */
+function ridgeFromBack({ job, section, rows }: WorkedJob): number {
+  const width = inches(section.width);
+  if (rows.length > 1 || job.cavity.shape === 'one-slope') return width;
+  const measured = job.cavity.shape === 'measured' ? inches(section.deepestAt) : 0;
+  // A hole has no room between a ridge at the very edge and the eave.
+  return measured < inches(rules.value('access.roof-holes.below-peak')) ? width / 2 : measured;
+}
+
 /** The roof's outline, and the scale and places that follow from it. */
 function roofOf(root: Element, plan: WorkedJob, size: Size) {
   const outline = shapesOf(root).find((each) => each.name === 'path' && isThick(each));
@@ -60,13 +69,13 @@ function roofOf(root: Element, plan: WorkedJob, size: Size) {
   const [along, across] = size === 'wide' ? ([0, 1] as const) : ([1, 0] as const);
   // The upright sheet is the other turned by a quarter, never its mirror image: a crew would start at the wrong end.
   const turned = size === 'wide' ? 1 : -1;
+  const ridge = ridgeFromBack(plan);
   return {
     perInch,
     acrossInches: between(start, front) / perInch,
     alongOf: (point: Point): number => (point[along] - start[along]) / perInch,
     /** From the ridge; on the back it is less than nothing. */
-    acrossOf: (point: Point): number =>
-      (turned * (point[across] - (start[across] + front[across]) / 2)) / perInch,
+    acrossOf: (point: Point): number => (turned * (point[across] - start[across])) / perInch - ridge,
   };
 }
 
@@ -93,7 +102,9 @@ function roofWrong(plan: WorkedJob, size: Size): string[] {
     const found = drawn[place];
     if (!found) continue;
     const name = `${row.side} hole ${hole.number}`;
-    if (found.number !== String(hole.number)) wrong.push(`${name} is numbered ${found.number}`);
+    // A double home has a hole of each number on both sides.
+    const number = plan.rows.length > 1 ? `${hole.number} ${row.side}` : String(hole.number);
+    if (found.number !== number) wrong.push(`${name} is numbered ${found.number}`);
     hold(`${name} along`, alongOf(found.at), inches(hole.along));
     hold(
       `${name} from the peak`,

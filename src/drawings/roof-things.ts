@@ -1,0 +1,189 @@
+import type { WorkedJob } from '../job/planned.ts';
+import { inches } from '../quantity/quantity.ts';
+import { circle, line, type Point, square, text } from './lines.ts';
+import type { RoofView } from './roof-view.ts';
+import { type Box, best, boxAbout, boxOf, costOf, grown, NEVER, type Spot, type Taken } from './room.ts';
+import type { Shape } from './svg.ts';
+
+/** What comes through a roof, as it is drawn. */
+export interface RoofThing {
+  readonly what: string;
+  readonly centre: Point;
+  /** Half its width, and half of what is kept open about it, where something is. */
+  readonly radius: number;
+  readonly kept: number | undefined;
+  readonly square: boolean;
+}
+
+const NAME = 13;
+/** From a thing to its name. */
+const GAP = 5;
+
+/** Vents, flues and skylights of a plan, where they lie on its sheet. */
+export function roofThings(plan: WorkedJob, { at, front, perInch }: RoofView): RoofThing[] {
+  const rings = plan.rows.flatMap((row) => row.holes.flatMap((hole) => hole.kept));
+  return (plan.job.roof.obstacles ?? []).map((each) => {
+    // Beyond a ridge at the edge there is no roof.
+    const side = each.side === 'back' || front === 0 ? -1 : 1;
+    const ring = rings.find((flue) => flue.what === each.what && inches(flue.along) === inches(each.along));
+    return {
+      what: each.what,
+      centre: at(inches(each.along), side * inches(each.from_peak)),
+      radius: (inches(each.across) / 2) * perInch,
+      kept: ring && (inches(ring.across) / 2) * perInch,
+      square: each.what === 'skylight',
+    };
+  });
+}
+
+const reachOf = ({ radius, kept = 0 }: RoofThing): number => Math.max(radius, kept);
+
+/** What a thing covers, with what is kept open about it. */
+export const takenBy = (thing: RoofThing): Box => grown(boxOf(thing.centre, thing.centre), reachOf(thing));
+
+/** A thing crossed, with a dashed ring about what is kept open. */
+export function thingShapes({ centre: [x, y], radius: r, kept, square: isSquare }: RoofThing): Shape[] {
+  const arm = isSquare ? r : r * Math.SQRT1_2;
+  return [
+    isSquare ? square('outline', [x, y], 2 * r) : circle('outline', [x, y], r),
+    line('thin', [x - arm, y - arm], [x + arm, y + arm]),
+    line('thin', [x - arm, y + arm], [x + arm, y - arm]),
+    ...(kept === undefined ? [] : [circle('hidden', [x, y], kept)]),
+  ];
+}
+
+/** A place for a name, with its leader where it stands away from its thing. */
+interface NameSpot extends Spot {
+  readonly leader?: readonly [Point, Point];
+  /** Beyond the roof's edge, where no place on it is clear. */
+  readonly outside?: boolean;
+}
+
+/** From a place to the edge of a thing. */
+function leaderTo(from: Point, thing: RoofThing): readonly [Point, Point] {
+  const [x, y] = thing.centre;
+  const share = reachOf(thing) / Math.hypot(from[0] - x, from[1] - y);
+  return [from, [x + (from[0] - x) * share, y + (from[1] - y) * share]];
+}
+
+const SLIDES = [0, 12, -12, 24, -24, 36, -36];
+/** From the baseline of a name to its middle. */
+const FOOT = NAME * 0.36;
+
+/** Beside the thing, above and below it, along the roof on an upright sheet. */
+function nearSpots(thing: RoofThing, words: string, upright: boolean): [NameSpot, ...NameSpot[]] {
+  const [x, y] = thing.centre;
+  const reach = reachOf(thing) + GAP;
+  const long = boxAbout(words, { at: [0, 0], anchor: 'start' }, NAME).right;
+  const turned = (way: number): NameSpot => ({
+    at: [x + FOOT, y + way * (reach + long / 2)],
+    anchor: 'middle',
+    turned: true,
+    cost: 5,
+  });
+  return [
+    { at: [x + reach, y + FOOT], anchor: 'start' },
+    { at: [x - reach, y + FOOT], anchor: 'end' },
+    ...[0, 7, 14].flatMap((off) =>
+      SLIDES.flatMap((slide): NameSpot[] => {
+        const cost = 0.5 + Math.abs(slide) / 50 + off / 20;
+        return [
+          { at: [x + slide, y - reach - off], anchor: 'middle', cost },
+          { at: [x + slide, y + reach + off + NAME * 0.75], anchor: 'middle', cost },
+        ];
+      }),
+    ),
+    ...(upright ? [turned(1), turned(-1)] : []),
+  ];
+}
+
+/** Farther off with a leader: on the roof, else beyond the edge that the roof's sides have free. */
+function farSpots(thing: RoofThing, { at, back, front, upright }: RoofView): NameSpot[] {
+  const [x, y] = thing.centre;
+  const onRoof = [22, 36, 50, 66, 84].flatMap((far) =>
+    [-1, 1].flatMap((down) =>
+      [1, -1].map((side): NameSpot => {
+        const from: Point = [x + side * far * 0.6, y + down * far];
+        return {
+          at: [from[0] + side * 3, from[1] + FOOT],
+          anchor: side > 0 ? 'start' : 'end',
+          cost: 6 + far / 20,
+          leader: leaderTo(from, thing),
+        };
+      }),
+    ),
+  );
+  const strips = upright ? ['beside the back'] : (['over the back', 'under the front'] as const);
+  const beyond = strips.flatMap((strip) =>
+    [0, 15, -15, 30, -30, 45, -45, 60, -60].map((by): NameSpot => {
+      const from: Point =
+        strip === 'beside the back'
+          ? [at(0, -back)[0] + 36, y + by]
+          : [x + by, strip === 'over the back' ? at(0, -back)[1] - 4 : at(0, front)[1] + 5];
+      return {
+        at:
+          strip === 'beside the back'
+            ? [from[0] + 3, from[1] + FOOT]
+            : [from[0], from[1] + (strip === 'over the back' ? -4 : NAME * 0.8)],
+        anchor: upright ? 'start' : 'middle',
+        cost: 20 + Math.abs(by) / 20,
+        leader: leaderTo(from, thing),
+        outside: true,
+      };
+    }),
+  );
+  return [...onRoof, ...beyond];
+}
+
+/** Boxes along the outer part of a leader; its end may pass what stands beside its thing. */
+const along = ([a, b]: readonly [Point, Point]): Box[] =>
+  [0, 1, 2, 3, 4, 5].map((step): Box => {
+    const place: Point = [a[0] + ((b[0] - a[0]) * step) / 8, a[1] + ((b[1] - a[1]) * step) / 8];
+    return grown(boxOf(place, place), 1);
+  });
+
+const farFrom = ({ left, right, top, bottom }: Box, [x, y]: Point): number =>
+  Math.hypot(Math.max(left - x, 0, x - right), Math.max(top - y, 0, y - bottom));
+
+/** A name without a leader that stands nearer to another thing would be taken for that one's. */
+const MISTAKEN = 8;
+
+/** The names of things, each where it stands on nothing that it would hide, inside the roof; else with a leader. */
+export function thingNames(
+  things: readonly RoofThing[],
+  view: RoofView,
+  taken: readonly Taken[],
+  room: Box,
+): Shape[] {
+  const sheet: Box = { left: 0, top: 0, right: view.sheet.width, bottom: view.sheet.height };
+  const named: Taken[] = [];
+  return things.flatMap((thing): Shape[] => {
+    const others = things.flatMap((other) => (other === thing ? [] : [{ box: takenBy(other), cost: NEVER }]));
+    const all = [...taken, ...others, ...named];
+    const mistaken = (box: Box): boolean =>
+      things.some(
+        (other) =>
+          other !== thing &&
+          farFrom(box, other.centre) - reachOf(other) <= farFrom(box, thing.centre) - reachOf(thing) + GAP,
+      );
+    const cost = (spot: NameSpot): number =>
+      (spot.cost ?? 0) +
+      costOf(
+        boxAbout(thing.what, spot, NAME),
+        [...all, { box: takenBy(thing), cost: NEVER }],
+        spot.outside ? sheet : room,
+      ) +
+      (spot.leader ? 0 : mistaken(boxAbout(thing.what, spot, NAME)) ? MISTAKEN : 0) +
+      (spot.leader ? along(spot.leader).reduce((sum, box) => sum + costOf(box, all, sheet), 0) : 0);
+    const spot = best([...nearSpots(thing, thing.what, view.upright), ...farSpots(thing, view)], cost);
+    named.push({ box: grown(boxAbout(thing.what, spot, NAME), 2), cost: NEVER });
+    return [
+      ...(spot.leader ? [line('thin', ...spot.leader)] : []),
+      text(spot.at, thing.what, {
+        anchor: spot.anchor,
+        size: NAME,
+        ...(spot.turned ? { turn: -90 } : {}),
+      }),
+    ];
+  });
+}

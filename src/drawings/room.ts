@@ -1,0 +1,121 @@
+import type { Point } from './lines.ts';
+import type { Shape } from './svg.ts';
+
+/** An upright box on the sheet, in drawing units; one without breadth is a line. */
+export interface Box {
+  readonly left: number;
+  readonly top: number;
+  readonly right: number;
+  readonly bottom: number;
+}
+
+/** Where words may stand. */
+export interface Spot {
+  readonly at: Point;
+  readonly anchor: 'start' | 'middle' | 'end';
+  /** Turned by a quarter, to be read from the right. */
+  readonly turned?: boolean;
+  /** How much worse it is than the best, were both clear. */
+  readonly cost?: number;
+}
+
+/** What words should keep off, and how bad it is to stand on it. */
+export interface Taken {
+  readonly box: Box;
+  readonly cost: number;
+}
+
+/** To stand on this makes words or a thing unreadable. */
+export const NEVER = 1000;
+
+/** A letter of the widest of the usual faces, light and bold, and how far letters stand over their line and hang below it, as shares of their size. */
+const WIDE = { light: 0.57, bold: 0.62 } as const;
+const HIGH = 0.75;
+const LOW = 0.22;
+
+/**
+ * What words at a spot cover.
+ * By hand: 4 letters of 0.57 of 10 are 22.8 wide; from 7.5 over the line to 2.2 below it.
+ * @example boxAbout('4 ft', { at: [0, 0], anchor: 'start' }, 10) // => { left: 0, right: 22.8, top: -7.5, bottom: 2.2 }
+ */
+export function boxAbout(
+  words: string,
+  { at: [x, y], anchor, turned }: Spot,
+  size: number,
+  face: keyof typeof WIDE = 'light',
+): Box {
+  const long = words.length * size * WIDE[face];
+  const before = anchor === 'start' ? 0 : anchor === 'end' ? long : long / 2;
+  return turned
+    ? { left: x - HIGH * size, right: x + LOW * size, top: y - long + before, bottom: y + before }
+    : { left: x - before, right: x - before + long, top: y - HIGH * size, bottom: y + LOW * size };
+}
+
+/**
+ * Do two boxes share more than an edge?
+ * @example meet({ left: 0, right: 2, top: 0, bottom: 2 }, { left: 1, right: 1, top: 1, bottom: 9 }) // => true
+ */
+export const meet = (a: Box, b: Box): boolean =>
+  a.left < b.right && b.left < a.right && a.top < b.bottom && b.top < a.bottom;
+
+/** What the words among some shapes cover. */
+export const wordsTaken = (shapes: readonly Shape[]): Taken[] =>
+  shapes.flatMap(({ tag, attributes: { x, y, transform, ...rest }, children: [words] }) =>
+    tag === 'text'
+      ? [
+          {
+            box: boxAbout(
+              String(words),
+              {
+                at: [Number(x), Number(y)],
+                anchor: rest['text-anchor'] as Spot['anchor'],
+                turned: transform !== undefined,
+              },
+              Number(rest['font-size'] ?? 13),
+            ),
+            cost: NEVER,
+          },
+        ]
+      : [],
+  );
+
+/** The straight lines among some shapes, each at this cost. */
+export const linesTaken = (shapes: readonly Shape[], cost: number): Taken[] =>
+  shapes.flatMap(({ tag, attributes: { x1, y1, x2, y2 } }) =>
+    tag === 'line' ? [{ box: boxOf([Number(x1), Number(y1)], [Number(x2), Number(y2)]), cost }] : [],
+  );
+
+/** A box with a margin all round. */
+export const grown = ({ left, top, right, bottom }: Box, by: number): Box => ({
+  left: left - by,
+  top: top - by,
+  right: right + by,
+  bottom: bottom + by,
+});
+
+/** The box of a straight line, or about two corners. */
+export const boxOf = ([ax, ay]: Point, [bx, by]: Point): Box => ({
+  left: Math.min(ax, bx),
+  right: Math.max(ax, bx),
+  top: Math.min(ay, by),
+  bottom: Math.max(ay, by),
+});
+
+/** How bad is it to cover this box? Beyond the room it is as bad as on a thing. */
+export const costOf = (box: Box, taken: readonly Taken[], room: Box): number =>
+  taken.reduce(
+    (sum, each) => (meet(box, each.box) ? sum + each.cost : sum),
+    box.left < room.left || box.right > room.right || box.top < room.top || box.bottom > room.bottom
+      ? NEVER
+      : 0,
+  );
+
+/** The best of some, the first of those that are alike; `cost` tells how bad each is. */
+export function best<T>(some: readonly [T, ...T[]], cost: (each: T) => number): T {
+  let [found, least] = [some[0], cost(some[0])];
+  for (const each of some.slice(1)) {
+    const its = cost(each);
+    if (its < least) [found, least] = [each, its];
+  }
+  return found;
+}
