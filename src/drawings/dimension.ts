@@ -6,7 +6,8 @@ import { type Shape, shape } from './svg.ts';
 const EXTENSION_GAP = 3;
 const EXTENSION_BEYOND = 4;
 const ARROW = 7;
-const TEXT_ABOVE = 4;
+/** Clear of what hangs below a line of words, of the line under a link, and of the halo about both. */
+const TEXT_ABOVE = 6;
 /** From one line of words to the next. */
 const LINE = 15;
 const SIZES = [13, 12, 11] as const;

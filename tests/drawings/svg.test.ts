@@ -1,7 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { dimension } from '../../src/drawings/dimension.ts';
 import { text } from '../../src/drawings/lines.ts';
 import { shape, toSvg } from '../../src/drawings/svg.ts';
+import { quantity } from '../../src/quantity/quantity.ts';
 import { everyElement, readXml, wordsOf } from './xml.ts';
 
 const drawing = (words: string) => ({
@@ -59,5 +61,36 @@ describe('the frame of a drawing', () => {
   test('numbers are written to two decimals', () => {
     const written = toSvg({ ...drawing('x'), shapes: [text([1 / 3, 2.005], 'x')] }, 'plan');
     expect(written).toContain('x="0.33" y="2.01"');
+  });
+});
+
+describe('words that lead to a rule', () => {
+  const rule = quantity(16, 'in', { from: 'rule', rule: 'a.b' });
+  const drawn = (turn: number) =>
+    everyElement(
+      readXml(
+        toSvg(
+          { ...drawing('x'), shapes: [text([50, 20], '16 in', { size: 10, of: rule, turn })] },
+          'plan',
+          (id) => `/rules/${id}/`,
+        ),
+      ),
+    );
+
+  test.each([
+    { title: 'have a drawn line under them', turn: 0 },
+    { title: 'have it turned with them', turn: -90 },
+  ])('$title', ({ turn }) => {
+    const [link, words, line] = drawn(turn).slice(-3);
+    expect([link?.attributes.href, words && wordsOf(words)]).toEqual(['/rules/a.b/', '16 in']);
+    // By hand: five letters of 0.46 of 10 are 23 long, so from 50 less 11.5; 2.5 below 20.
+    expect(line?.attributes).toMatchObject({ d: 'M38.5 22.5h23', stroke: 'currentColor' });
+    expect(line?.attributes.transform).toBe(words?.attributes.transform);
+  });
+
+  test('stand so far over the line of their dimension that neither letters, halo nor that line touch it', () => {
+    const [words] = dimension([0, 0], [90, 0], 10, '16 in', 12, rule).filter(({ tag }) => tag === 'text');
+    // Letters hang a quarter of 12 below, 3; half of the halo of 3 is 1.5 more.
+    expect(10 - Number(words?.attributes.y)).toBeGreaterThan(4.5);
   });
 });
