@@ -1,9 +1,10 @@
-import { toEdge } from '../calc/marks/directions.ts';
 import type { HoseMark, HoseMarks } from '../calc/marks/marks.ts';
 import { format } from '../quantity/format.ts';
 import { inches, type Quantity, quantity } from '../quantity/quantity.ts';
 import type { Rulebook } from '../rulebook/rulebook.ts';
 import { dimension } from './dimension.ts';
+import { ringShapes } from './flue-symbol.ts';
+import { rayShapes, roomUnder } from './hose-rays.ts';
 import { circle, line, type Point, path, text, widthOf } from './lines.ts';
 import { scaleBar } from './scale-bar.ts';
 import { type Drawing, type Shape, shape } from './svg.ts';
@@ -24,6 +25,9 @@ const markText = ({ mark }: HoseMark): string => format(mark, { tape: 8, round: 
 /** A push with something to say of it has a sign at its number, told under the list. */
 const signed = ({ order, word, stopsAtRing }: HoseMark): string =>
   `${order}${word === 'reaches' ? '' : '*'}${stopsAtRing ? '+' : ''}`;
+
+/** The numbers of the pushes keep so far off both sides of the sheet. */
+const LABEL_OUT = 12;
 
 /** Where the plan and the list lie, in drawing units. */
 const sheets = {
@@ -47,36 +51,41 @@ export function hoseCard(found: HoseMarks, rules: Rulebook, size: CardSize, word
   const { zone, marks } = found;
   const sheet = sheets[size];
   const columns = size === 'wide' ? Math.max(1, Math.ceil(marks.length / PER_COLUMN)) : 2;
+  const title = words.title ?? `Opening at ${format(found.opening.along, { tape: 8 })}`;
   const listWidth = size === 'wide' ? columns * COLUMN + 8 : 0;
   const [long, high] = [zone.left + zone.right, zone.up + zone.down];
   const room = sheet.width - sheet.left - listWidth - sheet.right;
   const perInch = Math.min(room / long, sheet.planHeight / high);
   const origin: Point = [sheet.left + zone.left * perInch, sheet.top + zone.up * perInch];
   const at = (x: number, y: number): Point => [origin[0] + x * perInch, origin[1] - y * perInch];
-  const foot = sheet.top + high * perInch;
+  const listLeft =
+    size === 'wide'
+      ? listBeside(at((zone.right - zone.left) / 2, 0)[0], at(zone.right, 0)[0], sheet.width - listWidth)
+      : 0;
+  const across = [LABEL_OUT, (size === 'wide' ? listLeft : sheet.width) - LABEL_OUT] as const;
+  const apart = roomUnder(found, at, across);
+  const foot = sheet.top + high * perInch + apart;
   const listTop = size === 'wide' ? 24 : foot + SCALE_BAR + 66;
-  const listLeft = size === 'wide' ? sheet.width - listWidth : 0;
   const perColumn = Math.max(1, Math.ceil(marks.length / columns));
   const notes = footnotes(found);
-  const title = words.title ?? `Opening at ${format(found.opening.along, { tape: 8 })}`;
   const listHeight = 14 + perColumn * ROW;
   const height = Math.max(foot + SCALE_BAR + 48, listTop + listHeight + notes.length * 16 + 8);
   return {
-    width: sheet.width,
+    width: size === 'wide' ? listLeft + listWidth : sheet.width,
     height,
     title: `Hose marks. ${title}`,
     description: descriptionOf(found),
     shapes: [
       ...zoneShapes(found, at, words.ridge),
-      ...found.rings.flatMap((ring) => ringShapes(ring, at, perInch)),
-      ...rayShapes(found, at, sheet.width),
+      ...found.rings.flatMap((ring) => ringShapes(ring, zone, at, perInch)),
+      ...rayShapes(found, at, perInch, across),
       shape('circle', { cx: origin[0], cy: origin[1], r: 2, fill: 'currentColor' }),
       circle(
         'outline',
         origin,
         Math.max(4, (inches(rules.value('access.roof-holes.diameter')) / 2) * perInch),
       ),
-      ...dimensions(found, at, perInch),
+      ...dimensions(found, at, perInch, apart),
       ...aboutThePlan(found, at, size, foot),
       ...scaleBar([sheet.left, foot + SCALE_BAR], long, perInch),
       text([12, 24], title, { anchor: 'start', size: 15, bold: true }),
@@ -87,6 +96,10 @@ export function hoseCard(found: HoseMarks, rules: Rulebook, size: CardSize, word
     ],
   };
 }
+
+/** Where the list begins on a wide sheet: beside the plan and the words over it, with no more of a gap than that takes. */
+const listBeside = (middle: number, right: number, most: number): number =>
+  Math.min(most, Math.max(right + 44, Math.max(middle, 8 + widthOf(UP, 12) / 2) + widthOf(UP, 12) * 0.58));
 
 /** Eaves as visible edges, the ends of the zone as boundaries, the ridge as a centre line. */
 export function zoneShapes(
@@ -106,82 +119,18 @@ export function zoneShapes(
   ];
 }
 
-/** A flue's ring: what is kept open, crossed. */
-export function ringShapes(
-  { x, y, radius }: HoseMarks['rings'][number],
+/** The zone and the place of the opening in it; a part of no length has no dimension. */
+function dimensions(
+  { zone }: HoseMarks,
   at: (x: number, y: number) => Point,
   perInch: number,
+  apart: number,
 ): Shape[] {
-  const [cx, cy] = at(x, y);
-  const r = Math.max(3, radius * perInch);
-  const arm = r * Math.SQRT1_2;
-  return [
-    circle('outline', [cx, cy], r),
-    line('thin', [cx - arm, cy - arm], [cx + arm, cy + arm]),
-    line('thin', [cx - arm, cy + arm], [cx + arm, cy - arm]),
-  ];
-}
-
-const LABEL_OUT = 12;
-/** Two numbers of two digits side by side, and a gap to tell them apart by. */
-const LABEL_ROOM = 19;
-
-/** Which way is out of the zone at a place of its edge? */
-function outward({ left, right, up, down }: HoseMarks['zone'], x: number, y: number): Point {
-  const gaps = [
-    { gap: right - x, out: [1, 0] },
-    { gap: left + x, out: [-1, 0] },
-    { gap: up - y, out: [0, 1] },
-    { gap: down + y, out: [0, -1] },
-  ] as const;
-  return gaps.reduce((a, b) => (b.gap < a.gap - 1e-6 ? b : a)).out;
-}
-
-/** A line a push, a dot where the hose ends, and its number beyond the edge of the zone, where there is room for it. */
-export function rayShapes(
-  { marks, zone }: HoseMarks,
-  at: (x: number, y: number) => Point,
-  width: number,
-): Shape[] {
-  const foot = at(0, -zone.down)[1];
-  const taken: Point[] = [];
-  return marks.flatMap((each): Shape[] => {
-    const { ray, stopsAtRing } = each;
-    const along = (length: number): Point => at(ray.x * length, ray.y * length);
-    const end = along(ray.length);
-    const edge = toEdge(zone, ray.minutes);
-    const [ex, ey] = along(edge);
-    const [nx, ny] = outward(zone, ray.x * edge, ray.y * edge);
-    // The number of a push that stops early stands beside it, since beyond its end lies the ring.
-    const spots: Point[] = stopsAtRing
-      ? [0.75, 0.55, 0.9].map((share) => {
-          const [x, y] = along(ray.length * share);
-          return [x + ray.y * 11, y + ray.x * 11];
-        })
-      : [LABEL_OUT, LABEL_OUT + LABEL_ROOM].map((by) => [ex + nx * by, ey - ny * by]);
-    const spot = spots.find(
-      ([x, y]) =>
-        x >= LABEL_OUT &&
-        x <= width - LABEL_OUT &&
-        y < foot + DIMENSIONS.from &&
-        taken.every(([tx, ty]) => Math.hypot(x - tx, y - ty) >= LABEL_ROOM),
-    );
-    if (spot) taken.push(spot);
-    return [
-      line('thin', at(0, 0), end),
-      shape('circle', { cx: end[0], cy: end[1], r: 2.4, fill: 'currentColor' }),
-      ...(spot ? [text([spot[0], spot[1] + 4], String(each.order), { size: 12, bold: true })] : []),
-    ];
-  });
-}
-
-/** The zone and the place of the opening in it; a part of no length has no dimension. */
-function dimensions({ zone }: HoseMarks, at: (x: number, y: number) => Point, perInch: number): Shape[] {
   const { left, right, up, down } = zone;
   const { from: gap, inner, outer } = DIMENSIONS;
   const below = (a: number, b: number, offset: number): Shape[] => {
     const [[ax, y], [bx]] = [at(a, -down), at(b, -down)];
-    return dimension([ax, y + gap], [bx, y + gap], offset - gap, tape(b - a), 12);
+    return dimension([ax, y + gap + apart], [bx, y + gap + apart], offset - gap, tape(b - a), 12);
   };
   const beside = (a: number, b: number, offset: number): Shape[] => {
     const [[x, ay], [, by]] = [at(-left, a), at(-left, b)];

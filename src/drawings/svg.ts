@@ -150,7 +150,8 @@ export function svgShape(
       height,
       // An image hides what is inside it from a screen reader; links must be found.
       role: ruleHref && leads(shapes) ? 'group' : 'img',
-      'aria-labelledby': `${name}-title ${name}-description`,
+      'aria-labelledby': `${name}-title`,
+      'aria-describedby': `${name}-description`,
       'font-family': 'system-ui, sans-serif',
       'font-size': 13,
       fill: 'none',

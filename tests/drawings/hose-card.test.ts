@@ -61,6 +61,12 @@ const cases: readonly [what: string, entries: Entries][] = [
     'pushes that may not reach',
     { along: '30 ft', from: '0 ft', to: '60 ft', width: '13 ft', across: '5 ft', stream_reach: '5 ft 4 in' },
   ],
+  ['a zone as long as the roof, with a flue', { ...hoseMarkings.example, from: '1 ft', to: '66 ft' }],
+  ['a flue outside the zone', { ...hoseMarkings.example, from: '20 ft', to: '23 ft' }],
+  [
+    'a flue that almost touches the opening',
+    { ...square, flues: [{ along: '11 ft 3 in', at: '3 ft 10 in', across: '12 in' }] },
+  ],
   ['the most directions', { ...square, stream_reach: '3 in' }],
   [
     'a zone far longer than wide',
@@ -186,6 +192,61 @@ describe('the card of an opening', () => {
       );
     },
   );
+
+  test.each(each)('$what, $size: each push has its number on the plan, once', ({ entries, size }) => {
+    const found = marked(entries);
+    const root = card(found, size);
+    const onPlan = shapesOf(root).filter(
+      ({ name, attributes }) =>
+        name === 'text' && attributes['font-weight'] !== undefined && attributes['text-anchor'] === 'middle',
+    );
+    expect(
+      onPlan
+        .map(wordsOf)
+        .map(Number)
+        .sort((a, b) => a - b),
+    ).toEqual(found.marks.map(({ order }) => order));
+  });
+
+  test.each(sizes)(
+    '%s: the number of a push that stops at once stands on no ring and not on the opening',
+    (size) => {
+      const found = marked({
+        ...square,
+        flues: [{ along: '11 ft 3 in', at: '3 ft 10 in', across: '12 in' }],
+      });
+      const shapes = shapesOf(card(found, size));
+      const stopped = found.marks.filter(({ stopsAtRing }) => stopsAtRing).map(({ order }) => String(order));
+      const rings = shapes.filter(
+        ({ name, attributes }) => name === 'circle' && attributes.stroke !== undefined,
+      );
+      const numbers = shapes.filter(
+        (shape) => shape.attributes['text-anchor'] === 'middle' && stopped.includes(wordsOf(shape)),
+      );
+      expect(stopped.length).toBeGreaterThan(0);
+      for (const number of numbers)
+        for (const ring of rings) {
+          const [a, b] = [boxOf(number), boxOf(ring)];
+          expect(a && b && overlap(a, b)).toBe(false);
+        }
+    },
+  );
+
+  test.each(sizes)('%s: a flue is thick and what is kept open about it dashed, as on the roof', (size) => {
+    const circles = shapesOf(card(marked(hoseMarkings.example), size)).filter(
+      ({ name }) => name === 'circle',
+    );
+    const [kept] = circles.filter(({ attributes }) => attributes['stroke-dasharray'] === '5 3');
+    const [flue] = circles.filter(isThick);
+    // A flue of 6 in, and the least published distance of a vent on both sides of it.
+    const clear = amountIn(rules.value('clearance.flue.to-combustibles'), 'in');
+    expect(kept && flue && numberAt(kept, 'r') / numberAt(flue, 'r')).toBeCloseTo((3 + clear) / 3, 1);
+  });
+
+  test('a flue outside the zone is left out', () => {
+    const drawn = shapesOf(card(marked({ ...hoseMarkings.example, from: '20 ft', to: '23 ft' }), 'wide'));
+    expect(drawn.filter(({ attributes }) => attributes['stroke-dasharray'] === '5 3')).toEqual([]);
+  });
 
   test('a tape is never put farther than the push, though it is read to the eighth', () => {
     // 50.329398 in is 4 ft 2 5/16 in: to the eighth below, 4 ft 2 1/4 in.

@@ -52,8 +52,9 @@ describe('the frame of a drawing', () => {
     expect(root.attributes).toMatchObject({ viewBox: '0 0 90 60', width: '90', height: '60', role: 'img' });
   });
 
-  test('is named by its title and its description, whose ids begin with its name', () => {
-    expect(root.attributes['aria-labelledby']).toBe('plan-title plan-description');
+  test('is named by its title and described by the rest, whose ids begin with its name', () => {
+    expect(root.attributes['aria-labelledby']).toBe('plan-title');
+    expect(root.attributes['aria-describedby']).toBe('plan-description');
     const [, title, description] = everyElement(root);
     expect([title?.attributes.id, description?.attributes.id]).toEqual(['plan-title', 'plan-description']);
   });

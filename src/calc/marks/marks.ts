@@ -66,6 +66,8 @@ export interface DrawnRing {
   readonly x: number;
   readonly y: number;
   readonly radius: number;
+  /** Half the width of the flue itself, where it is known. */
+  readonly flue?: number;
 }
 
 /** Every push from one opening, the farthest first. */
@@ -172,7 +174,12 @@ export function hoseMarks(opening: Opening, rules: Rulebook): HoseMarks {
         ray,
       };
     });
-  const drawn = rings.map(({ ring, x, y }) => ({ x, y, radius: inches(ring.across) / 2 }));
+  const drawn = rings.map(({ ring, x, y }) => ({
+    x,
+    y,
+    radius: inches(ring.across) / 2,
+    ...(ring.flue ? { flue: inches(ring.flue) / 2 } : {}),
+  }));
   const whole = covers && rings.length === 0;
   const sent = stopped.map(({ ray }) => ray);
   const missed = whole ? 0 : outOfReach(sent, edgePlaces(zone), inches(streamReach)).length * EDGE_STEP;

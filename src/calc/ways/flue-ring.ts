@@ -54,6 +54,8 @@ export interface Ring {
   readonly at: Quantity<'length'>;
   /** How wide the open space is, the clearance on both sides included. */
   readonly across: Quantity<'length'>;
+  /** How wide the flue itself is, for a drawing. */
+  readonly flue?: Quantity<'length'>;
 }
 
 /** The lengths that tell where a ring is and how wide. */
@@ -67,6 +69,7 @@ export const ringTold = ({ along, at, across }: Ring): Quantity<'length'>[] => [
 export const ringAbout = (flue: Values<typeof flueFields>, rules: Rulebook): Ring => ({
   along: flue.along,
   at: flue.at,
+  flue: flue.across,
   across: named(
     plus(flue.across, times(flue.ring ?? rules.value('clearance.flue.to-combustibles'), number(2))),
     'D',

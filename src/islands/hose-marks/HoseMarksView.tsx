@@ -1,12 +1,16 @@
 import { Fragment, type JSX } from 'preact';
+import { ridgeAcross } from '../../calc/cavity/opening.ts';
+import type { Values } from '../../calc/declare/field.ts';
 import type { Remark } from '../../calc/declare/remark.ts';
+import { type hoseMarkFields, marksFrom } from '../../calc/marks/declaration.ts';
+import { hoseCard } from '../../drawings/hose-card.ts';
 import type { CautionId } from '../../generated/rule-types.ts';
 import { marksPart } from '../../job/parts/marks.ts';
 import { type PartOutcome, workPart } from '../../job/parts/part.ts';
 import type { WorkedJob } from '../../job/planned.ts';
 import { ofWells } from '../../job/wells.ts';
 import { format } from '../../quantity/format.ts';
-import { drawingsFor } from '../calculator/drawings.ts';
+import type { Quantity } from '../../quantity/quantity.ts';
 import type { SheetViewProps } from '../job/JobSheet.tsx';
 import { calculationPage } from '../links.ts';
 import { unansweredInALine } from '../parts/in-a-line.ts';
@@ -17,6 +21,7 @@ import { Fold } from '../results/Fold.tsx';
 import { Later } from '../results/Later.tsx';
 import { Remarks } from '../results/Remarks.tsx';
 import { RowWorkings } from '../results/RowWorkings.tsx';
+import { Sheet } from '../results/Sheet.tsx';
 import { rules } from '../rules.ts';
 
 type Answered = Extract<PartOutcome, { readonly state: 'answered' }>;
@@ -67,6 +72,7 @@ export function HoseMarksView({ plan, elsewhere }: SheetViewProps): JSX.Element 
               card={card}
               place={place}
               job={plan.job.name}
+              ridge={ridgeAcross(plan.section)}
               wells={ofWells(plan.job, holes[outcomes.indexOf(card)])}
             />
           )}
@@ -80,15 +86,19 @@ function HoleCard({
   card: { title, name, answer, values },
   place,
   job,
+  ridge,
   wells,
 }: {
   readonly card: Answered;
   readonly place: number;
   readonly job: string;
+  readonly ridge: Quantity<'length'>;
   /** What is not counted in its stretch. */
   readonly wells: readonly Remark[];
 }): JSX.Element {
   const { pushes, longest } = answer.figures;
+  const found = marksFrom(values as Values<typeof hoseMarkFields>, rules);
+  const words = { title, ridge };
   return (
     <section class="hole-card">
       <h2>
@@ -107,9 +117,12 @@ function HoleCard({
             : [],
         )}
       </dl>
-      {drawingsFor(name, values, rules).map(({ View, ...each }) => (
-        <View key={each.wide.title} name={`${name}-${place + 1}`} {...each} />
-      ))}
+      <Sheet
+        name={`${name}-${place + 1}`}
+        caption="From above: the pushes numbered in the order of the work, the farthest first. Thick: the flue; dashed: what is kept open about it."
+        wide={hoseCard(found, rules, 'wide', words)}
+        narrow={hoseCard(found, rules, 'narrow', words)}
+      />
       <Fold title="The marks as a table, with what each push crosses">
         {() =>
           Object.entries(answer.tables ?? {}).map(([key, table]) => (
