@@ -1,5 +1,6 @@
 import { format } from '../quantity/format.ts';
 import { type Quantity, quantity } from '../quantity/quantity.ts';
+import { inInches } from './in-inches.ts';
 
 /** `wide` for wide screens, as wide as a page's words; `narrow` for a phone held upright and for a card's column. */
 export type PageSize = 'wide' | 'narrow';
@@ -31,6 +32,6 @@ export const tapeInches = (amount: number): string => tape(quantity(amount, 'in'
 /**
  * A depth, all in inches and to an eighth: a cavity is told so.
  * By hand: 14.3 in are 114.4 eighths, so 114.
- * @example depth(14.3) // => '14.25 in'
+ * @example depth(14.3) // => '14 1/4 in'
  */
-export const depth = (amount: number): string => format(quantity(Math.round(amount * 8) / 8, 'in'));
+export const depth = (amount: number): string => inInches(quantity(Math.round(amount * 8) / 8, 'in'));

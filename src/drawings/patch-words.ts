@@ -1,11 +1,12 @@
 import { format } from '../quantity/format.ts';
 import type { Quantity } from '../quantity/quantity.ts';
+import { inInches } from './in-inches.ts';
 
 /**
  * A size of a patch in words: all in inches, as it is cut.
  * @example cutSize(quantity(1, 'ft')) // => '12 in'
  */
-export const cutSize = (q: Quantity<'length'>): string => format(q, { unit: 'in', figures: 5 });
+export const cutSize = (q: Quantity<'length'>): string => inInches(q);
 
 /**
  * A short length as read on the tape: 3/8 in.

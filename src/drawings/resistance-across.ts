@@ -2,7 +2,9 @@ import type { WorkedJob } from '../job/planned.ts';
 import { resistanceAcross } from '../job/resistance-across.ts';
 import { formatNumber } from '../quantity/format.ts';
 import type { Rulebook } from '../rulebook/rulebook.ts';
+import { leader } from './leader.ts';
 import { line, type Point, path, text } from './lines.ts';
+import { type Box, best, boxAbout, boxOf, costOf, grown, NEVER, type Spot, type Taken } from './room.ts';
 import { placesAcross, type SectionSheet } from './section-sheet.ts';
 import type { Drawing } from './svg.ts';
 
@@ -10,6 +12,36 @@ const HEIGHT = 170;
 const TOP = 30;
 /** Room under the axis for its numbers and its name. */
 const FOOT = 58;
+
+const LABEL = 14;
+/** To stand on a line of the scale is worse than to stand farther off. */
+const ON_GRID = 100;
+const ASIDE = [0, 12, 24, 40, 60, 80, -12, -24, -40, -60, -80] as const;
+const OFF = [18, 24, 30, 36, 44, 52, 60, 70, 80] as const;
+
+/** What the thick curve is at a place, above or below it where no line runs, with a leader to it. */
+function labelShapes(words: string, to: Point, taken: readonly Taken[], room: Box) {
+  const spots = ASIDE.flatMap((aside) =>
+    OFF.flatMap((off) =>
+      ([-1, 1] as const).map((down) => ({
+        at: [to[0] + aside, to[1] + down * off + (down > 0 ? LABEL * 0.75 : 0)] as const,
+        anchor: 'middle' as const,
+        cost: (Math.abs(aside) + off) / 4,
+        from: down > 0 ? ('above' as const) : ('below' as const),
+      })),
+    ),
+  ) as [LabelSpot, ...LabelSpot[]];
+  const spot = best(spots, (each) => each.cost + costOf(boxAbout(words, each, LABEL), taken, room));
+  return {
+    shapes: leader(words, spot.at, to, { from: spot.from, size: LABEL }),
+    box: boxAbout(words, spot, LABEL),
+  };
+}
+
+interface LabelSpot extends Spot {
+  readonly cost: number;
+  readonly from: 'above' | 'below';
+}
 
 /** R along the width: the estimate thick, the ends of its uncertainty thin, on the same scale across as the section. */
 export function resistanceDrawing(
@@ -19,13 +51,13 @@ export function resistanceDrawing(
 ): Drawing | undefined {
   const points = resistanceAcross(plan, rules, placesAcross(plan.section.profile, sheet.from, sheet.to));
   const first = points[0];
-  const best = points.reduce<(typeof points)[number] | undefined>(
-    (most, each) => (!most || each.value > most.value ? each : most),
+  const most = points.reduce<(typeof points)[number] | undefined>(
+    (highest, each) => (!highest || each.value > highest.value ? each : highest),
     undefined,
   );
-  if (!first || !best) return undefined;
-  const step = [5, 10, 20, 50].find((size) => best.high / size <= 6) ?? 100;
-  const top = Math.ceil(best.high / step) * step;
+  if (!first || !most) return undefined;
+  const step = [5, 10, 20, 50].find((size) => most.high / size <= 6) ?? 100;
+  const top = Math.ceil(most.high / step) * step;
   const at = (across: number, r: number): Point => [
     sheet.left + (across - sheet.from) * sheet.perInch,
     TOP + HEIGHT - (r / top) * HEIGHT,
@@ -38,13 +70,38 @@ export function resistanceDrawing(
   const right = at(sheet.to, 0)[0];
   const ticks = Array.from({ length: Math.round(top / step) + 1 }, (_, place) => place * step);
   const feet = Array.from({ length: Math.floor((sheet.to - sheet.from) / 24) + 1 }, (_, place) => place * 24);
+  const place = (of: (typeof points)[number]) => at(of.across, of.value);
+  const told = (r: number): string => `R-${formatNumber(r, 2)}`;
+  const taken: Taken[] = [
+    ...ticks.map((r) => ({ box: boxOf(at(sheet.from, r), at(sheet.to, r)), cost: ON_GRID })),
+    ...(['low', 'value', 'high'] as const).flatMap((which) =>
+      points.slice(1).map((point, before) => ({
+        box: grown(
+          boxOf(
+            at((points[before] ?? point).across, (points[before] ?? point)[which]),
+            at(point.across, point[which]),
+          ),
+          2,
+        ),
+        cost: NEVER,
+      })),
+    ),
+  ];
+  const room: Box = { left: sheet.left + 2, right: right - 2, top: 2, bottom: TOP + HEIGHT - 2 };
+  // Where the R is the same all the way, one label tells it.
+  const labelled = told(first.value) === told(most.value) ? [most] : [first, most];
+  const labels = labelled.flatMap((each) => {
+    const found = labelShapes(told(each.value), place(each), taken, room);
+    taken.push({ box: found.box, cost: NEVER });
+    return found.shapes;
+  });
   return {
     width: sheet.width,
     height: TOP + HEIGHT + FOOT,
     title: sheet.half
       ? 'R of the insulation from the eave to the ridge'
       : 'R of the insulation along the width',
-    description: `R-${formatNumber(first.value, 2)} at the eave, rising to R-${formatNumber(best.value, 2)} where the cavity is deepest.`,
+    description: `R-${formatNumber(first.value, 2)} at the eave, rising to R-${formatNumber(most.value, 2)} where the cavity is deepest.${first.low === first.high && most.low === most.high ? '' : ` Uncertain: ${told(first.low)} to ${told(first.high)} at the eave, ${told(most.low)} to ${told(most.high)} at the deepest.`}`,
     shapes: [
       ...ticks.flatMap((r) => [
         line('thin', [sheet.left - 4, at(0, r)[1]], [right, at(0, r)[1]]),
@@ -63,16 +120,7 @@ export function resistanceDrawing(
         'ft from the eave',
         { size: 13 },
       ),
-      text(
-        [Math.min(right - 4, at(best.across, 0)[0] + 60), at(0, best.value)[1] - 8],
-        `R-${formatNumber(best.value, 2)}`,
-        { anchor: 'end', bold: true, size: 14 },
-      ),
-      text([sheet.left + 6, at(0, first.high)[1] - 8], `R-${formatNumber(first.value, 2)}`, {
-        anchor: 'start',
-        bold: true,
-        size: 14,
-      }),
+      ...labels,
     ],
   };
 }

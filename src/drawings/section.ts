@@ -3,6 +3,7 @@ import { format } from '../quantity/format.ts';
 import { inches, type Quantity } from '../quantity/quantity.ts';
 import { dimension, reachBeyond } from './dimension.ts';
 import { hatches, hatchId } from './hatch.ts';
+import { inInches } from './in-inches.ts';
 import { hatched, line, type Point, path, text } from './lines.ts';
 import { MOST_BAR, scaleBar } from './scale-bar.ts';
 import { placesAcross, type SectionSheet } from './section-sheet.ts';
@@ -14,6 +15,9 @@ const tape = (q: Quantity<'length'>): string => format(q, { tape: 8 });
 const TOP = 56;
 /** The foot of the lines that explain the hatches: nothing else stands so high. */
 const LEGEND = 44;
+
+/** From the end of a dimension that hangs below the ceiling to the line of the width, whose words stand between. */
+const WIDTH_WORDS = 30;
 
 /** A dimension of a height, at a place across. */
 interface Height {
@@ -39,7 +43,7 @@ export function sectionDrawing(plan: WorkedJob, sheet: SectionSheet, name: strin
   );
   const ceiling = Math.max(TOP + most * perInch, LEGEND + Math.max(...above));
   // The old layer is told below the ceiling, where nothing is hatched: it is too thin to hold its own text.
-  const below = old > 0 ? Math.max(62, reachBeyond(old * perInch, oldWords) + 16) : 34;
+  const below = old > 0 ? Math.max(62, reachBeyond(old * perInch, oldWords) + WIDTH_WORDS) : 34;
   const at = (across: number, height: number): Point => [
     left + (across - from) * perInch,
     ceiling - height * perInch,
@@ -52,7 +56,7 @@ export function sectionDrawing(plan: WorkedJob, sheet: SectionSheet, name: strin
     width: sheet.width,
     height: ceiling + below + 62,
     title: sheet.half ? 'The cavity in section, from the eave to the ridge' : 'The cavity in section',
-    description: `A ${plan.section.shape} cavity ${tape(plan.section.width)} wide, ${tape(plan.section.deepest)} at its deepest${old > 0 ? `, with ${oldWords} of old insulation on the ceiling and new fill above it` : ', filled with new fill'}.`,
+    description: `A ${plan.section.shape} cavity ${tape(plan.section.width)} wide, ${inInches(plan.section.deepest)} at its deepest and ${depthWords(plan, toTheMark(profile.depthAt(from)))} at the eave${old > 0 ? `, with ${oldWords} of old insulation on the ceiling and new fill above it` : ', filled with new fill'}.`,
     shapes: [
       hatches(name),
       hatched([...roof, ...[...oldTop].reverse()], hatchId(name, 'new-fill')),
@@ -62,7 +66,8 @@ export function sectionDrawing(plan: WorkedJob, sheet: SectionSheet, name: strin
             path('thin', oldTop),
           ]
         : []),
-      path('outline', [at(first, 0), ...roof, at(last, 0)]),
+      // At the ridge a half section is cut, and nothing stands there.
+      path('outline', [at(first, 0), ...roof, ...(sheet.half ? [] : [at(last, 0)])]),
       path('outline', [at(first, 0), at(last, 0)]),
       path('outline', [at(first, -0.5), at(last, -0.5)]),
       ...(sheet.half ? [line('centre', at(last, most + 8 / perInch), at(last, -10 / perInch))] : []),
@@ -84,7 +89,7 @@ export function sectionDrawing(plan: WorkedJob, sheet: SectionSheet, name: strin
 }
 
 const depthWords = (plan: WorkedJob, amount: number): string =>
-  format({ ...plan.section.deepest, amount, unit: 'in' });
+  inInches({ ...plan.section.deepest, amount, unit: 'in' });
 
 const toTheMark = (depth: number): number => Math.round(depth * 8) / 8;
 
@@ -124,6 +129,6 @@ function heightsOf(plan: WorkedJob, sheet: SectionSheet, old: number): Height[] 
     // Where the deepest place is an end, the end tells it.
     ...(atStart || atEnd
       ? []
-      : [{ across, low: 0, high: most, offset: -26, words: format(plan.section.deepest) }]),
+      : [{ across, low: 0, high: most, offset: -26, words: inInches(plan.section.deepest) }]),
   ];
 }

@@ -243,13 +243,13 @@ describe('the example job, measured on the sheet', () => {
   test('the section says its width, its eaves, its deepest place, what lies there and what is to come; half of it, its half', () => {
     expect(said(sectionOf(plan, 'wide'))).toEqual([
       '13 ft 10 in',
-      '1.5 in',
+      '1 1/2 in',
       '3 in',
       '3 in',
-      '13.5 in',
+      '13 1/2 in',
       '15 in',
     ]);
-    expect(said(sectionOf(plan, 'narrow'))).toEqual(['6 ft 11 in to the ridge', '1.5 in', '3 in', '15 in']);
+    expect(said(sectionOf(plan, 'narrow'))).toEqual(['6 ft 11 in to the ridge', '1 1/2 in', '3 in', '15 in']);
   });
 
   /** By hand: 249 in2 of old insulation, and 1831.5353 in2 in all; the arc is drawn in sixty straight strokes. */
