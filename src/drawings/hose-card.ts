@@ -3,8 +3,7 @@ import { format } from '../quantity/format.ts';
 import { inches, type Quantity, quantity } from '../quantity/quantity.ts';
 import type { Rulebook } from '../rulebook/rulebook.ts';
 import { dimension } from './dimension.ts';
-import { ringShapes } from './flue-symbol.ts';
-import { rayShapes, roomUnder } from './hose-rays.ts';
+import { rayShapes, ringShapes } from './hose-rays.ts';
 import { circle, line, type Point, path, text, widthOf } from './lines.ts';
 import { scaleBar } from './scale-bar.ts';
 import { type Drawing, type Shape, shape } from './svg.ts';
@@ -26,9 +25,6 @@ const markText = ({ mark }: HoseMark): string => format(mark, { tape: 8, round: 
 const signed = ({ order, word, stopsAtRing }: HoseMark): string =>
   `${order}${word === 'reaches' ? '' : '*'}${stopsAtRing ? '+' : ''}`;
 
-/** The numbers of the pushes keep so far off both sides of the sheet. */
-const LABEL_OUT = 12;
-
 /** Where the plan and the list lie, in drawing units. */
 const sheets = {
   wide: { width: 700, left: 88, top: 90, planHeight: 300, right: 40 },
@@ -39,7 +35,9 @@ const COLUMN = 166;
 const ROW = 18;
 /** From the edge of the plan to its dimensions, to their extension lines (beyond the numbers), and to the scale bar. */
 const DIMENSIONS = { from: 20, inner: 38, outer: 62 } as const;
-const SCALE_BAR = 84;
+const SCALE_BAR = 98;
+/** A second row of numbers under the plan. */
+const UNDER = 14;
 /** A plan drawn lower than this has no room for a chain beside it. */
 const CHAIN = 150;
 
@@ -62,9 +60,7 @@ export function hoseCard(found: HoseMarks, rules: Rulebook, size: CardSize, word
     size === 'wide'
       ? listBeside(at((zone.right - zone.left) / 2, 0)[0], at(zone.right, 0)[0], sheet.width - listWidth)
       : 0;
-  const across = [LABEL_OUT, (size === 'wide' ? listLeft : sheet.width) - LABEL_OUT] as const;
-  const apart = roomUnder(found, at, across);
-  const foot = sheet.top + high * perInch + apart;
+  const foot = sheet.top + high * perInch;
   const listTop = size === 'wide' ? 24 : foot + SCALE_BAR + 66;
   const perColumn = Math.max(1, Math.ceil(marks.length / columns));
   const notes = footnotes(found);
@@ -77,15 +73,15 @@ export function hoseCard(found: HoseMarks, rules: Rulebook, size: CardSize, word
     description: descriptionOf(found),
     shapes: [
       ...zoneShapes(found, at, words.ridge),
-      ...found.rings.flatMap((ring) => ringShapes(ring, zone, at, perInch)),
-      ...rayShapes(found, at, perInch, across),
+      ...ringShapes(found, at, perInch),
+      ...rayShapes(found, at, perInch, size === 'wide' ? listLeft : sheet.width),
       shape('circle', { cx: origin[0], cy: origin[1], r: 2, fill: 'currentColor' }),
       circle(
         'outline',
         origin,
         Math.max(4, (inches(rules.value('access.roof-holes.diameter')) / 2) * perInch),
       ),
-      ...dimensions(found, at, perInch, apart),
+      ...dimensions(found, at, perInch),
       ...aboutThePlan(found, at, size, foot),
       ...scaleBar([sheet.left, foot + SCALE_BAR], long, perInch),
       text([12, 24], title, { anchor: 'start', size: 15, bold: true }),
@@ -120,17 +116,12 @@ export function zoneShapes(
 }
 
 /** The zone and the place of the opening in it; a part of no length has no dimension. */
-function dimensions(
-  { zone }: HoseMarks,
-  at: (x: number, y: number) => Point,
-  perInch: number,
-  apart: number,
-): Shape[] {
+function dimensions({ zone }: HoseMarks, at: (x: number, y: number) => Point, perInch: number): Shape[] {
   const { left, right, up, down } = zone;
   const { from: gap, inner, outer } = DIMENSIONS;
   const below = (a: number, b: number, offset: number): Shape[] => {
     const [[ax, y], [bx]] = [at(a, -down), at(b, -down)];
-    return dimension([ax, y + gap + apart], [bx, y + gap + apart], offset - gap, tape(b - a), 12);
+    return dimension([ax, y + UNDER + gap], [bx, y + UNDER + gap], offset - gap, tape(b - a), 12);
   };
   const beside = (a: number, b: number, offset: number): Shape[] => {
     const [[x, ay], [, by]] = [at(-left, a), at(-left, b)];
@@ -195,12 +186,10 @@ const footnotes = ({ marks }: HoseMarks): string[] => [
   ...(marks.some(({ stopsAtRing }) => stopsAtRing) ? ['+ stops before an open ring'] : []),
 ];
 
-function descriptionOf({ marks, opening, zone }: HoseMarks): string {
-  const pushes = marks.map(
-    (each) =>
-      `push ${each.order} at ${each.clock}, tape at ${format(each.mark, { tape: 8, round: 'down' })}${each.stopsAtRing ? ', which stops before the ring about a flue' : ''}${each.word === 'reaches' ? '' : `, which ${each.word === 'may not reach' ? 'may not reach' : 'is beyond reach'}`}`,
-  );
+function descriptionOf({ marks: [first, ...more], opening, zone }: HoseMarks): string {
   return `The zone of an opening, ${tape(zone.left + zone.right)} along the home and ${format(opening.width, { tape: 8 })} across. ${
-    pushes.length > 0 ? `The farthest first: ${pushes.join('; ')}.` : 'No push is needed.'
+    first
+      ? `${more.length + 1} pushes, the farthest first at ${first.clock}, tape at ${markText(first)}. All are in the table of pushes.`
+      : 'No push is needed.'
   }`;
 }

@@ -4,10 +4,9 @@ import { format } from '../quantity/format.ts';
 import { inches } from '../quantity/quantity.ts';
 import type { Rulebook } from '../rulebook/rulebook.ts';
 import { dimension } from './dimension.ts';
-import { ringShapes } from './flue-symbol.ts';
 import { hatches } from './hatch.ts';
 import { zoneShapes } from './hose-card.ts';
-import { rayShapes } from './hose-rays.ts';
+import { rayShapes, ringShapes } from './hose-rays.ts';
 import { type HoseCavity, hoseSection, pushAtTwelve, shortOf } from './hose-section.ts';
 import { circle, line, text } from './lines.ts';
 import { type PageSize, pageSheets, pushTape, tapeInches } from './page-sheet.ts';
@@ -64,8 +63,8 @@ export function hosePathDrawing(
       }),
       ...trusses.map((x) => line('hidden', at(x, -zone.down), at(x, zone.up))),
       ...zoneShapes(found, at, ridgeAcross(cavity.section)),
-      ...found.rings.flatMap((ring) => ringShapes(ring, zone, at, perInch)),
-      ...rayShapes(found, at, perInch, [12, width - 12]),
+      ...ringShapes(found, at, perInch),
+      ...rayShapes(found, at, perInch, width),
       circle('outline', at(0, 0), Math.max(4, (hole / 2) * perInch)),
       ...dimension(
         [at(-zone.left, 0)[0] - 20, at(0, zone.up)[1]],

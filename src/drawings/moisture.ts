@@ -4,7 +4,6 @@ import type { MoistureScreen } from '../calc/moisture/screen.ts';
 import { format, formatNumber } from '../quantity/format.ts';
 import { amountIn, quantity } from '../quantity/quantity.ts';
 import { circle, type LineType, line, type Point, path, text } from './lines.ts';
-import { spread } from './spread.ts';
 import type { Drawing, Shape } from './svg.ts';
 
 const sheets = {
@@ -147,6 +146,23 @@ function layerNumbers(
     text([place, top - 22], String(layer + 1), { size: 12, bold: true }),
     line('thin', [place, top - 18], [middles[layer] ?? place, top - 2]),
   ]);
+}
+
+/**
+ * Moves places in rising order apart, each as little as need be, and keeps them between two ends if there is room.
+ * @example spread([0, 1, 9], 2, 0, 10) // => [0, 2, 9]
+ */
+export function spread(wanted: readonly number[], apart: number, from: number, to: number): number[] {
+  const gap = Math.min(apart, wanted.length > 1 ? (to - from) / (wanted.length - 1) : apart);
+  const moved: number[] = [];
+  for (const each of wanted)
+    moved.push(Math.max(each, moved.length === 0 ? from : (moved.at(-1) ?? from) + gap));
+  let limit = to;
+  for (let place = moved.length - 1; place >= 0; place--) {
+    moved[place] = Math.min(moved[place] ?? limit, limit);
+    limit = (moved[place] ?? limit) - gap;
+  }
+  return moved;
 }
 
 interface KeyRow {

@@ -1,6 +1,5 @@
 import type { WorkedJob } from '../job/planned.ts';
 import { inches } from '../quantity/quantity.ts';
-import { crossed } from './flue-symbol.ts';
 import { circle, line, type Point, square, text } from './lines.ts';
 import type { RoofView } from './roof-view.ts';
 import { type Box, best, boxAbout, boxOf, costOf, grown, NEVER, type Spot, type Taken } from './room.ts';
@@ -47,7 +46,8 @@ export function thingShapes({ centre: [x, y], radius: r, kept, square: isSquare 
   const arm = isSquare ? r : r * Math.SQRT1_2;
   return [
     isSquare ? square('outline', [x, y], 2 * r) : circle('outline', [x, y], r),
-    ...crossed([x, y], arm),
+    line('thin', [x - arm, y - arm], [x + arm, y + arm]),
+    line('thin', [x - arm, y + arm], [x + arm, y - arm]),
     ...(kept === undefined ? [] : [circle('hidden', [x, y], kept)]),
   ];
 }
