@@ -25,7 +25,6 @@ const groups = [
 /**
  * Each group with its calculations. One that no group names is refused: it would be found nowhere.
  * @throws Error that names it, or the name that is no calculation's.
- * @example grouped(calculations)[0].title // => 'Cavity, holes and bags'
  */
 export function grouped(all: readonly AnyCalculation[]): { title: string; of: readonly AnyCalculation[] }[] {
   const left = new Map(all.map((each) => [each.name, each]));

@@ -35,7 +35,7 @@ describe('what can’t be true is said in a sentence', () => {
     [{ bags: '5.3 bags' }, 'bags', '5.3 bags', 'whole quarters of a bag, such as 2.25 bags or 2 1/2 bags'],
     [{ bags: '-1 bags' }, 'bags', '"-1 bags"', 'an amount above 0, such as 3.25 bags'],
     [{ state: 'nearly' }, 'state', '"nearly"', 'one of: filling; full'],
-    [{ volume: '0 ft3' }, 'volume', '"0 ft3"', 'more than 0, such as 140 ft3'],
+    [{ volume: '0 ft3' }, 'volume', '"0 ft3"', 'more than 0, such as 140 ft³'],
   ])('%j', (change, field, found, expected) => {
     const read = answer(openingLog, { ...given, ...change }, rules);
     expect(read).toMatchObject({ ok: false, problems: [{ field, found, expected }] });

@@ -222,7 +222,7 @@ test('on Letter and A4 the card of each opening is one sheet, and the stop about
   await page.goto('/plan/hose-marks/');
   for (const format of ['Letter', 'A4'] as const) {
     const sheets = await sheetsOf(page, format);
-    const headed = sheets.map((words) => /Opening(\d)14LarkspurLane/.exec(words)?.[1]);
+    const headed = sheets.map((words) => /Opening(\d),14LarkspurLane/.exec(words)?.[1]);
     expect(headed.slice(headed.indexOf('1')), format).toEqual(['1', '2', '3', '4', '5']);
     const stopped = headed.filter((_, place) => sheets[place]?.includes('ringkeptopenaboutahotflue'));
     expect(stopped, format).toEqual(['4']);

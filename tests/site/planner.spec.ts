@@ -107,7 +107,7 @@ test(
     }).toPass();
     await write(page, 'Length of the roof', '20 ft');
     await expect(page.locator('.trouble')).toContainText('can’t all hold');
-    await expect(page.locator('.trouble li').first()).toContainText('outside');
+    await expect(page.locator('.trouble li').first()).toContainText('over the');
   },
 );
 

@@ -116,7 +116,7 @@ describe('bad entries come back as sentences', () => {
     ],
     ['a length alone', { area: '', length: '66 ft' }, /found neither an area nor both length and width/],
     ['nothing to go by', { area: '' }, /found neither an area nor both/],
-    ['a floor of nothing', { area: '0 ft2' }, /expected more than 0, such as 924 ft2/],
+    ['a floor of nothing', { area: '0 ft2' }, /expected more than 0, such as 924 ft²/],
     [
       'an answer that there is not',
       { sealed: 'partly' },

@@ -208,7 +208,7 @@ const bad: readonly [title: string, more: Entries, says: RegExp][] = [
   [
     'a target in pounds',
     { target: '1.5 lb' },
-    /^Target density \(target\): found "1\.5 lb" \(weight\); expected a density such as 1\.5 lb\/ft3\.$/,
+    /^Target density \(target\): found "1\.5 lb" \(weight\); expected a density such as 1\.5 lb\/ft³\.$/,
   ],
   [
     'a spread above the whole',
