@@ -7,9 +7,7 @@ const EXTENSION_GAP = 3;
 const EXTENSION_BEYOND = 4;
 const ARROW = 7;
 /** Clear of what hangs below a line of words, of the line under a link, and of the halo about both. */
-const TEXT_ABOVE = 6;
-/** From one line of words to the next. */
-const LINE = 15;
+export const TEXT_ABOVE = 6;
 const SIZES = [13, 12, 11] as const;
 /** A dimension shorter than this has its arrows outside. */
 const ROOM_FOR_ARROWS = 2.6 * ARROW;
@@ -25,15 +23,6 @@ function fitting(length: number, words: string, largest: number) {
   return { size, textLength, fits, overshoot, beyond: fits ? overshoot : textLength + overshoot + 6 };
 }
 
-/** Is there room for the words between the ends of a dimension this long? */
-export const fitsBetween = (length: number, words: string): boolean => fitting(length, words, 13).fits;
-
-/** Words farther out than their line: by how many lines of words, and how far from the middle along it. */
-export interface Raised {
-  readonly lines: number;
-  readonly by: number;
-}
-
 /** How far does a dimension this long reach beyond its second point, with its arrows and words? */
 export const reachBeyond = (length: number, words: string, largest = 13): number =>
   fitting(length, words, largest).beyond;
@@ -41,8 +30,7 @@ export const reachBeyond = (length: number, words: string, largest = 13): number
 /**
  * A dimension between two points on a horizontal or vertical line, set off from them by `offset` drawing units
  * (up or left if negative), with its text above the line and read from below or from the right.
- * The text moves outside, beyond the second point, where there is no room for it between the arrows, unless it is raised. `of` is the
- * quantity it tells.
+ * The text moves outside, beyond the second point, where there is no room for it between the arrows. `of` is the quantity it tells.
  */
 export function dimension(
   from: Point,
@@ -51,7 +39,6 @@ export function dimension(
   words: string,
   largest = 13,
   of?: Quantity,
-  raised?: Raised,
 ): Shape[] {
   const vertical = Math.abs(from[0] - to[0]) < Math.abs(from[1] - to[1]);
   const moved = ([x, y]: Point, by: number): Point => (vertical ? [x + by, y] : [x, y + by]);
@@ -82,20 +69,18 @@ export function dimension(
   const inside = overshoot === 0;
   const along = (point: Point, by: number): Point =>
     vertical ? [point[0], point[1] + by] : [point[0] + by, point[1]];
-  const lineEnd = along(b, direction * (raised ? overshoot : beyond));
-  const halfway: Point = [(a[0] + b[0]) / 2, (a[1] + b[1]) / 2];
-  const middle: Point =
-    raised || fits ? along(halfway, raised?.by ?? 0) : along(b, direction * (overshoot + 4 + textLength / 2));
-  // Words stand above their line, so those raised downwards or to the right have one line less to go.
-  const above = raised ? outward * raised.lines * LINE - (outward < 0 ? TEXT_ABOVE : 0) : -TEXT_ABOVE;
+  const lineEnd = along(b, direction * beyond);
+  const middle: Point = fits
+    ? [(a[0] + b[0]) / 2, (a[1] + b[1]) / 2]
+    : along(b, direction * (overshoot + 4 + textLength / 2));
   return [
     ...extensions,
     line('thin', along(a, -direction * overshoot), lineEnd),
     arrow(a, vertical, inside ? direction : -direction),
     arrow(b, vertical, inside ? -direction : direction),
     vertical
-      ? text([middle[0] + above, middle[1]], words, { turn: -90, size, ...(of ? { of } : {}) })
-      : text([middle[0], middle[1] + above], words, { size, ...(of ? { of } : {}) }),
+      ? text([middle[0] - TEXT_ABOVE, middle[1]], words, { turn: -90, size, ...(of ? { of } : {}) })
+      : text([middle[0], middle[1] - TEXT_ABOVE], words, { size, ...(of ? { of } : {}) }),
   ];
 }
 

@@ -33,6 +33,8 @@ const sheets = {
 const PER_COLUMN = 18;
 const COLUMN = 166;
 const ROW = 18;
+/** The words over a plan reach no farther than this. */
+const HEADED = 290;
 /** From the edge of the plan to its dimensions, to their extension lines (beyond the numbers), and to the scale bar. */
 const DIMENSIONS = { from: 20, inner: 38, outer: 62 } as const;
 const SCALE_BAR = 98;
@@ -56,10 +58,9 @@ export function hoseCard(found: HoseMarks, rules: Rulebook, size: CardSize, word
   const perInch = Math.min(room / long, sheet.planHeight / high);
   const origin: Point = [sheet.left + zone.left * perInch, sheet.top + zone.up * perInch];
   const at = (x: number, y: number): Point => [origin[0] + x * perInch, origin[1] - y * perInch];
+  // Beside the plan and the words over it, with no more of a gap than they take.
   const listLeft =
-    size === 'wide'
-      ? listBeside(at((zone.right - zone.left) / 2, 0)[0], at(zone.right, 0)[0], sheet.width - listWidth)
-      : 0;
+    size === 'wide' ? Math.min(sheet.width - listWidth, Math.max(at(zone.right, 0)[0] + 44, HEADED)) : 0;
   const foot = sheet.top + high * perInch;
   const listTop = size === 'wide' ? 24 : foot + SCALE_BAR + 66;
   const perColumn = Math.max(1, Math.ceil(marks.length / columns));
@@ -92,10 +93,6 @@ export function hoseCard(found: HoseMarks, rules: Rulebook, size: CardSize, word
     ],
   };
 }
-
-/** Where the list begins on a wide sheet: beside the plan and the words over it, with no more of a gap than that takes. */
-const listBeside = (middle: number, right: number, most: number): number =>
-  Math.min(most, Math.max(right + 44, Math.max(middle, 8 + widthOf(UP, 12) / 2) + widthOf(UP, 12) * 0.58));
 
 /** Eaves as visible edges, the ends of the zone as boundaries, the ridge as a centre line. */
 export function zoneShapes(
@@ -189,7 +186,7 @@ const footnotes = ({ marks }: HoseMarks): string[] => [
 function descriptionOf({ marks: [first, ...more], opening, zone }: HoseMarks): string {
   return `The zone of an opening, ${tape(zone.left + zone.right)} along the home and ${format(opening.width, { tape: 8 })} across. ${
     first
-      ? `${more.length + 1} pushes, the farthest first at ${first.clock}, tape at ${markText(first)}. All are in the table of pushes.`
+      ? `${more.length + 1} pushes, the farthest first at ${first.clock}, tape at ${markText(first)}. The table has all.`
       : 'No push is needed.'
   }`;
 }

@@ -10,13 +10,14 @@ const ROWS = [12, 29] as const;
 const APART = 17;
 /** A number keeps so far off rings and lines where it stands among them, and off the edges of the sheet. */
 const CLEAR = 13;
+/** Round an end, ever farther out. */
+const ROUND = Array.from({ length: 80 }, (_, place) => place);
 /** Places along a push, finer than a number is wide. */
 const STEPS = Array.from({ length: 25 }, (_, step) => step / 24);
 const ASIDE = Array.from(
   { length: 23 },
   (_, place) => (place % 2 === 0 ? -1 : 1) * Math.ceil(place / 2) * 8.5,
 );
-const TURNS = Array.from({ length: 16 }, (_, turn) => (turn * Math.PI) / 8);
 
 const apart = ([ax, ay]: Point, [bx, by]: Point): number => Math.hypot(ax - bx, ay - by);
 
@@ -77,9 +78,10 @@ export function rayShapes(
     const [nx, ny] = outward(zone, ray.x * edge, ray.y * edge);
     const foot = stopsAtRing ? end : ([ex, ey] as const);
     const spots: Point[] = stopsAtRing
-      ? [24, 34, 46, 60].flatMap((far) =>
-          TURNS.map((turn): Point => [end[0] + far * Math.cos(turn), end[1] + far * Math.sin(turn)]),
-        )
+      ? ROUND.map((place): Point => {
+          const far = 24 + place / 2;
+          return [end[0] + far * Math.cos(place * 0.4), end[1] + far * Math.sin(place * 0.4)];
+        })
       : ASIDE.flatMap((by) => ROWS.map((out): Point => [ex + nx * out + ny * by, ey - ny * out + nx * by]));
     const spot =
       spots.find(

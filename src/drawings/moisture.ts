@@ -8,7 +8,7 @@ import type { Drawing, Shape } from './svg.ts';
 
 const sheets = {
   wide: { width: 740, left: 64, drawn: 640, height: 260, columns: 2, across: 'R from the room outwards' },
-  narrow: { width: 340, left: 44, drawn: 280, height: 240, columns: 1, across: 'R' },
+  narrow: { width: 340, left: 44, drawn: 280, height: 240, columns: 1, across: 'R from the room' },
 } as const;
 type Sheet = (typeof sheets)[keyof typeof sheets];
 

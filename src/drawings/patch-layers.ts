@@ -13,6 +13,9 @@ const sheets = {
   narrow: { width: 340, drawn: 206, left: 70, legend: undefined },
 } as const;
 
+/** A hole drawn with less than this from its middle has no room for its words. */
+const NAME_IN = 34;
+
 /** Thicknesses in the section, in drawing units: a few hundredths of an inch would not be seen. */
 const THICK = { metal: 3, bead: 7, cap: 16, step: 26 } as const;
 /** How far the lip of the cap is drawn beyond the hole, as a share of the overlap: its width is the maker's. */
@@ -34,6 +37,8 @@ export function patchLayersDrawing(layers: PatchLayers, size: keyof typeof sheet
   const middle: Point = [sheet.left + sheet.drawn / 2, 58 + sheet.drawn / 2];
   const at = (x: number, y: number): Point => [middle[0] + x * perInch, middle[1] - y * perInch];
   const half = { hole: hole / 2, metal: metal / 2, membrane: membrane / 2 };
+  // In a hole too small for them the words would hide it: they stand over its centre line.
+  const nameUp = half.hole * perInch < NAME_IN ? half.hole + overlap / 2 + 7 / perInch : half.hole * 0.45;
   const foot = at(0, -half.membrane)[1];
   const section = sectionShapes(layers, perInch, [middle[0], foot + 194], name);
   const words = legend(layers);
@@ -54,7 +59,7 @@ export function patchLayersDrawing(layers: PatchLayers, size: keyof typeof sheet
       circle('hidden', middle, (half.hole + overlap * LIP) * perInch),
       line('centre', at(-half.hole - overlap / 2, 0), at(half.hole + overlap / 2, 0)),
       line('centre', at(0, -half.hole - overlap / 2), at(0, half.hole + overlap / 2)),
-      text(at(0, half.hole * 0.45), `hole ${cutSize(layers.diameter)}`, { size: 13, of: layers.diameter }),
+      text(at(0, nameUp), `hole ${cutSize(layers.diameter)}`, { size: 13, of: layers.diameter }),
       ...dimension(
         at(-half.membrane, half.membrane),
         at(half.membrane, half.membrane),

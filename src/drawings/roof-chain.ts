@@ -1,7 +1,7 @@
 import type { PlannedRow } from '../job/planned.ts';
 import { format } from '../quantity/format.ts';
 import { inches, quantity } from '../quantity/quantity.ts';
-import { dimension, fitsBetween } from './dimension.ts';
+import { dimension, TEXT_ABOVE } from './dimension.ts';
 import { text, widthOf } from './lines.ts';
 import type { RoofView } from './roof-view.ts';
 import type { Shape } from './svg.ts';
@@ -11,6 +11,9 @@ const CHAIN = 26;
 /** Between words side by side. */
 const GAP = 6;
 const SIZE = 13;
+/** The size down to which a dimension sets its words to keep them on its own line, and from one line of words to the next. */
+const SMALLEST = 11;
+const LINE = 15;
 
 /**
  * How many lines farther out do words stand that have no room on their own part of a chain? 0 where they have; else the first line on which
@@ -52,24 +55,27 @@ export function roofChain(
       Math.max(((from + to) / 2) * perInch, long / 2 - (upright ? 0 : CHAIN)),
       length * perInch + CHAIN - long / 2,
     );
-    return { from, to, words, long, middle, fits: fitsBetween((to - from) * perInch, words) };
+    return { from, to, words, long, middle, fits: widthOf(words, SMALLEST) <= (to - from) * perInch - 4 };
   });
   const raised = tiers(parts);
   const [x, y] = at(0, edge);
   const level = out * side * CHAIN;
   const [here, end] = ['starting', 'end'];
   return [
-    ...parts.flatMap(({ from, to, words, middle }, place) =>
-      dimension(
-        at(from, edge),
-        at(to, edge),
-        level,
-        words,
-        SIZE,
-        undefined,
-        raised[place] ? { lines: raised[place], by: middle - ((from + to) / 2) * perInch } : undefined,
-      ),
-    ),
+    ...parts.flatMap(({ from, to, words, middle }, place) => {
+      const lines = raised[place] ?? 0;
+      const ends = [at(from, edge), at(to, edge), level] as const;
+      if (lines === 0) return dimension(...ends, words);
+      // Words stand above their line, so those that move down or to the right have one line less to go.
+      const off = level + (level > 0 ? lines * LINE : -lines * LINE - TEXT_ABOVE);
+      const [wordsX, wordsY] = at(middle / perInch, edge);
+      return [
+        ...dimension(...ends, '').slice(0, -1),
+        upright
+          ? text([wordsX + off, wordsY], words, { turn: -90, size: SIZE })
+          : text([wordsX, wordsY + off], words, { size: SIZE }),
+      ];
+    }),
     ...(upright
       ? [text([x + level, y - 22], here, { size: 12 }), text([x + level, y - 8], end, { size: 12 })]
       : [

@@ -67,18 +67,17 @@ export const attributeText = (value: string | number): string => held(rounded(va
 export const held = (words: string): string =>
   TO_ESCAPE.test(words) ? words.replace(UNHELD, '\uFFFD') : words;
 
-/** Under words that lead somewhere: how far below their line, and how long for a letter of the usual faces, as a share of their size. */
-const UNDER = { below: 2.5, letter: 0.46 } as const;
+/** How long a line under words is for a letter of the usual faces, as a share of their size. */
+const UNDER = 0.46;
 
 /** A line under words. A browser's own is hidden by the halo that keeps words legible on other lines. */
-function underline({ attributes: { x, y, transform, ...rest }, children }: Shape): Shape {
-  const long = children.join('').length * Number(rest['font-size'] ?? 13) * UNDER.letter;
-  const anchor = rest['text-anchor'];
-  const before = anchor === 'start' ? 0 : anchor === 'end' ? long : long / 2;
+function underline({ attributes: { x, y, transform = '', ...rest }, children }: Shape): Shape {
+  const long = String(children).length * Number(rest['font-size'] ?? 13) * UNDER;
+  const before = { start: 0, end: 1 }[String(rest['text-anchor'])] ?? 0.5;
   return shape('path', {
-    d: `M${rounded(Number(x) - before)} ${rounded(Number(y) + UNDER.below)}h${rounded(long)}`,
+    d: `M${rounded(Number(x) - before * long)} ${rounded(Number(y) + 2.5)}h${rounded(long)}`,
     stroke: 'currentColor',
-    ...(transform === undefined ? {} : { transform }),
+    transform,
   });
 }
 

@@ -82,6 +82,15 @@ describe('every drawing of a patch', () => {
   });
 });
 
+describe('the words of a hole', () => {
+  test.each(sizes)('%s: stand over a small one, and do not hide it', (size) => {
+    const drawing = patchLayersDrawing(layersOf(0.5), size, 'a');
+    const [hole] = ofTag(drawing, 'circle');
+    const words = boxes(drawing).find((one) => one.words === 'hole 1/2 in');
+    expect(words?.bottom).toBeLessThan(hole ? number(hole, 'cy') - number(hole, 'r') : Number.NaN);
+  });
+});
+
 describe('the screws in driving order', () => {
   test.each(each)(
     '%s, over a hole of %d in: each screw is drawn once, the four middles are numbered',

@@ -86,7 +86,7 @@ describe('words that lead to a rule', () => {
     expect([link?.attributes.href, words && wordsOf(words)]).toEqual(['/rules/a.b/', '16 in']);
     // By hand: five letters of 0.46 of 10 are 23 long, so from 50 less 11.5; 2.5 below 20.
     expect(line?.attributes).toMatchObject({ d: 'M38.5 22.5h23', stroke: 'currentColor' });
-    expect(line?.attributes.transform).toBe(words?.attributes.transform);
+    expect(line?.attributes.transform).toBe(words?.attributes.transform ?? '');
   });
 
   test('stand so far over the line of their dimension that neither letters, halo nor that line touch it', () => {

@@ -7,7 +7,7 @@ export const drawing = drawn(hoseMarkings, (values, rules) => {
   return [
     {
       caption:
-        'The card of this opening, from above: the pushes numbered in the order of the work, the farthest first. Thick: a flue; dashed: what is kept open about it.',
+        'The card of this opening, from above: the pushes numbered in the order of the work, the farthest first.',
       wide: hoseCard(found, rules, 'wide'),
       narrow: hoseCard(found, rules, 'narrow'),
     },
