@@ -183,10 +183,10 @@ const footnotes = ({ marks }: HoseMarks): string[] => [
   ...(marks.some(({ stopsAtRing }) => stopsAtRing) ? ['+ stops before an open ring'] : []),
 ];
 
-function descriptionOf({ marks: [first, ...more], opening, zone }: HoseMarks): string {
-  return `The zone of an opening, ${tape(zone.left + zone.right)} along the home and ${format(opening.width, { tape: 8 })} across. ${
+function descriptionOf({ marks: [first, ...more], zone }: HoseMarks): string {
+  return `The zone of an opening, ${tape(zone.left + zone.right)} along the home and ${tape(zone.up + zone.down)} across. ${
     first
-      ? `${more.length + 1} pushes, the farthest first at ${first.clock}, tape at ${markText(first)}. The table has all.`
+      ? `${more.length + 1} pushes, the farthest first at ${first.clock}, tape at ${markText(first)}.`
       : 'No push is needed.'
   }`;
 }

@@ -10,16 +10,18 @@ const ROWS = [12, 29] as const;
 const APART = 17;
 /** A number keeps so far off rings and lines where it stands among them, and off the edges of the sheet. */
 const CLEAR = 13;
-/** Round an end, ever farther out. */
-const ROUND = Array.from({ length: 80 }, (_, place) => place);
-/** Places along a push, finer than a number is wide. */
-const STEPS = Array.from({ length: 25 }, (_, step) => step / 24);
-const ASIDE = Array.from(
-  { length: 23 },
-  (_, place) => (place % 2 === 0 ? -1 : 1) * Math.ceil(place / 2) * 8.5,
-);
+/** Left of this stand the dimensions across. */
+const FROM = 68;
+/** Places to try one after the other, round an end or along an edge; and the parts of a push, finer than a number is wide. */
+const TRIED = Array.from({ length: 80 }, (_, place) => place);
 
 const apart = ([ax, ay]: Point, [bx, by]: Point): number => Math.hypot(ax - bx, ay - by);
+
+/** A place on the way from one to another. */
+const between = ([ax, ay]: Point, [bx, by]: Point, share: number): Point => [
+  ax + (bx - ax) * share,
+  ay + (by - ay) * share,
+];
 
 /** A flue as on the roof's plan: itself thick and crossed, what is kept open about it dashed; nothing where it lies beyond the zone. */
 export function ringShapes({ rings, zone }: HoseMarks, at: At, perInch: number): Shape[] {
@@ -38,15 +40,8 @@ export function ringShapes({ rings, zone }: HoseMarks, at: At, perInch: number):
 }
 
 /** Which way is out of the zone at a place of its edge? */
-function outward({ left, right, up, down }: HoseMarks['zone'], x: number, y: number): Point {
-  const gaps = [
-    { gap: right - x, out: [1, 0] },
-    { gap: left + x, out: [-1, 0] },
-    { gap: up - y, out: [0, 1] },
-    { gap: down + y, out: [0, -1] },
-  ] as const;
-  return gaps.reduce((a, b) => (b.gap < a.gap - 1e-6 ? b : a)).out;
-}
+const outward = ({ left, right }: HoseMarks['zone'], x: number, y: number): Point =>
+  x > right - 1e-6 ? [1, 0] : x < 1e-6 - left ? [-1, 0] : [0, Math.sign(y)];
 
 /**
  * A line a push, a dot where the hose ends, and its number: beyond the edge of the zone, where there is room for it; of a push that stops
@@ -61,16 +56,10 @@ export function rayShapes(
   const taken: Point[] = [];
   const hole = at(0, 0);
   const ends = marks.map(({ ray }) => at(ray.x * ray.length, ray.y * ray.length));
-  const beside = at(-zone.left, 0)[0] - ROWS[0] - 2;
   /** Is a place inside the zone clear of rings, the opening and every push? */
   const inClear = (spot: Point): boolean =>
     rings.every(({ x, y, radius }) => apart(spot, at(x, y)) > radius * perInch + CLEAR) &&
-    ends.every((end) =>
-      STEPS.every(
-        (share) =>
-          apart(spot, [hole[0] + (end[0] - hole[0]) * share, hole[1] + (end[1] - hole[1]) * share]) > CLEAR,
-      ),
-    );
+    ends.every((end) => TRIED.every((step) => apart(spot, between(hole, end, step / 79)) > CLEAR));
   return marks.flatMap(({ ray, stopsAtRing, order }, place): Shape[] => {
     const end = ends[place] ?? hole;
     const edge = toEdge(zone, ray.minutes);
@@ -78,28 +67,28 @@ export function rayShapes(
     const [nx, ny] = outward(zone, ray.x * edge, ray.y * edge);
     const foot = stopsAtRing ? end : ([ex, ey] as const);
     const spots: Point[] = stopsAtRing
-      ? ROUND.map((place): Point => {
+      ? TRIED.map((place): Point => {
           const far = 24 + place / 2;
           return [end[0] + far * Math.cos(place * 0.4), end[1] + far * Math.sin(place * 0.4)];
         })
-      : ASIDE.flatMap((by) => ROWS.map((out): Point => [ex + nx * out + ny * by, ey - ny * out + nx * by]));
+      : TRIED.flatMap((place) => {
+          const by = (place % 2 === 0 ? 8.5 : -8.5) * Math.ceil(place / 2);
+          return ROWS.map((out): Point => [ex + nx * out + ny * by, ey - ny * out + nx * by]);
+        });
     const spot =
       spots.find(
         (each) =>
-          each[0] >= beside &&
+          each[0] >= FROM &&
           each[0] <= width - 10 &&
           taken.every((other) => apart(each, other) >= APART) &&
           (!stopsAtRing || inClear(each)),
       ) ?? foot;
     taken.push(spot);
     const far = apart(spot, foot);
-    const share = (far - 8) / far;
     return [
       line('thin', hole, end),
       shape('circle', { cx: end[0], cy: end[1], r: 2.4, fill: 'currentColor' }),
-      ...(far > ROWS[0] + 1
-        ? [line('thin', foot, [foot[0] + (spot[0] - foot[0]) * share, foot[1] + (spot[1] - foot[1]) * share])]
-        : []),
+      ...(far > ROWS[0] + 1 ? [line('thin', foot, between(foot, spot, 1 - 8 / far))] : []),
       text([spot[0], spot[1] + 4], String(order), { size: 12, bold: true }),
     ];
   });
