@@ -36,7 +36,7 @@ const LOW = 0.22;
 /**
  * What words at a spot cover.
  * By hand: 4 letters of 0.57 of 10 are 22.8 wide; from 7.5 over the line to 2.2 below it.
- * @example boxAbout('4 ft', { at: [0, 0], anchor: 'start' }, 10) // => { left: 0, right: 22.8, top: -7.5, bottom: 2.2 }
+ * @example boxAbout('4 ft', { at: [0, 0], anchor: 'start' }, 10).right.toFixed(1) // => '22.8'
  */
 export function boxAbout(
   words: string,
