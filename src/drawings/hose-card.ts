@@ -185,8 +185,6 @@ const footnotes = ({ marks }: HoseMarks): string[] => [
 
 function descriptionOf({ marks: [first, ...more], zone }: HoseMarks): string {
   return `The zone of an opening, ${tape(zone.left + zone.right)} along the home and ${tape(zone.up + zone.down)} across. ${
-    first
-      ? `${more.length + 1} pushes, the farthest first at ${first.clock}, tape at ${markText(first)}.`
-      : 'No push is needed.'
+    first ? `${more.length + 1} pushes, the farthest at ${first.clock}.` : 'No push is needed.'
   }`;
 }

@@ -6,8 +6,7 @@ export const drawing = drawn(hoseMarkings, (values, rules) => {
   const found = marksFrom(values, rules);
   return [
     {
-      caption:
-        'The card of this opening, from above: the pushes numbered in the order of the work, the farthest first.',
+      caption: 'From above, numbered from the farthest push on.',
       wide: hoseCard(found, rules, 'wide'),
       narrow: hoseCard(found, rules, 'narrow'),
     },
