@@ -40,7 +40,7 @@ test('each version tells its cautions before and now, and what of them changed',
   await page.goto('/changes/');
   // Published as they stand in rules/releases: 14 cautions came with 2026.3, and three were said otherwise.
   const link = page.getByRole('link', { name: '23 cautions of 2026.3, before and now' });
-  await expect(page.locator('p', { has: link })).toHaveText(/3 wording, 6 source, 14 new\s*$/);
+  await expect(page.locator('p', { has: link })).toHaveText(/3 wording, 6 sources, 14 new\s*$/);
   await link.click();
   await expect(page).toHaveURL(/\/changes\/2026\.3\/cautions\/$/);
   const reworded = page.locator('.changes tbody tr', {

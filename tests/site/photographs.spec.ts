@@ -90,7 +90,7 @@ test('a photograph is made small, turned the right way up, kept without what the
   const wide = await jpegOf(page, { width: 2400, height: 1200 });
   await page.setInputFiles('#take-roof-before', asFile(turned(wide)));
   await expect(
-    page.getByText('1 photograph of “The roof from the ladder, whole and near by” added.'),
+    page.getByText('1 photograph of “The roof from the ladder, all of it and close up” added.'),
   ).toBeVisible();
   await expect(line(page)).toContainText('Kept on this phone');
   await expect(answer(page)).toHaveText(/^1 photograph, \d+ kB$/);

@@ -192,7 +192,7 @@ test('a fill too heavy tells before its fold what would pass', ONCE, async ({ pa
 
 test('a head of hose marks reads as a name and not as one number', ONCE, async ({ page }) => {
   await page.goto('/plan/hose-marks/');
-  await expect(page.getByRole('heading', { name: 'Opening 1 , 14 Larkspur Lane' })).toHaveCount(1);
+  await expect(page.getByRole('heading', { name: 'Opening 1, 14 Larkspur Lane' })).toHaveCount(1);
 });
 
 test('a unit behind its box describes it', ONCE, async ({ page }) => {
