@@ -188,6 +188,7 @@ test.describe('several jobs', () => {
     await expect(page.getByText('Of the first home alone, and not copied: the survey, the')).toBeVisible();
     await jobs(page).filter({ hasText: '(copy)' }).click();
     await expect(answer(page)).toContainText('5 holes');
+    // The next sheet is opened as a hand does it, before this one may have begun to run.
     const sheet = (name: string) =>
       page
         .getByRole('navigation', { name: 'Sheets of this job' })

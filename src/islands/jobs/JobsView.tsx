@@ -164,7 +164,14 @@ export function JobsView({ example }: { readonly example: Entries }): JSX.Elemen
           />
         ))}
       </ul>
-      <NewJob make={(entries) => location.assign(sheetOf(jobStore().add(entries)))} example={example} />
+      <NewJob
+        make={(entries) => {
+          const job = jobStore().add(entries);
+          jobStore().opened = job.id;
+          location.assign(sheetOf(job));
+        }}
+        example={example}
+      />
       <h2>Files</h2>
       <p class="acts">
         {jobs.length > 0 ? (
@@ -267,7 +274,15 @@ function JobRow({
   const box = `name-${job.id}`;
   return (
     <li>
-      <a class="job" id={`job-${job.id}`} href={sheetOf(job)}>
+      <a
+        class="job"
+        id={`job-${job.id}`}
+        href={sheetOf(job)}
+        // Whoever taps on to another sheet before this one runs finds the job there too.
+        onClick={() => {
+          jobStore().opened = job.id;
+        }}
+      >
         {name}
       </a>
       <p class="hint">
