@@ -41,9 +41,10 @@ function setBold(
   taken: readonly Taken[],
   room: Box,
 ): { readonly shape: Shape; readonly box: Box } {
-  const spot = best(
-    spots,
-    (each) => (each.cost ?? 0) + costOf(boxAbout(words, each, size, 'bold'), taken, room),
+  const spot = best(spots, (each, least) =>
+    (each.cost ?? 0) >= least
+      ? least
+      : (each.cost ?? 0) + costOf(boxAbout(words, each, size, 'bold'), taken, room),
   );
   return {
     shape: text(spot.at, words, {

@@ -166,15 +166,17 @@ export function thingNames(
           other !== thing &&
           farFrom(box, other.centre) - reachOf(other) <= farFrom(box, thing.centre) - reachOf(thing) + GAP,
       );
-    const cost = (spot: NameSpot): number =>
-      (spot.cost ?? 0) +
-      costOf(
-        boxAbout(thing.what, spot, NAME),
-        [...all, { box: takenBy(thing), cost: NEVER }],
-        spot.outside ? sheet : room,
-      ) +
-      (spot.leader ? 0 : mistaken(boxAbout(thing.what, spot, NAME)) ? MISTAKEN : 0) +
-      (spot.leader ? along(spot.leader).reduce((sum, box) => sum + costOf(box, all, sheet), 0) : 0);
+    const allAndItself = [...all, { box: takenBy(thing), cost: NEVER }];
+    const cost = (spot: NameSpot, least: number): number => {
+      const own = spot.cost ?? 0;
+      if (own >= least) return own;
+      const box = boxAbout(thing.what, spot, NAME);
+      const covers = own + costOf(box, allAndItself, spot.outside ? sheet : room);
+      if (covers >= least) return covers;
+      return spot.leader
+        ? along(spot.leader).reduce((sum, part) => sum + costOf(part, all, sheet), covers)
+        : covers + (mistaken(box) ? MISTAKEN : 0);
+    };
     const spot = best([...nearSpots(thing, thing.what, view.upright), ...farSpots(thing, view)], cost);
     named.push({ box: grown(boxAbout(thing.what, spot, NAME), 2), cost: NEVER });
     return [
