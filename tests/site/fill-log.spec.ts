@@ -1,8 +1,15 @@
-import { expect, type Page, test } from '@playwright/test';
+import { expect, type Locator, type Page, test } from '@playwright/test';
 import { ONCE } from './once.ts';
 
 const hole = (page: Page, number: number) =>
   page.getByRole('region', { name: `Hole ${number}`, exact: true });
+
+/** The bar stands at the foot of a phone. */
+async function barAtHand(page: Page): Promise<Locator> {
+  await page.setViewportSize({ width: 360, height: 740 });
+  await page.goto('/plan/fill-log/');
+  return page.getByRole('region', { name: /^At hand/ });
+}
 
 test.describe('without script', () => {
   test.use({ javaScriptEnabled: false });
@@ -40,10 +47,7 @@ test(
   'the bar at hand leaves a hole that was closed as full, and counts on at the next',
   ONCE,
   async ({ page }) => {
-    // It stands at the foot of a phone.
-    await page.setViewportSize({ width: 360, height: 740 });
-    await page.goto('/plan/fill-log/');
-    const bar = page.getByRole('region', { name: /^At hand/ });
+    const bar = await barAtHand(page);
     await hole(page, 3).getByRole('button', { name: '+ 1 bag' }).click();
     await expect(bar).toHaveAccessibleName('At hand: hole 3');
     await hole(page, 3).getByRole('button', { name: 'It is full' }).click();
@@ -58,14 +62,12 @@ test(
   'the bar at hand tells a stop, takes back a slip, and finds its hole again after a reload',
   ONCE,
   async ({ page }) => {
-    await page.setViewportSize({ width: 360, height: 740 });
-    await page.goto('/plan/fill-log/');
-    const bar = page.getByRole('region', { name: /^At hand/ });
+    const bar = await barAtHand(page);
     await hole(page, 4).getByRole('button', { name: '+ 1 bag' }).click();
     await expect(bar).toHaveAccessibleName('At hand: hole 4');
     await expect(bar.getByRole('alert')).toBeEmpty();
     for (let bag = 0; bag < 7; bag += 1) await bar.getByRole('button', { name: '+ 1 bag' }).click();
-    // 7.5 bags and more are over what hole 4 is planned to take.
+    // The plan has 7 bags for hole 4, 7.7 with the usual tenth more: 8 are over it.
     await expect(bar).toContainText('8 bags of');
     await expect(bar).toContainText('over the plan and not full');
     await expect(bar.getByRole('alert')).toContainText('Stop.');

@@ -2,7 +2,7 @@ import type { JSX } from 'preact';
 import type { LoggedOpening, LoggedStretch } from '../../job/fill-log.ts';
 import { format } from '../../quantity/format.ts';
 import { useBook } from '../book.ts';
-import { steps } from './Counter.tsx';
+import { Steps } from './Counter.tsx';
 import { inQuartersText } from './quarters.ts';
 
 /**
@@ -43,17 +43,7 @@ export function AtHand({
         {of.verdict}
       </p>
       <p class="counter">
-        {steps.map(([step, words]) => (
-          <button
-            key={words}
-            type="button"
-            aria-label={`+ ${words}, ${name}`}
-            disabled={!takes}
-            onClick={() => change(step)}
-          >
-            + {words}
-          </button>
-        ))}
+        <Steps name={name} takes={takes} count={change} />
         <button type="button" class="plain" aria-disabled={!undo} onClick={undo}>
           Undo
         </button>

@@ -7,7 +7,7 @@ import { inQuartersText } from './quarters.ts';
 const three = { figures: 3 } as const;
 
 /** What is counted with a tap. */
-export const steps = [
+const steps = [
   [QUARTER, '1/4 bag'],
   [2 * QUARTER, '1/2 bag'],
   [4 * QUARTER, '1 bag'],
@@ -29,6 +29,32 @@ export const SoFar = ({
   </p>
 );
 
+/** What counts more in, each button called after what it counts in. */
+export const Steps = ({
+  name,
+  takes,
+  count,
+}: {
+  readonly name: string;
+  /** Can more be counted? */
+  readonly takes: boolean;
+  readonly count: (more: number) => void;
+}): JSX.Element => (
+  <>
+    {steps.map(([step, words]) => (
+      <button
+        key={words}
+        type="button"
+        aria-label={`+ ${words}, ${name}`}
+        disabled={!takes}
+        onClick={() => count(step)}
+      >
+        + {words}
+      </button>
+    ))}
+  </>
+);
+
 /** The taps of an opening, or of several that are counted together. */
 export const Counter = ({
   name,
@@ -47,17 +73,7 @@ export const Counter = ({
   readonly turn: (state: LoggedOpening['state']) => void;
 }): JSX.Element => (
   <p class="counter">
-    {steps.map(([step, words]) => (
-      <button
-        key={words}
-        type="button"
-        aria-label={`+ ${words}, ${name}`}
-        disabled={!takes}
-        onClick={() => count(step)}
-      >
-        + {words}
-      </button>
-    ))}
+    <Steps name={name} takes={takes} count={count} />
     {/* At nothing it says so and stays: one that is disabled loses the focus. */}
     <button
       type="button"
