@@ -10,8 +10,15 @@ export type References = ReadonlyMap<string, readonly string[]>;
 const SOURCE_FILE = /\.(ts|tsx|astro|mdx)$/;
 const QUOTED = /["'`]([a-z0-9-]+(?:\.[a-z0-9-]+){2,})["'`]/g;
 
-/** The ids that a text of code or of a page names, in their order. @example idsIn("rules.value('access.hose.reach')") // => ['access.hose.reach'] */
-export const idsIn = (text: string): string[] => [...text.matchAll(QUOTED)].map(([, id = '']) => id);
+/** What stands about the code and not in it: it begins its line, or it might be a part of some quoted text. */
+const COMMENT = /^\s*(?:\/\*[\s\S]*?\*\/|\/\/.*)/gm;
+
+/**
+ * The ids that a text of code or of a page names, in their order. What an example in a comment names is not asked for.
+ * @example idsIn("rules.value('access.hose.reach')") // => ['access.hose.reach']
+ */
+export const idsIn = (text: string): string[] =>
+  [...text.replace(COMMENT, '').matchAll(QUOTED)].map(([, id = '']) => id);
 
 /** Reads the code and pages below some folders, and says which of them name which ids. Generated code does not count. */
 export function referencesIn(folders: readonly string[], base = process.cwd()): References {
