@@ -1,4 +1,5 @@
-import { lightKinds, listedField } from '../calc/before/hot-things.ts';
+import { listedField } from '../calc/before/flue-kinds.ts';
+import { lightKinds } from '../calc/before/hot-things.ts';
 import { sectionFields } from '../calc/cavity/fields.ts';
 import { ceilingFields } from '../calc/ceiling/fields.ts';
 import {

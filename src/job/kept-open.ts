@@ -1,6 +1,6 @@
 import { type ClearSpace, clearSpace } from '../calc/before/clear-space.ts';
+import { USUAL_FLUE } from '../calc/before/flue-rings.ts';
 import type { HotThing } from '../calc/before/hot-things.ts';
-import { USUAL_FLUE } from '../calc/before/rings.ts';
 import { ridgeAcross } from '../calc/cavity/opening.ts';
 import type { Section } from '../calc/cavity/section.ts';
 import type { KeptOpen } from '../calc/cavity/volume.ts';

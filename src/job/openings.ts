@@ -1,8 +1,9 @@
 import type { Values } from '../calc/declare/field.ts';
 import { sentence } from '../calc/declare/read-fields.ts';
+import type { edgeBayFields } from '../calc/ways/bay-fields.ts';
 import { baysFrom } from '../calc/ways/bays-declaration.ts';
 import type { Way } from '../calc/ways/compare.ts';
-import type { edgeBayFields, gableLaneFields } from '../calc/ways/fields.ts';
+import type { gableLaneFields } from '../calc/ways/lane-fields.ts';
 import { lanesFrom } from '../calc/ways/lanes-declaration.ts';
 import { amountIn, minus, named, plus, type Quantity } from '../quantity/quantity.ts';
 import type { Rulebook } from '../rulebook/rulebook.ts';

@@ -1,5 +1,5 @@
+import { isConnector } from '../calc/before/flue-rings.ts';
 import type { ExtraSurvey, Survey } from '../calc/before/readiness-fields.ts';
-import { isConnector } from '../calc/before/rings.ts';
 import { EntriesClash } from '../calc/declare/calculation.ts';
 import { hotKinds } from '../calc/holes/fields.ts';
 import type { JobValues } from './job-fields.ts';

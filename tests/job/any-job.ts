@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { boards } from '../../src/calc/ceiling/fields.ts';
-import { materials } from '../../src/calc/fill/resistance.ts';
+import { materials } from '../../src/calc/fill/material.ts';
 import { obstacleKinds } from '../../src/calc/holes/fields.ts';
 import { ways } from '../../src/calc/ways/compare.ts';
 import type { JobEntries } from '../../src/job/job-file.ts';

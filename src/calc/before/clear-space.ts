@@ -16,9 +16,10 @@ import {
 import type { Rulebook } from '../../rulebook/rulebook.ts';
 import { EntriesClash } from '../declare/calculation.ts';
 import { type Remark, said } from '../declare/remark.ts';
-import type { Material } from '../fill/resistance.ts';
+import type { Material } from '../fill/material.ts';
+import { isConnector, publishedRing } from './flue-rings.ts';
 import type { HotThing, HotThingKind } from './hot-things.ts';
-import { isConnector, isLight, publishedRing, ringOf } from './rings.ts';
+import { isLight, ringOf } from './rings.ts';
 
 /** The space kept open about one flue or light. */
 export interface ClearSpace {

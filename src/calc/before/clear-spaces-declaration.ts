@@ -2,7 +2,7 @@ import { inUnit, larger, named, type Quantity, total } from '../../quantity/quan
 import { calculation, EntriesClash, type Figure } from '../declare/calculation.ts';
 import { choiceField, listField } from '../declare/field.ts';
 import { remarkText } from '../declare/remark.ts';
-import { materials } from '../fill/resistance.ts';
+import { materials } from '../fill/material.ts';
 import { clearSpace } from './clear-space.ts';
 import { hotThingFields } from './hot-things.ts';
 

@@ -1,15 +1,5 @@
 import { choiceField, lengthField, optional, type Values } from '../declare/field.ts';
-
-export const flueKinds = [
-  'listed double-wall vent or chimney',
-  'connector, listed gas with draft hood',
-  'connector, unlisted gas with draft hood',
-  'connector, gas without draft hood',
-  'connector, oil',
-  'connector, solid fuel',
-  'masonry chimney',
-] as const;
-export type FlueKind = (typeof flueKinds)[number];
+import { flueKinds, listedField } from './flue-kinds.ts';
 
 export const lightKinds = [
   'light, not rated for contact',
@@ -19,17 +9,6 @@ export const lightKinds = [
 
 export const hotThings = [...flueKinds, ...lightKinds] as const;
 export type HotThingKind = (typeof hotThings)[number];
-
-/** The clearance that a flue or light is listed with. */
-export const listedField = optional(
-  lengthField(
-    'cl',
-    'Clearance of its listing',
-    'From its label or instructions; it governs a flue.',
-    '1 in',
-    { zero: 'allowed', most: '6 ft' },
-  ),
-);
 
 /** What is asked of one flue or light. */
 export const hotThingFields = {

@@ -1,31 +1,12 @@
-import { compare, larger, type Quantity, quantity } from '../../quantity/quantity.ts';
+import { type Quantity, quantity } from '../../quantity/quantity.ts';
 import type { Rulebook } from '../../rulebook/rulebook.ts';
-import type { Material } from '../fill/resistance.ts';
-import type { FlueKind, HotThing, HotThingKind } from './hot-things.ts';
-
-/** The connectors, by the appliance they serve as the table names it. */
-const connectors: { readonly [K in HotThingKind]?: string } = {
-  'connector, listed gas with draft hood': 'listed gas with draft hood',
-  'connector, unlisted gas with draft hood': 'unlisted gas with draft hood',
-  'connector, gas without draft hood': 'gas without draft hood',
-  'connector, oil': 'oil',
-  'connector, solid fuel': 'solid fuel',
-};
-
-/** Is it a connector, which joins an appliance to its chimney? @example isConnector('masonry chimney') // => false */
-export const isConnector = (kind: HotThingKind): boolean => connectors[kind] !== undefined;
+import type { Material } from '../fill/material.ts';
+import type { FlueKind } from './flue-kinds.ts';
+import { LISTING, type Ring, ringOfFlue, widest } from './flue-rings.ts';
+import type { HotThing, HotThingKind } from './hot-things.ts';
 
 /** Is it a light, and no flue? @example isLight('light, not rated for contact') // => true */
 export const isLight = (kind: HotThingKind): boolean => kind.startsWith('light');
-
-/** The distance kept open all round a flue or a light. */
-export interface Ring {
-  readonly ring: Quantity<'length'>;
-  /** Whose distance that is. */
-  readonly from: string;
-}
-
-const LISTING = 'its listing';
 
 /**
  * How far does the fill stay from a flue or a light? A listed clearance governs a flue; about a light the largest of those that hold.
@@ -35,45 +16,6 @@ export function ringOf({ kind, listed }: HotThing, material: Material, rules: Ru
   return isLight(kind)
     ? ringOfLight(kind, listed, material, rules)
     : ringOfFlue(kind as FlueKind, listed, rules);
-}
-
-/** What a flue is taken for until its label is read. */
-export const USUAL_FLUE: FlueKind = 'listed double-wall vent or chimney';
-
-/**
- * How far do fill and patch stay from a flue? Its listing governs; else the published least distance of its kind, and of the
- * usual kind while its own is not known.
- * @example ringOfFlue(undefined, undefined, rules).from // => 'the federal work specifications'
- */
-export function ringOfFlue(
-  kind: FlueKind = USUAL_FLUE,
-  listed: Quantity<'length'> | undefined,
-  rules: Rulebook,
-): Ring {
-  const published = publishedRing(kind, rules);
-  // A single-wall connector is too hot for any listing to let the fill touch it: clearSpace refuses such a one.
-  if (!listed || (isConnector(kind) && listed.amount === 0)) return published;
-  // A masonry chimney has no listing that could make its air space less.
-  if (kind === 'masonry chimney') return widest(published, { ring: listed, from: LISTING });
-  return { ring: listed, from: LISTING };
-}
-
-/**
- * What is the published distance of a flue or chimney, whatever its listing? @throws Error where the table lacks the connector.
- * @example publishedRing('masonry chimney', rules).from // => 'the residential code'
- */
-export function publishedRing(kind: HotThingKind, rules: Rulebook): Ring {
-  if (kind === 'masonry chimney')
-    return { ring: rules.value('clearance.flue.masonry-chimney'), from: 'the residential code' };
-  const appliance = connectors[kind];
-  const vent: Ring = {
-    ring: rules.value('clearance.flue.to-combustibles'),
-    from: 'the federal work specifications',
-  };
-  if (appliance === undefined) return vent;
-  const found = rules.find('clearance.flue.connector', { appliance }, 'clearance');
-  if (!found) throw new Error(`found no clearance for "${appliance}", expected a row of the table`);
-  return widest(vent, { ring: found.low, from: 'the chimney standard' });
 }
 
 function ringOfLight(
@@ -90,9 +32,4 @@ function ringOfLight(
   if (listed) asked.push({ ring: listed, from: LISTING });
   if (material === 'cellulose') asked.push(cellulose);
   return asked.reduce(widest);
-}
-
-/** The wider of two rings; the first where they are alike. */
-function widest(a: Ring, b: Ring): Ring {
-  return { ring: larger(a.ring, b.ring), from: compare(b.ring, a.ring) > 0 ? b.from : a.from };
 }

@@ -2,7 +2,8 @@ import type { CautionId } from '../../generated/rule-types.ts';
 import { compare, type Quantity } from '../../quantity/quantity.ts';
 import type { Rulebook } from '../../rulebook/rulebook.ts';
 import { type Remark, said } from '../declare/remark.ts';
-import type { Material, ResistancePerInch } from './resistance.ts';
+import type { Material } from './material.ts';
+import type { ResistancePerInch } from './resistance.ts';
 
 /**
  * Is a bag so light or so heavy that its weight was perhaps typed wrong? Of other materials no usual weight is known.

@@ -1,5 +1,5 @@
 import { choiceField, optional, quantityField } from '../declare/field.ts';
-import { materials } from './resistance.ts';
+import { materials } from './material.ts';
 
 /** What describes the new fill; the job file and the fill calculation both ask it so. */
 export const materialFields = {

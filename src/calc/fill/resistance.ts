@@ -11,9 +11,7 @@ import {
   times,
 } from '../../quantity/quantity.ts';
 import type { Rulebook } from '../../rulebook/rulebook.ts';
-
-export const materials = ['glass fibre', 'cellulose', 'mineral wool'] as const;
-export type Material = (typeof materials)[number];
+import type { Material } from './material.ts';
 
 /** R per inch with how sure it is, and where it comes from. */
 export interface ResistancePerInch {

@@ -1,4 +1,4 @@
-import { flueKinds, listedField } from '../before/hot-things.ts';
+import { flueKinds, listedField } from '../before/flue-kinds.ts';
 import { choiceField, type Fields, lengthField, listField, optional } from '../declare/field.ts';
 import { placeField, trussesMeasured } from './measured-field.ts';
 

@@ -1,7 +1,7 @@
 import { format } from '../../quantity/format.ts';
 import { compare, inches, type Quantity } from '../../quantity/quantity.ts';
 import type { Rulebook } from '../../rulebook/rulebook.ts';
-import { ringOfFlue } from '../before/rings.ts';
+import { ringOfFlue } from '../before/flue-rings.ts';
 import { EntriesClash } from '../declare/calculation.ts';
 import { hotKinds } from './fields.ts';
 import { TIE } from './marks.ts';

@@ -7,8 +7,8 @@ import { choiceField, lengthField, optional, type Values } from '../declare/fiel
 import { type Remark, said } from '../declare/remark.ts';
 import { trussesMeasured } from '../holes/measured-field.ts';
 import { knowsTrusses, trussPlaces } from '../holes/members.ts';
-import { inCavityFields } from '../ways/fields.ts';
 import { fluesField, ringsAbout } from '../ways/flue-ring.ts';
+import { inCavityFields } from '../ways/in-cavity-fields.ts';
 import { MOST } from './directions.ts';
 import { type HoseMarks, hands, hoseMarks } from './marks.ts';
 

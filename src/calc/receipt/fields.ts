@@ -8,7 +8,7 @@ import {
   type Values,
   wordsField,
 } from '../declare/field.ts';
-import { materials } from '../fill/resistance.ts';
+import { materials } from '../fill/material.ts';
 
 /** The maker's papers that an R may be copied from; an estimate is none of them. */
 export const makersPapers = ['bag label', 'fact sheet', 'test report or data sheet'] as const;

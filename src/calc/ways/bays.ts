@@ -17,7 +17,7 @@ import type { Section } from '../cavity/section.ts';
 import { EntriesClash } from '../declare/calculation.ts';
 import { bagsFor } from '../fill/bags.ts';
 import { TIE } from '../holes/marks.ts';
-import type { LiftedEdges } from './fields.ts';
+import type { LiftedEdges } from './bay-fields.ts';
 import { keptOff, type Ring, ringTold, runsInto } from './flue-ring.ts';
 import { reachOf } from './reach.ts';
 import { type Stretch, stretches } from './stretches.ts';

@@ -4,8 +4,9 @@ import { cavitySection } from '../cavity/section.ts';
 import { calculation, type Figure } from '../declare/calculation.ts';
 import { choiceField, lengthField, optional } from '../declare/field.ts';
 import { alongFields } from '../holes/fields.ts';
+import { edgeBayFields } from './bay-fields.ts';
 import { covers, crewAnswers, edgeAnswers, gableAnswers, type WayIn, waysIn } from './compare.ts';
-import { edgeBayFields, inCavityFields } from './fields.ts';
+import { inCavityFields } from './in-cavity-fields.ts';
 
 const tape = { tape: 8 } as const;
 

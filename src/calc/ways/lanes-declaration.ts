@@ -5,8 +5,8 @@ import type { Rulebook } from '../../rulebook/rulebook.ts';
 import { cavitySection } from '../cavity/section.ts';
 import { calculation, type Figure } from '../declare/calculation.ts';
 import type { Values } from '../declare/field.ts';
-import { gableLaneFields } from './fields.ts';
 import { ringsAbout } from './flue-ring.ts';
+import { gableLaneFields } from './lane-fields.ts';
 import { gableLanes, type Lanes } from './lanes.ts';
 import { ofRoom } from './strip.ts';
 

@@ -16,8 +16,8 @@ import type { Section } from '../cavity/section.ts';
 import { EntriesClash } from '../declare/calculation.ts';
 import { bagsFor } from '../fill/bags.ts';
 import { TIE } from '../holes/marks.ts';
-import type { GableEnds } from './fields.ts';
 import { keptOff, type Ring, ringTold, runsInto } from './flue-ring.ts';
+import type { GableEnds } from './lane-fields.ts';
 import { reachOf } from './reach.ts';
 import { fits, freeStrip, less, openInStrip, roomForHose, type Taken } from './strip.ts';
 

@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { dust } from '../../../src/calc/crew/dust/declaration.ts';
 import { MEASURED_FIT } from '../../../src/calc/crew/dust/exposure.ts';
 import { remarkText } from '../../../src/calc/declare/remark.ts';
-import { materials } from '../../../src/calc/fill/resistance.ts';
+import { materials } from '../../../src/calc/fill/material.ts';
 import { loadProject } from '../../../src/rulebook/project.ts';
 import { complaints, type Entries, figure, within, worked } from '../told.ts';
 

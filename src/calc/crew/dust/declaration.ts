@@ -3,7 +3,7 @@ import type { Rulebook } from '../../../rulebook/rulebook.ts';
 import { calculation, EntriesClash, type Figure } from '../../declare/calculation.ts';
 import { choiceField, optional, quantityField } from '../../declare/field.ts';
 import { type Remark, said } from '../../declare/remark.ts';
-import { materials } from '../../fill/resistance.ts';
+import { materials } from '../../fill/material.ts';
 import { dustExposure, MEASURED_FIT } from './exposure.ts';
 
 const concentration = (symbol: string, label: string, hint: string, example: string) =>

@@ -9,7 +9,7 @@ import {
   QuantityError,
 } from '../../../quantity/quantity.ts';
 import type { Rulebook } from '../../../rulebook/rulebook.ts';
-import type { Material } from '../../fill/resistance.ts';
+import type { Material } from '../../fill/material.ts';
 
 const dustVerdicts = ['within the limits', 'over a recommended limit', 'over a legal limit'] as const;
 export type DustVerdict = (typeof dustVerdicts)[number];

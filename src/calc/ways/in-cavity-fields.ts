@@ -1,0 +1,19 @@
+import { lengthField, optional } from '../declare/field.ts';
+
+/** What lies in the cavity already, and how far the hose at hand goes; the ways in all ask it so. */
+export const inCavityFields = {
+  old_depth: optional(
+    lengthField('do', 'Depth of the old insulation', 'As it lies now.', '2 in', {
+      zero: 'or none',
+      most: '6 ft',
+    }),
+  ),
+  reach: optional(
+    lengthField(
+      'r',
+      'Reach of the hose or tube',
+      'How far the one at hand can be pushed, or how long a stiff tube is. Left empty, the usual reach of a flexible hose.',
+      '30 ft',
+    ),
+  ),
+} as const;
