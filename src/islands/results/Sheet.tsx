@@ -4,9 +4,7 @@ import { type Drawing, svgShape, svgText } from '../../drawings/svg.ts';
 import { rulePage } from '../links.ts';
 import { Later } from './Later.tsx';
 import { redraw } from './redraw.ts';
-
-/** A sheet wider than this is broader than a column of text. */
-const BROAD = 720;
+import { SheetFrame, type SheetProps } from './SheetFrame.tsx';
 
 /** One layout of a drawing: read from its text once, and from then on changed where it is another. */
 function Layout({
@@ -32,33 +30,10 @@ function Layout({
   return <div ref={box} class={size} dangerouslySetInnerHTML={first.current} />;
 }
 
-/**
- * A drawing in two layouts: one for wide screens and paper, one for a phone held upright. The style sheet shows the one that fits, and
- * at "Larger" the same one at twice its size, in a frame that scrolls; without script as with it. The one that is not shown is drawn
- * anew last.
- */
-export const Sheet = ({
-  name,
-  caption,
-  wide,
-  narrow,
-}: {
-  readonly name: string;
-  readonly caption: string;
-  readonly wide: Drawing;
-  readonly narrow: Drawing;
-}): JSX.Element => (
-  <figure class={wide.width > BROAD ? 'drawing broad' : 'drawing'}>
-    <details class="larger">
-      <summary>Larger</summary>
-    </details>
-    {/* biome-ignore lint/a11y/noNoninteractiveTabindex: it scrolls, and not every browser lets the keyboard in by itself */}
-    <section class="frame" tabIndex={0} aria-label={wide.title}>
-      <Later of={wide}>{() => <Layout size="wide" name={name} drawing={wide} />}</Later>
-      <Later of={narrow}>{() => <Layout size="narrow" name={name} drawing={narrow} />}</Later>
-    </section>
-    <figcaption>
-      {wide.title}. {caption}
-    </figcaption>
-  </figure>
+/** A drawing of a job, among many: drawn again a moment after the answer, and only where it changed. The layout that is not shown comes last. */
+export const Sheet = ({ name, caption, wide, narrow }: SheetProps): JSX.Element => (
+  <SheetFrame caption={caption} wide={wide}>
+    <Later of={wide}>{() => <Layout size="wide" name={name} drawing={wide} />}</Later>
+    <Later of={narrow}>{() => <Layout size="narrow" name={name} drawing={narrow} />}</Later>
+  </SheetFrame>
 );
