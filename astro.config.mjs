@@ -21,9 +21,13 @@ const groups = [
   },
   {
     name: 'shared',
-    test: /node_modules.preact|src.(?:quantity.|calc.declare.|rulebook.(?:rulebook|table|placeholders)\.ts|islands.(?:form.(?!GroupForms)|results.(?!Sheet|Later|queue|redraw))|islands.(?:book|use-entries|as-typed)\.tsx?)/,
+    test: /node_modules.preact|src.(?:quantity.|calc.declare.|rulebook.(?:rulebook|table|placeholders)\.ts|islands.(?:form.(?!GroupForms)|results.(?!Sheet|PlainSheet|Later|queue|redraw))|islands.(?:book|use-entries|as-typed|calculator.(?:mount|Calculator))\.tsx?)/,
   },
-  { name: 'sheet', test: /src.(?:islands.(?:results.Sheet|calculator.drawn)|drawings.(?:lines|svg))\b/ },
+  { name: 'measured-field', test: /src.calc.holes.(?:marks|measured-field)\b/ },
+  { name: 'members', test: /src.calc.holes.members\b/ },
+  { name: 'flue-rings', test: /src.calc.before.flue-(?:kinds|rings)\b/ },
+  { name: 'holes', test: /src.calc.holes.(?:roof|search|words|lacks-trusses)\b/ },
+  { name: 'sheet', test: /src.(?:islands.(?:results.(?:PlainSheet|SheetFrame)|calculator.drawn)|drawings.(?:lines|svg))\b/ },
 ];
 
 /**
