@@ -16,7 +16,16 @@ test.beforeEach(async ({ page }) => {
 test('two taps of a glove take off one row, and it can be put back as it was', async ({ page }) => {
   const kind = rows(page).first().getByRole('combobox').first();
   const before = await kind.inputValue();
-  await off(page, 1).dblclick();
+  // Within the page: a browser that is told each tap from outside may be slower between two of them than a glove ever is.
+  const under = await off(page, 1).evaluate(async (button: HTMLElement) => {
+    const fieldset = button.closest('fieldset');
+    button.click();
+    await new Promise((done) => setTimeout(done, 100));
+    const next = fieldset?.querySelector<HTMLElement>('.row > button');
+    next?.click();
+    return next?.textContent;
+  });
+  expect(under, 'the button of the next row is there to be tapped').toBe('Remove vent, flue or skylight 1');
   await expect(rows(page)).toHaveCount(1);
   await expect(list(page).getByRole('status')).toHaveText('Removed: vent, flue or skylight 1. Left: 1.');
   await page.getByRole('button', { name: 'Undo: put vent, flue or skylight 1 back' }).click();
