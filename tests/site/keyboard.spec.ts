@@ -43,11 +43,12 @@ async function comeTo(page: Page): Promise<{ readonly places: string[]; readonly
   }
 }
 
-/** A phone held upright, one held across, and one whose own keyboard is up. */
-const [UPRIGHT, ACROSS, TYPING] = [
+/** A phone held upright, one held across, one whose own keyboard is up, and a desk. */
+const [UPRIGHT, ACROSS, TYPING, DESK] = [
   { width: 360, height: 740 },
   { width: 740, height: 360 },
   { width: 320, height: 256 },
+  { width: 1280, height: 720 },
 ];
 
 const visits = [
@@ -57,6 +58,7 @@ const visits = [
   ...[ACROSS, TYPING].flatMap((size) =>
     ['/calculators/ceiling-load/', '/plan/fill-log/'].map((path) => [path, size] as const),
   ),
+  ['/calculators/moisture/', DESK] as const,
 ];
 for (const [path, size] of visits)
   test(`${path} at ${size.width} by ${size.height} by keyboard alone: the tab key comes to all that can be used, and each time it shows where it is, above the bar`, async ({
@@ -97,6 +99,23 @@ for (const path of ['/calculators/ways-in/', '/plan/', '/plan/fill-log/'])
       }
     },
   );
+
+test(
+  'at a desk the answer in a line stays under the entries, however far down they go, and beside the answer',
+  ONCE,
+  async ({ page }) => {
+    await page.setViewportSize(DESK);
+    await page.goto('/plan/');
+    const bar = page.locator('.short-answer');
+    for (const group of ['home', 'fill']) {
+      await page.locator(`[name^="${group}."]`).last().focus();
+      await expect(bar).toBeInViewport({ ratio: 1 });
+      await expect(bar).toHaveText(/^5 holes/);
+    }
+    const [under, beside] = [await bar.boundingBox(), await page.locator('#plan').boundingBox()];
+    expect((under?.x ?? 0) + (under?.width ?? 0)).toBeLessThan(beside?.x ?? 0);
+  },
+);
 
 test('a ceiling is worked by keyboard alone: choose a board, type a depth, read the answer', async ({
   page,

@@ -1,6 +1,6 @@
 import type { JSX } from 'preact';
 
-/** The answer in a line, in a bar at the foot of a phone, where the thumb is; touched, it goes to the whole answer. */
+/** The answer in a line, in a bar at the foot of a phone, where the thumb is, or of the entries at a desk; touched, it goes to the whole answer. */
 export const ShortAnswer = ({
   words,
   old,
