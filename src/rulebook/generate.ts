@@ -2,7 +2,7 @@ import { isUnitName, units } from '../quantity/units.ts';
 import { placeholdersIn } from './placeholders.ts';
 import type { RulebookData, RuleForCalculation } from './rulebook.ts';
 import type { RuleValue } from './schema.ts';
-import { sourceInBrief, sourceLine, statusOf } from './status.ts';
+import { noteLine, sourceInBrief, statusOf } from './status.ts';
 import { valueHeadline } from './value-text.ts';
 
 const HEADER = '// Written by "npm run generate" from the files in rules/. Not to be edited.\n';
@@ -86,11 +86,12 @@ export const calculationRulesModule = (data: RulebookData, named: (id: string) =
 
 /** What a sheet on paper tells of each of these rules at its end: its value, and where that is from. */
 export function ruleNotesModule(data: RulebookData, named: (id: string) => boolean): string {
+  const titleOf = (id: string): string => data.rules[id]?.title ?? id;
   const notes = Object.values(data.rules)
     .filter(({ id }) => named(id))
     .map(({ id, value, source }) => {
       const status = source.kind === 'document' ? `${statusOf(source)}, ` : '';
-      return [id, [valueHeadline(value), status + sourceLine(source, data.documents)]];
+      return [id, [valueHeadline(value), status + noteLine(source, data.documents, titleOf)]];
     });
   return `${HEADER}export const ruleNotes: Readonly<Record<string, readonly [value: string, whence: string]>> = ${JSON.stringify(Object.fromEntries(notes))};\n`;
 }

@@ -61,6 +61,19 @@ export const sourceInBrief = (
     ? (documents[source.document]?.document ?? source.document)
     : sourceLine(source, documents);
 
+/**
+ * The source as a note tells it where nothing can be tapped: a derived value names the values it was worked out from, by their titles.
+ * @example noteLine({ kind: 'derived', working: 'Twice a.', from: ['a'] }, {}, () => 'Overlap') // => 'worked out by us from: Overlap'
+ */
+export function noteLine(
+  source: RuleSource,
+  documents: Readonly<Record<string, SourceDocument>>,
+  titleOf: (id: string) => string,
+): string {
+  const line = sourceLine(source, documents);
+  return source.kind === 'derived' ? `${line} from: ${source.from.map(titleOf).join('; ')}` : line;
+}
+
 /** Every kind of source, in the order they are counted. */
 export const sourceKinds = ['regulation', 'standard', 'handbook', 'practice', 'memory', 'derived'] as const;
 export type SourceKind = (typeof sourceKinds)[number];
