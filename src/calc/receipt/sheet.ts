@@ -123,7 +123,7 @@ function statements({ parts }: ReceiptValues, rules: Rulebook): string[] {
     'The R-value of each part is the maker’s, copied from the paper named beside it. It is not an estimate, and not R per inch times inches.',
     'Each part of the house stands by itself. Areas and R-values of parts are not added up.',
     `No specimen of the insulation may have an R that falls short of its label by more than ${format(rules.value('paperwork.receipt.tolerance'))} (16 CFR 460.8).`,
-    `Open attics have a depth marker for every ${format(rules.value('paperwork.certificate.markers-every'))}; a closed roof cavity has no place for one.`,
+    `Open attics have a depth marker for every ${format(rules.value('paperwork.certificate.markers-every'))} (IECC 2021 R303.1.1.1); a closed roof cavity has no place for one.`,
     'Post a copy in plain sight, give one to the customer, and keep one with the job.',
   ];
   if (parts.some(({ insulation }) => insulation === 'cellulose'))
