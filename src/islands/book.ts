@@ -6,8 +6,10 @@ import { openRulebook, type Rulebook, type SentRules } from '../rulebook/ruleboo
 export interface Book {
   readonly rules: Rulebook;
   readonly cautions: SentRules['cautions'];
-  /** The title of a rule, for a link to its page. */
+  /** The title of a rule, for a link to its page, with whose value it is where that is not the rulebook's own. */
   readonly titleOf: (id: string) => string;
+  /** Whose value a rule has, to stand behind it: nothing where it is the rulebook's own. */
+  readonly byOf: (id: string) => string;
   /** Does some work, and tells which rules it asked for, in the order of their ids. */
   readonly watched: <T>(work: (rules: Rulebook) => T) => {
     readonly result: T;
@@ -15,16 +17,23 @@ export interface Book {
   };
 }
 
-export const bookOf = (sent: SentRules): Book => ({
-  rules: openRulebook(sent),
-  cautions: sent.cautions,
-  titleOf: (id) => sent.rules[id]?.title ?? id,
-  watched: (work) => {
-    const asked = new Set<string>();
-    const result = work(openRulebook(sent, (id) => asked.add(id)));
-    return { result, asked: [...asked].sort() };
-  },
-});
+export function bookOf(sent: SentRules): Book {
+  const byOf = (id: string): string => {
+    const by = sent.rules[id]?.by;
+    return by === undefined ? '' : `, ${by}`;
+  };
+  return {
+    rules: openRulebook(sent),
+    cautions: sent.cautions,
+    titleOf: (id) => (sent.rules[id]?.title ?? id) + byOf(id),
+    byOf,
+    watched: (work) => {
+      const asked = new Set<string>();
+      const result = work(openRulebook(sent, (id) => asked.add(id)));
+      return { result, asked: [...asked].sort() };
+    },
+  };
+}
 
 const BookContext = createContext<Book | undefined>(undefined);
 

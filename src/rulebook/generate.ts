@@ -56,11 +56,16 @@ export function sentRules(data: RulebookData, named: (id: string) => boolean) {
     cautions.flatMap(({ says, do: act }) => placeholdersIn(`${says} ${act}`).map(({ rule }) => rule)),
   );
   const rules: Record<string, RuleForCalculation> = {};
-  for (const { id, title, symbol, value } of Object.values(data.rules)) {
+  for (const { id, title, symbol, value, by } of Object.values(data.rules)) {
     if (!named(id) && !inCautions.has(id)) continue;
     const bare =
       value.kind === 'exact' ? { kind: value.kind, number: value.number, unit: value.unit } : value;
-    rules[id] = { title, ...(symbol === undefined ? {} : { symbol }), value: bare as RuleValue };
+    rules[id] = {
+      title,
+      ...(symbol === undefined ? {} : { symbol }),
+      value: bare as RuleValue,
+      ...(by === undefined ? {} : { by }),
+    };
   }
   return {
     version: data.version,

@@ -16,12 +16,14 @@ export interface Rule {
   readonly applies_to: string;
   readonly safety?: string | undefined;
   readonly aliases?: readonly string[] | undefined;
+  /** Whose value it is, in a few words, where it is not the rulebook's own: an agency's, or one that follows from an agency's. */
+  readonly by?: string;
   readonly file: string;
   readonly line: number;
 }
 
 /** What a calculation needs of a rule: small enough to be sent to every phone. */
-export type RuleForCalculation = Pick<Rule, 'title' | 'symbol' | 'value'>;
+export type RuleForCalculation = Pick<Rule, 'title' | 'symbol' | 'value' | 'by'>;
 
 /** A caution of an agency's own, in its words. */
 export type CautionBeside = Pick<Caution, 'level' | 'says' | 'do'> & {

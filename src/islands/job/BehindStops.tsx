@@ -4,10 +4,11 @@ import type { CautionId } from '../../generated/rule-types.ts';
 import { heldBy } from '../../job/cautions.ts';
 import type { WorkedJob } from '../../job/planned.ts';
 import { settling } from '../../job/settling.ts';
-import { type FormatOptions, format } from '../../quantity/format.ts';
+import type { FormatOptions } from '../../quantity/format.ts';
 import type { Quantity } from '../../quantity/quantity.ts';
 import { type FindElsewhere, WayTo } from '../form/WayTo.tsx';
 import { Cautions } from '../results/Caution.tsx';
+import { FigureRow } from '../results/FigureRow.tsx';
 import { rules } from '../rules.ts';
 
 /** The open stops in a line, for the bar at the foot of a phone. */
@@ -35,12 +36,7 @@ function Outside({ plan }: { readonly plan: WorkedJob }): JSX.Element {
         <>
           <dl class="figures">
             {figures.map(([label, of, options]) =>
-              of ? (
-                <div key={label}>
-                  <dt>{label}</dt>
-                  <dd>{format(of, options)}</dd>
-                </div>
-              ) : null,
+              of ? <FigureRow key={label} label={label} of={of} options={options} /> : null,
             )}
           </dl>
           <p>

@@ -13,15 +13,15 @@ import { holesAreCut, saidOfCeiling, saidOfFill, saidOfHoles } from '../../job/s
 import { USUAL_WAY, wayTaken } from '../../job/way-taken.ts';
 import { ofWells } from '../../job/wells.ts';
 import { withinReach } from '../../job/within-reach.ts';
-import { type FormatOptions, format } from '../../quantity/format.ts';
+import { format } from '../../quantity/format.ts';
 import { minus, type Quantity } from '../../quantity/quantity.ts';
 import { unbroken } from '../../quantity/unbroken.ts';
 import { rulesBehind } from '../../quantity/working.ts';
 import { sheetPage, withJob } from '../job/JobNav.tsx';
 import type { SheetViewProps } from '../job/JobSheet.tsx';
-import { rulePage } from '../links.ts';
 import { columnsOf } from '../results/AnswerView.tsx';
 import { Cautions } from '../results/Caution.tsx';
+import { FigureRow } from '../results/FigureRow.tsx';
 import { Fold } from '../results/Fold.tsx';
 import { Later } from '../results/Later.tsx';
 import { Remarks } from '../results/Remarks.tsx';
@@ -282,29 +282,6 @@ const EveryRule = ({ plan, plan: { resistance } }: OfPlan): JSX.Element => (
 );
 
 const optional = (q: Quantity | undefined): Quantity[] => (q ? [q] : []);
-
-const FigureRow = ({
-  label,
-  of,
-  options = {},
-}: {
-  readonly label: string;
-  readonly of: Quantity;
-  readonly options?: FormatOptions;
-}): JSX.Element => (
-  <div>
-    <dt>{label}</dt>
-    <dd>
-      {of.origin.from === 'rule' ? (
-        <a class="rule alone" href={rulePage(of.origin.rule)}>
-          {format(of, options)}
-        </a>
-      ) : (
-        format(of, options)
-      )}
-    </dd>
-  </div>
-);
 
 /** The rules that some figures rest on, each a link to its page. */
 const RuleList = ({ of }: { readonly of: readonly Quantity[] }): JSX.Element => (

@@ -6,8 +6,9 @@ import { unbroken } from '../../quantity/unbroken.ts';
 import { isComputed } from '../../quantity/working.ts';
 import { useBook } from '../book.ts';
 import type { DrawnAnswer } from '../calculator/drawn.ts';
-import { cautionPage, rulePage } from '../links.ts';
+import { cautionPage } from '../links.ts';
 import { Cautions } from './Caution.tsx';
+import { FigureText } from './FigureText.tsx';
 import { Fold } from './Fold.tsx';
 import { Remarks } from './Remarks.tsx';
 import { RowWorkings } from './RowWorkings.tsx';
@@ -32,16 +33,6 @@ export function inALine({ figures }: Answer): string {
   return first ? `${first.label}: ${shown(first)}` : '';
 }
 
-/** A figure that is a rule's own value leads to the rule. */
-const FigureText = (figure: Figure): JSX.Element | string =>
-  typeof figure.value !== 'string' && figure.value.origin.from === 'rule' ? (
-    <a class="rule alone" href={rulePage(figure.value.origin.rule)}>
-      {shown(figure)}
-    </a>
-  ) : (
-    shown(figure)
-  );
-
 /** A table of more columns than these may have to scroll in its own box, by keys too. */
 const MOST_IN_SIGHT = 5;
 
@@ -58,7 +49,7 @@ export function TableView({ title, columns, rows, format: options }: AnswerTable
     return 'caution' in value ? (
       <a href={cautionPage(value.caution)}>{cautions[value.caution]?.from}</a>
     ) : (
-      <FigureText label="" value={value} {...(options?.[column] ? { format: options[column] } : {})} />
+      <FigureText of={value} text={unbroken(format(value, options?.[column]))} />
     );
   };
   return (
@@ -126,7 +117,11 @@ export function AnswerView({
           <div key={name}>
             <dt>{figure.label}</dt>
             <dd>
-              <FigureText {...figure} />
+              {typeof figure.value === 'string' ? (
+                figure.value
+              ) : (
+                <FigureText of={figure.value} text={shown(figure)} />
+              )}
             </dd>
           </div>
         ))}

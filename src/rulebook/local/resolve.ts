@@ -94,6 +94,8 @@ export function resolveLocal(base: RulebookData, layers: readonly Layer[], conte
   const rules: Record<string, Rule> = { ...settled.data.rules };
   for (const [id, { change }] of Object.entries(deciding))
     rules[id] = { ...(rules[id] as Rule), source: change.source };
+  for (const [id, by] of Object.entries(whoseValues(base, deciding, settled.recomputed, ordered)))
+    rules[id] = { ...(rules[id] as Rule), by };
   const agencies = ordered.map(({ agency, logo }) => ({ ...agency.entry, picture: logo }));
   const from = <T extends object>(list: readonly Entry<T>[], { agency }: WithAgency) =>
     list.map(({ id, entry }) => ({ ...entry, id: `${agency.id}.${id}`, agency: agency.id }));
@@ -120,6 +122,24 @@ export function resolveLocal(base: RulebookData, layers: readonly Layer[], conte
     },
     problems,
   };
+}
+
+/** Whose each value is that is not the rulebook's own: the agency by its short name, or, of one that was worked out again, what it follows from. */
+function whoseValues(
+  base: RulebookData,
+  deciding: Readonly<Record<string, Setting>>,
+  recomputed: readonly string[],
+  layers: readonly WithAgency[],
+): Record<string, string> {
+  const shortOf = new Map(layers.map(({ agency: { id, entry } }) => [id, entry.short]));
+  const set = Object.entries(deciding)
+    .filter(([, { change }]) => change.kind !== 'same')
+    .map(([id, { change }]) => [id, shortOf.get(change.agency) ?? change.agency] as const);
+  const follows = recomputed.map((id) => {
+    const names = set.filter(([changed]) => restingOn(base, changed).has(id)).map(([, name]) => name);
+    return [id, `follows from ${[...new Set(names)].join(' and ')}`] as const;
+  });
+  return Object.fromEntries([...set, ...follows]);
 }
 
 /** What stands wherever a version does. @example stamp('2026.1', [{ short: 'Harrow Valley', version: '2026-10-01' }]) // => '2026.1 + Harrow Valley 2026-10-01' */

@@ -4,6 +4,7 @@ import { patchKit } from '../../../src/calc/patch/kit.ts';
 import { patchLayers } from '../../../src/calc/patch/layers.ts';
 import { format } from '../../../src/quantity/format.ts';
 import { valueChange } from '../../../src/rulebook/changes/judge.ts';
+import { sentRules } from '../../../src/rulebook/generate.ts';
 import { readLayer } from '../../../src/rulebook/local/read.ts';
 import { resolveLocal } from '../../../src/rulebook/local/resolve.ts';
 import { formatProblem } from '../../../src/rulebook/problem.ts';
@@ -396,6 +397,18 @@ describe('what follows from a local value', () => {
     ['may be anything, if it is not for safety', undefined, 5, []],
   ])('%s', (_, safety, number, expected) => {
     expect(checks(withRule('patch.layers.metal-side', { safety }), hole(number))).toEqual(expected);
+  });
+
+  test('each value says whose it is, and of one worked out again from whose it follows', () => {
+    const { data } = resolved({ 'values.yaml': hole(7) });
+    expect(data.rules[HOLE]?.by).toBe('Valley');
+    expect(data.rules['patch.layers.metal-side']?.by).toBe('follows from Valley');
+    expect(data.rules[FLUE]?.by).toBeUndefined();
+    expect(sentRules(data, () => true).rules[HOLE]?.by).toBe('Valley');
+  });
+
+  test('a value said again as the rulebook has it stays the rulebook’s', () => {
+    expect(resolved({ 'values.yaml': hole(6) }).data.rules[HOLE]?.by).toBeUndefined();
   });
 
   test('what was worked out by hand from it has to be set too', () => {

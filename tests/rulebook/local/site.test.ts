@@ -170,6 +170,16 @@ describe('the site with an agency’s folder, whose notes hold a script', () => 
     expect(which('follows from a local change')).toContain('patch.layers.metal-side');
   });
 
+  // Harrow Valley laps a patch by 3 in: 6 + 2 x 3 = 12 in of metal for the hole of 6 in, where the rulebook has 10 in.
+  test.each([
+    ['calculators/patch-layers', 'Overlap of a patch layer 3 in, Harrow Valley; in the rulebook 2 in'],
+    ['cards/patching', 'Side of the metal patch: 12 in, follows from Harrow Valley; in the rulebook 10 in'],
+    ['rules', 'at least 3 in, Harrow Valley; in the rulebook at least 2 in'],
+    ['calculators/patch-layers', 'Overlap of a patch layer, Harrow Valley'],
+  ])('%s tells whose value it is, and the rulebook’s', (page, told) => {
+    expect(words(html(page))).toContain(told);
+  });
+
   test('exports and what goes to the browser carry the edition', () => {
     expect(JSON.parse(copy.read('dist/data/rulebook.json')).version).toBe(EDITION);
     expect(JSON.parse(copy.read('dist/data/local.json'))).toMatchObject({ version: EDITION });
