@@ -57,12 +57,12 @@ export const baseHeadline = (rule: string): string => {
   return found ? valueHeadline(found.value) : '';
 };
 
-/** Whose a value is that is not the rulebook's own, and the rulebook's beside it; nothing where the two are one. */
-export function besideBase(rule: string): string {
+/** Whose a value is that is not the rulebook's own, and the rulebook's, each to stand behind what it belongs to; nothing where the two are one. */
+export function besideBase(rule: string): readonly [by: string, base: string] {
   const found = rulebook.rules[rule];
-  if (found?.by === undefined) return '';
+  if (found?.by === undefined) return ['', ''];
   const [here, there] = [valueHeadline(found.value), baseHeadline(rule)];
-  return `, ${found.by}; in the rulebook ${here === there ? 'with other numbers' : there}`;
+  return [`, ${found.by}`, `. In the rulebook: ${here === there ? 'other numbers' : there}`];
 }
 
 /** Where something local comes from, in a line. */
