@@ -82,6 +82,8 @@ function explainIssue(issue: Issue, raw: unknown, file: YamlFile, base: readonly
 }
 
 function keyMeant(key: string, known: readonly string[]): string {
+  // In braces a comma ends a field, so what stands behind a decimal comma reads as a key.
+  if (/^\d+$/.test(key)) return 'a point in a number, as in 2.5: a comma begins the next field';
   const guess = nearest(key, known);
   return guess ? `a key of the schema; did you mean "${guess}"?` : `one of ${known.join(', ')}`;
 }

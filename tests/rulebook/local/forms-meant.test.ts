@@ -33,6 +33,13 @@ describe('a field in the wrong form is told with the form that it has', () => {
       'a number by itself, without a unit and without quotes',
     ],
     [
+      'a number with a decimal comma',
+      'values.yaml',
+      `${VALUE.replace('3,', '3,5,')}  source: { kind: practice }\n`,
+      'the unknown key "5"',
+      'a point in a number, as in 2.5: a comma begins the next field',
+    ],
+    [
       'a value without its unit',
       'values.yaml',
       `${VALUE.replace(', unit: in', '')}  source: { kind: practice }\n`,
