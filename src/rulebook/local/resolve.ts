@@ -94,7 +94,7 @@ export function resolveLocal(base: RulebookData, layers: readonly Layer[], conte
   const rules: Record<string, Rule> = { ...settled.data.rules };
   for (const [id, { change }] of Object.entries(deciding))
     rules[id] = { ...(rules[id] as Rule), source: change.source };
-  for (const [id, by] of Object.entries(whoseValues(base, deciding, settled.recomputed, ordered)))
+  for (const [id, by] of Object.entries(whoseValues(base, values, bySetting, settled.recomputed, ordered)))
     rules[id] = { ...(rules[id] as Rule), by };
   const agencies = ordered.map(({ agency, logo }) => ({ ...agency.entry, picture: logo }));
   const from = <T extends object>(list: readonly Entry<T>[], { agency }: WithAgency) =>
@@ -127,14 +127,19 @@ export function resolveLocal(base: RulebookData, layers: readonly Layer[], conte
 /** Whose each value is that is not the rulebook's own: the agency by its short name, or, of one that was worked out again, what it follows from. */
 function whoseValues(
   base: RulebookData,
-  deciding: Readonly<Record<string, Setting>>,
+  values: Readonly<Record<string, RuleValue>>,
+  bySetting: ReadonlyMap<string, readonly Setting[]>,
   recomputed: readonly string[],
   layers: readonly WithAgency[],
 ): Record<string, string> {
   const shortOf = new Map(layers.map(({ agency: { id, entry } }) => [id, entry.short]));
-  const set = Object.entries(deciding)
-    .filter(([, { change }]) => change.kind !== 'same')
-    .map(([id, { change }]) => [id, shortOf.get(change.agency) ?? change.agency] as const);
+  const set = Object.entries(values).map(([id, value]) => {
+    const changed = (bySetting.get(id) ?? []).filter(({ change }) => change.kind !== 'same');
+    const alone = changed.filter(({ change }) => valueChange(change.value, value, undefined) === undefined);
+    // Where no one folder has it, each gave a part: an end of a range, a cell of a table.
+    const names = (alone.length > 0 ? alone : changed).map(({ change: { agency } }) => shortOf.get(agency));
+    return [id, names.join(' and ')] as const;
+  });
   const follows = recomputed.map((id) => {
     const names = set.filter(([changed]) => restingOn(base, changed).has(id)).map(([, name]) => name);
     return [id, `follows from ${[...new Set(names)].join(' and ')}`] as const;

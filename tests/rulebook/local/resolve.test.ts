@@ -306,6 +306,23 @@ describe('several folders', () => {
     ]);
   });
 
+  test.each([
+    ['the one that has the strictest', '{ kind: between, low: 41, high: 43, unit: in }', 'Two'],
+    ['both, where each gives an end', '{ kind: between, low: 39, high: 42, unit: in }', 'One and Two'],
+  ])('a value of two folders is that of %s', (_, second, by) => {
+    const named = (id: string, short: string, value: string) =>
+      inLayer(
+        {
+          'agency.yaml': agency(id).replace('short: Valley', `short: ${short}`),
+          'values.yaml': setting(GUARDRAIL, value),
+        },
+        readLayer,
+      );
+    const one = named('one', 'One', '{ kind: between, low: 40, high: 45, unit: in }');
+    const { data } = resolveLocal(base, [one, named('two', 'Two', second)], context);
+    expect(data.rules[GUARDRAIL]?.by).toBe(by);
+  });
+
   /** By hand: 3 in is 7.62 cm; 9 cm is more, 7 cm less. */
   test.each([
     ['the strictest alone', ['{ kind: at-least, number: 9, unit: cm }'], 'at least 9 cm (3 9/16 in)'],
