@@ -4,7 +4,18 @@ import { formatNumber } from '../quantity/format.ts';
 import type { Rulebook } from '../rulebook/rulebook.ts';
 import { leader } from './leader.ts';
 import { line, type Point, path, text } from './lines.ts';
-import { type Box, best, boxAbout, boxOf, costOf, grown, NEVER, type Spot, type Taken } from './room.ts';
+import {
+  type Box,
+  best,
+  boxAbout,
+  boxOf,
+  costOf,
+  grown,
+  inReach,
+  NEVER,
+  type Spot,
+  type Taken,
+} from './room.ts';
 import { placesAcross, type SectionSheet } from './section-sheet.ts';
 import type { Drawing } from './svg.ts';
 
@@ -31,7 +42,10 @@ function labelShapes(words: string, to: Point, taken: readonly Taken[], room: Bo
       })),
     ),
   ) as [LabelSpot, ...LabelSpot[]];
-  const spot = best(spots, (each) => each.cost + costOf(boxAbout(words, each, LABEL), taken, room));
+  const near = inReach(taken, words, spots, LABEL);
+  const spot = best(spots, (each, least) =>
+    each.cost >= least ? least : each.cost + costOf(boxAbout(words, each, LABEL), near, room),
+  );
   return {
     shapes: leader(words, spot.at, to, { from: spot.from, size: LABEL }),
     box: boxAbout(words, spot, LABEL),

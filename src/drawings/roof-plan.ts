@@ -56,13 +56,9 @@ export function roofPlan(plan: WorkedJob, rules: Rulebook, orientation: Orientat
   });
   const told = belowPeakTold(holes, belowPeak, view, sizes.membrane, [...solid, ...standing], room);
   solid.push(...told.boxes.map(covering));
+  const onLines = lines.flatMap(({ taken }) => taken);
   const bags = holes.map((each) => {
-    const drawn = bagsShape(
-      each,
-      view,
-      [...solid, ...standing, ...lines.flatMap(({ taken }) => taken)],
-      room,
-    );
+    const drawn = bagsShape(each, view, [...solid, ...standing, ...onLines], room);
     solid.push(covering(drawn.box));
     return drawn;
   });
@@ -78,12 +74,7 @@ export function roofPlan(plan: WorkedJob, rules: Rulebook, orientation: Orientat
   const names = thingNames(
     things,
     view,
-    [
-      ...solid,
-      ...lines.flatMap(({ taken }) => taken),
-      ...wordsTaken(around),
-      ...linesTaken(around, ON.centre),
-    ],
+    [...solid, ...onLines, ...wordsTaken(around), ...linesTaken(around, ON.centre)],
     room,
   );
 

@@ -2,7 +2,18 @@ import type { WorkedJob } from '../job/planned.ts';
 import { inches } from '../quantity/quantity.ts';
 import { circle, line, type Point, square, text } from './lines.ts';
 import type { RoofView } from './roof-view.ts';
-import { type Box, best, boxAbout, boxOf, costOf, grown, NEVER, type Spot, type Taken } from './room.ts';
+import {
+  type Box,
+  best,
+  boxAbout,
+  boxOf,
+  costOf,
+  grown,
+  inReach,
+  NEVER,
+  type Spot,
+  type Taken,
+} from './room.ts';
 import type { Shape } from './svg.ts';
 
 /** What comes through a roof, as it is drawn. */
@@ -97,6 +108,9 @@ function nearSpots(thing: RoofThing, words: string, upright: boolean): [NameSpot
   ];
 }
 
+/** What a place with a leader costs at the least: none is looked for where a better one is found without. */
+const FAR_OFF = 6;
+
 /** Farther off with a leader: on the roof, else beyond the edge that the roof's sides have free. */
 function farSpots(thing: RoofThing, { at, back, front, upright }: RoofView): NameSpot[] {
   const [x, y] = thing.centre;
@@ -107,7 +121,7 @@ function farSpots(thing: RoofThing, { at, back, front, upright }: RoofView): Nam
         return {
           at: [from[0] + side * 3, from[1] + FOOT],
           anchor: side > 0 ? 'start' : 'end',
-          cost: 6 + far / 20,
+          cost: FAR_OFF + far / 20,
           leader: leaderTo(from, thing),
         };
       }),
@@ -156,28 +170,38 @@ export function thingNames(
   room: Box,
 ): Shape[] {
   const sheet: Box = { left: 0, top: 0, right: view.sheet.width, bottom: view.sheet.height };
+  const standing = things.map((thing): Taken => ({ box: takenBy(thing), cost: NEVER }));
   const named: Taken[] = [];
-  return things.flatMap((thing): Shape[] => {
-    const others = things.flatMap((other) => (other === thing ? [] : [{ box: takenBy(other), cost: NEVER }]));
-    const all = [...taken, ...others, ...named];
+  return things.flatMap((thing, place): Shape[] => {
     const mistaken = (box: Box): boolean =>
       things.some(
         (other) =>
           other !== thing &&
           farFrom(box, other.centre) - reachOf(other) <= farFrom(box, thing.centre) - reachOf(thing) + GAP,
       );
-    const allAndItself = [...all, { box: takenBy(thing), cost: NEVER }];
-    const cost = (spot: NameSpot, least: number): number => {
-      const own = spot.cost ?? 0;
-      if (own >= least) return own;
-      const box = boxAbout(thing.what, spot, NAME);
-      const covers = own + costOf(box, allAndItself, spot.outside ? sheet : room);
-      if (covers >= least) return covers;
-      return spot.leader
-        ? along(spot.leader).reduce((sum, part) => sum + costOf(part, all, sheet), covers)
-        : covers + (mistaken(box) ? MISTAKEN : 0);
+    const all = [...taken, ...standing.filter((_, other) => other !== place), ...named];
+    const costAmong = (spots: readonly [NameSpot, ...NameSpot[]]) => {
+      const others = inReach(all, thing.what, spots, NAME);
+      const othersAndItself = [...others, ...standing.slice(place, place + 1)];
+      return (spot: NameSpot, least: number): number => {
+        const own = spot.cost ?? 0;
+        if (own >= least) return own;
+        const box = boxAbout(thing.what, spot, NAME);
+        const covers = own + costOf(box, othersAndItself, spot.outside ? sheet : room);
+        if (covers >= least) return covers;
+        return spot.leader
+          ? along(spot.leader).reduce((sum, part) => sum + costOf(part, others, sheet), covers)
+          : covers + (mistaken(box) ? MISTAKEN : 0);
+      };
     };
-    const spot = best([...nearSpots(thing, thing.what, view.upright), ...farSpots(thing, view)], cost);
+    const near = nearSpots(thing, thing.what, view.upright);
+    const costNear = costAmong(near);
+    const beside = best(near, costNear);
+    const farther = (): NameSpot => {
+      const spots = [beside, ...farSpots(thing, view)] as const;
+      return best(spots, costAmong(spots));
+    };
+    const spot = costNear(beside, NEVER) <= FAR_OFF ? beside : farther();
     named.push({ box: grown(boxAbout(thing.what, spot, NAME), 2), cost: NEVER });
     return [
       ...(spot.leader ? [line('thin', ...spot.leader)] : []),

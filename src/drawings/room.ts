@@ -101,6 +101,26 @@ export const boxOf = ([ax, ay]: Point, [bx, by]: Point): Box => ({
   bottom: Math.max(ay, by),
 });
 
+/** What of all that is taken can words meet at any of some spots? A search for the best of these need not look at the rest. */
+export function inReach(
+  taken: readonly Taken[],
+  words: string,
+  spots: readonly [Spot, ...Spot[]],
+  size: number,
+  face: keyof typeof WIDE = 'light',
+): Taken[] {
+  let [[left, top], [right, bottom]] = [spots[0].at, spots[0].at];
+  for (const { at } of spots) {
+    [left, right] = [Math.min(left, at[0]), Math.max(right, at[0])];
+    [top, bottom] = [Math.min(top, at[1]), Math.max(bottom, at[1])];
+  }
+  const part = grown(
+    { left, right, top, bottom },
+    boxAbout(words, { at: [0, 0], anchor: 'start' }, size, face).right + size,
+  );
+  return taken.filter(({ box }) => meet(box, part));
+}
+
 /** How bad is it to cover this box? Beyond the room it is as bad as on a thing. A plain loop: a roof asks it ten thousand times at each key. */
 export function costOf({ left, right, top, bottom }: Box, taken: readonly Taken[], room: Box): number {
   let sum = left < room.left || right > room.right || top < room.top || bottom > room.bottom ? NEVER : 0;
