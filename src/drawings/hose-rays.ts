@@ -43,6 +43,22 @@ export function ringShapes({ rings, zone }: HoseMarks, at: At, perInch: number):
 const outward = ({ left, right }: HoseMarks['zone'], x: number, y: number): Point =>
   x > right - 1e-6 ? [1, 0] : x < 1e-6 - left ? [-1, 0] : [0, Math.sign(y)];
 
+/** Two leaders that cross are longer together than with their places changed for one another. Once no change shortens any two, none cross. */
+function uncrossed(feet: readonly Point[], places: readonly Point[]): Point[] {
+  const spots = [...places];
+  const swap = (): boolean =>
+    feet.some((a, i) =>
+      feet.some((b, j) => {
+        const [from, to] = [spots[i] ?? a, spots[j] ?? b];
+        if (apart(a, to) + apart(b, from) > apart(a, from) + apart(b, to) - 0.01) return false;
+        [spots[i], spots[j]] = [to, from];
+        return true;
+      }),
+    );
+  while (swap());
+  return spots;
+}
+
 /**
  * A line a push, a dot where the hose ends, and its number: beyond the edge of the zone, where there is room for it; of a push that stops
  * before a ring round its end, clear of all else. A number that stands away from its push has a leader.
@@ -60,12 +76,12 @@ export function rayShapes(
   const inClear = (spot: Point): boolean =>
     rings.every(({ x, y, radius }) => apart(spot, at(x, y)) > radius * perInch + CLEAR) &&
     ends.every((end) => TRIED.every((step) => apart(spot, between(hole, end, step / 79)) > CLEAR));
-  return marks.flatMap(({ ray, stopsAtRing, order }, place): Shape[] => {
+  const feet = marks.map(({ ray, stopsAtRing }, place): Point => {
     const end = ends[place] ?? hole;
     const edge = toEdge(zone, ray.minutes);
     const [ex, ey] = at(ray.x * edge, ray.y * edge);
     const [nx, ny] = outward(zone, ray.x * edge, ray.y * edge);
-    const foot = stopsAtRing ? end : ([ex, ey] as const);
+    const foot: Point = stopsAtRing ? end : [ex, ey];
     const spots: Point[] = stopsAtRing
       ? TRIED.map((place): Point => {
           const far = 24 + place / 2;
@@ -75,15 +91,20 @@ export function rayShapes(
           const by = (place % 2 === 0 ? 8.5 : -8.5) * Math.ceil(place / 2);
           return ROWS.map((out): Point => [ex + nx * out + ny * by, ey - ny * out + nx * by]);
         });
-    const spot =
+    taken.push(
       spots.find(
         (each) =>
           each[0] >= FROM &&
           each[0] <= width - 10 &&
           taken.every((other) => apart(each, other) >= APART) &&
           (!stopsAtRing || inClear(each)),
-      ) ?? foot;
-    taken.push(spot);
+      ) ?? foot,
+    );
+    return foot;
+  });
+  const spots = uncrossed(feet, taken);
+  return marks.flatMap(({ order }, place): Shape[] => {
+    const [end, foot, spot] = [ends, feet, spots].map((each) => each[place] ?? hole) as [Point, Point, Point];
     const far = apart(spot, foot);
     return [
       line('thin', hole, end),

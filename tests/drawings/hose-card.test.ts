@@ -15,6 +15,7 @@ import {
   isThick,
   numberAt,
   overlap,
+  type Point,
   scaleBarOf,
   shapesOf,
 } from './measure.ts';
@@ -106,6 +107,60 @@ function raysOf(root: Element): { readonly from: readonly [number, number]; read
     return [{ from: [x1, y1] as const, length: Math.hypot(x2 - x1, y2 - y1) }];
   });
 }
+
+type Line = readonly [from: Point, to: Point];
+
+/** The leaders of the numbers: a line each, after the dot at the end of a push and before its number. */
+function leadersOf(root: Element): { readonly number: string; readonly line: Line }[] {
+  const shapes = shapesOf(root);
+  return shapes.flatMap((line, place) => {
+    const [dot, words] = [shapes[place - 1], shapes[place + 1]];
+    if (line.name !== 'line' || dot?.attributes.r !== '2.4' || words?.name !== 'text') return [];
+    const at = (x: string, y: string): Point => [numberAt(line, x), numberAt(line, y)];
+    return [{ number: wordsOf(words), line: [at('x1', 'y1'), at('x2', 'y2')] }];
+  });
+}
+
+/** On which side of a line does a place lie? */
+const sideOf = ([[ax, ay], [bx, by]]: Line, [x, y]: Point): number =>
+  Math.sign((bx - ax) * (y - ay) - (by - ay) * (x - ax));
+/** Two lines cross where the ends of each lie on two sides of the other. */
+const cross = (one: Line, other: Line): boolean =>
+  [
+    [one, other],
+    [other, one],
+  ].every(([a, b]) => a && b && sideOf(a, b[0]) * sideOf(a, b[1]) < 0);
+
+/** Zones of every length that a roof has, the opening in the middle and towards an end, with a flue beside it and without. */
+const zones = [4, 8, 14, 20, 30, 44, 66].flatMap((feet) =>
+  [0.5, 0.3, 0.1].flatMap((share) =>
+    (
+      [
+        ['8 ft', '4 ft'],
+        ['15 ft 6 in', '6 ft 5 in'],
+      ] as const
+    ).flatMap(([width, across]) =>
+      ['2 ft', '5 ft 4 in'].flatMap((reach) =>
+        [true, false].map((flue) => {
+          const along = Math.round(feet * 12 * share);
+          const flues = [{ along: `${along + 30} in`, at: '6 ft 8 in', across: '6 in' }];
+          return {
+            what: `${feet} ft by ${width}, opening at ${along} in, stream of ${reach}${flue ? ', a flue' : ''}`,
+            entries: {
+              along: `${along} in`,
+              from: '0 ft',
+              to: `${feet} ft`,
+              width,
+              across,
+              stream_reach: reach,
+              ...(flue ? { flues } : {}),
+            },
+          };
+        }),
+      ),
+    ),
+  ),
+);
 
 /** The scale, from the two eaves: drawn thick, as far apart as the cavity is wide. */
 function perInchOf(root: Element, found: HoseMarks): number {
@@ -206,6 +261,33 @@ describe('the card of an opening', () => {
         .map(Number)
         .sort((a, b) => a - b),
     ).toEqual(found.marks.map(({ order }) => order));
+  });
+
+  test.each(sizes)('%s: the leader of no number crosses that of another', (size) => {
+    const all = zones.flatMap(({ what, entries }) => {
+      const leaders = leadersOf(card(marked(entries), size));
+      return leaders.map(({ number, line }, place) => ({
+        what: `${what}: ${number}`,
+        crossed: leaders.slice(place + 1).filter((other) => cross(line, other.line)),
+      }));
+    });
+    // Where all numbers stood beside their pushes, this would hold of nothing.
+    expect(all.length).toBeGreaterThan(zones.length);
+    expect(
+      all.flatMap(({ what, crossed }) => crossed.map(({ number }) => `${what} crosses ${number}`)),
+    ).toEqual([]);
+  });
+
+  test('two lines cross where each parts the ends of the other', () => {
+    const level: Line = [
+      [0, 0],
+      [4, 0],
+    ];
+    const upright = (x: number): Line => [
+      [x, -1],
+      [x, 1],
+    ];
+    expect([upright(2), upright(5)].map((other) => cross(level, other))).toEqual([true, false]);
   });
 
   test.each(sizes)(
