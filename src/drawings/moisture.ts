@@ -15,8 +15,11 @@ type Sheet = (typeof sheets)[keyof typeof sheets];
 const ROW = 19;
 /** From the end of the key to the plot: the numbers of the layers, and their leaders. */
 const NUMBERS = 40;
-/** Two numbers of two digits stand legibly at this distance. */
-const APART = 15;
+/** What a digit of a number takes, and the room about a number. */
+const DIGIT = 6;
+const ABOUT = 3;
+/** Layers with their middles nearer than this share a leader: the eye would see two meet. */
+const MEET = 4;
 /** Room under the plot for its ticks and its name. */
 const FOOT = 52;
 const SAMPLE = 34;
@@ -141,26 +144,47 @@ function layerNumbers(
   top: number,
   sheet: Sheet,
 ): Shape[] {
-  const middles = faces.slice(1).map((heat, place) => (x(heat) + x(faces[place] ?? 0)) / 2);
-  return spread(middles, APART, sheet.left, sheet.left + sheet.drawn).flatMap((place, layer) => [
-    text([place, top - 22], String(layer + 1), { size: 12, bold: true }),
-    line('thin', [place, top - 18], [middles[layer] ?? place, top - 2]),
-  ]);
+  const numbers: { words: string; readonly first: string; readonly middle: number }[] = [];
+  faces.slice(1).forEach((heat, layer) => {
+    const middle = (x(heat) + x(faces[layer] ?? 0)) / 2;
+    const number = String(layer + 1);
+    const before = numbers.at(-1);
+    if (before && middle - before.middle < MEET) before.words = `${before.first}–${number}`;
+    else numbers.push({ words: number, first: number, middle });
+  });
+  const places = spread(
+    numbers.map(({ middle }) => middle),
+    numbers.map(({ words }) => Math.max(2, words.length) * DIGIT + ABOUT),
+    [sheet.left, sheet.left + sheet.drawn],
+  );
+  return numbers.flatMap(({ words, middle }, which) => {
+    const place = places[which] ?? middle;
+    return [
+      text([place, top - 22], words, { size: 12, bold: true }),
+      line('thin', [place, top - 18], [middle, top - 2]),
+    ];
+  });
 }
 
 /**
- * Moves places in rising order apart, each as little as need be, and keeps them between two ends if there is room.
- * @example spread([0, 1, 9], 2, 0, 10) // => [0, 2, 9]
+ * Moves places in rising order apart, each with its width, as little as need be, and keeps them between two ends if there is room.
+ * @example spread([0, 1, 9], [2, 2, 2], [0, 10]) // => [0, 2, 9]
  */
-export function spread(wanted: readonly number[], apart: number, from: number, to: number): number[] {
-  const gap = Math.min(apart, wanted.length > 1 ? (to - from) / (wanted.length - 1) : apart);
+export function spread(
+  wanted: readonly number[],
+  widths: readonly number[],
+  [from, to]: readonly [from: number, to: number],
+): number[] {
+  const gaps = wanted.map((_, place) => ((widths[place - 1] ?? 0) + (widths[place] ?? 0)) / 2);
+  gaps[0] = 0;
+  const share = Math.min(1, (to - from) / (gaps.reduce((sum, gap) => sum + gap, 0) || 1));
   const moved: number[] = [];
-  for (const each of wanted)
-    moved.push(Math.max(each, moved.length === 0 ? from : (moved.at(-1) ?? from) + gap));
+  for (const [place, each] of wanted.entries())
+    moved.push(Math.max(each, (moved[place - 1] ?? from) + (gaps[place] ?? 0) * share));
   let limit = to;
   for (let place = moved.length - 1; place >= 0; place--) {
     moved[place] = Math.min(moved[place] ?? limit, limit);
-    limit = (moved[place] ?? limit) - gap;
+    limit = (moved[place] ?? limit) - (gaps[place] ?? 0) * share;
   }
   return moved;
 }

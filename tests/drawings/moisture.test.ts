@@ -81,6 +81,36 @@ describe('temperature against dew point', () => {
       }
   });
 
+  test.each(each)(
+    '$what, $size: every layer is numbered once, and no two leaders meet',
+    ({ entries, size }) => {
+      const screen = screened(entries);
+      const shapes = shapesOf(sheet(screen, size));
+      const numbers = shapes.flatMap((words, place) => {
+        const [leader] = shapes.slice(place + 1);
+        const isNumber = words.name === 'text' && /^\d+(–\d+)?$/.test(wordsOf(words));
+        return isNumber && words.attributes['font-weight'] && leader?.name === 'line'
+          ? [{ words: wordsOf(words), from: numberAt(leader, 'x1'), to: numberAt(leader, 'x2') }]
+          : [];
+      });
+      const told = numbers.flatMap(({ words }) => {
+        const [first = 0, last = first] = words.split('–').map(Number);
+        return Array.from({ length: last - first + 1 }, (_, more) => first + more);
+      });
+      expect(told).toEqual(screen.layers.map((_, layer) => layer + 1));
+      for (const [place, { from, to }] of numbers.slice(1).entries()) {
+        // A line is 0.7 wide: so far apart two are seen as two.
+        expect(from - (numbers[place]?.from ?? 0)).toBeGreaterThan(3);
+        expect(to - (numbers[place]?.to ?? 0)).toBeGreaterThan(3);
+      }
+    },
+  );
+
+  test('numbers stand as far apart as they are wide', () => {
+    // By hand: half of 4 and half of 10 are 7; half of 10 and half of 2 are 6.
+    expect(spread([5, 5, 5], [4, 10, 2], [0, 100])).toEqual([5, 12, 18]);
+  });
+
   test.each(sizes)('%s: faces stand as far apart as the R between them', (size) => {
     const screen = screened(moisture.example);
     const faces = shapesOf(sheet(screen, size)).filter(
@@ -126,7 +156,11 @@ describe('temperature against dew point', () => {
     fc.assert(
       fc.property(fc.array(fc.double({ min: 0, max: 300, noNaN: true }), { maxLength: 21 }), (any) => {
         const wanted = any.sort((a, b) => a - b);
-        const moved = spread(wanted, 15, 0, 300);
+        const moved = spread(
+          wanted,
+          wanted.map(() => 15),
+          [0, 300],
+        );
         expect(moved).toHaveLength(wanted.length);
         for (const [place, here] of moved.entries()) {
           expect(here).toBeGreaterThanOrEqual(-1e-9);
