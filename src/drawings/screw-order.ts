@@ -19,8 +19,12 @@ const MARK = 9;
 const OVER = 18;
 /** From the edge of the metal out to the middle of a number. */
 const OUT = 13;
-/** Two numbers of two digits, a size of 12, stand legibly at this distance or more. */
-const ROOM = 21;
+/** From the screws of a side to the numbers of a run that ends there, past the arrow. */
+const BESIDE = { wide: 34, narrow: 20 } as const;
+/** A circle of the hole smaller than this would run through words at its middle. */
+const WORDS_IN = 50;
+/** Two numbers, a size of 12, stand legibly at this distance or more: of two digits, of three. */
+const ROOM = [21, 28] as const;
 
 /**
  * The square of metal with its screws numbered in driving order. Where they stand too close to be numbered each, the middles, and of each
@@ -36,10 +40,12 @@ export function screwOrderDrawing(layers: PatchLayers, size: keyof typeof sheets
   const inset = inches(layers.inset);
   const spacing = inches(layers.spacing);
   const { screws, runs } = layers.map;
-  const step = Math.max(1, Math.ceil(ROOM / (spacing * perInch)));
+  const step = Math.max(1, Math.ceil(ROOM[screws.length > 99 ? 1 : 0] / (spacing * perInch)));
   const numbered = screws.filter((each) => isNumbered(each, runs, step, spacing));
   const under = sheet.top + sheet.drawn;
   const overNumber = (x: number): Point => [at(x, 0)[0], sheet.top - OVER];
+  const radius = (inches(layers.diameter) / 2) * perInch;
+  const around = radius < WORDS_IN ? Math.max(MARK, radius) : MARK;
   const firstTop = screws.find(({ on, fromMiddle }) => on === 'top' && fromMiddle > 0 && fromMiddle < half);
   return {
     width: sheet.width,
@@ -49,7 +55,7 @@ export function screwOrderDrawing(layers: PatchLayers, size: keyof typeof sheets
     shapes: [
       square('outline', middle, sheet.drawn),
       square('hidden', middle, (side - 2 * inset) * perInch),
-      circle('hidden', middle, (inches(layers.diameter) / 2) * perInch),
+      circle('hidden', middle, radius),
       line('thin', [middle[0] - MARK, middle[1]], [middle[0] + MARK, middle[1]]),
       line('thin', [middle[0], middle[1] - MARK], [middle[0], middle[1] + MARK]),
       ...screws.map(({ x, y, fromMiddle }) => dot(at(x, y), fromMiddle === 0 ? DOT * 1.7 : DOT)),
@@ -59,8 +65,8 @@ export function screwOrderDrawing(layers: PatchLayers, size: keyof typeof sheets
         return text([cx, cy + 4.5], String(each.number), { size: 12, bold: each.fromMiddle === 0 });
       }),
       ...runs.flatMap((run) => runShapes(run, at, half - inset, size)),
-      text([middle[0], middle[1] - 14], 'the middles', { size: 13 }),
-      text([middle[0], middle[1] + 26], 'first', { size: 13 }),
+      text([middle[0], middle[1] - around - 5], 'the middles', { size: 13 }),
+      text([middle[0], middle[1] + around + 17], 'first', { size: 13 }),
       text([middle[0], 15], 'top: towards the peak', { size: 13 }),
       ...dimension(at(-half, -half), at(half, -half), 42, cutSize(layers.metal), 13, layers.metal),
       ...(firstTop
@@ -109,7 +115,7 @@ function runShapes(
   const right = corner.endsWith('right') ? 1 : -1;
   const up = corner.startsWith('top') ? 1 : -1;
   const from = at(right * lineHalf * 0.7, up * lineHalf * 0.7);
-  const to = at(right * lineHalf * 0.9, up * lineHalf * 0.9);
+  const to = at(right * lineHalf * 0.93, up * lineHalf * 0.93);
   const barb = size === 'wide' ? 9 : 7;
   return [
     line('thin', from, to),
@@ -118,12 +124,11 @@ function runShapes(
       to,
       [to[0] - right * barb * 0.2, to[1] + up * barb],
     ]),
+    // Along the edge, since the circle of a large hole leaves no room but there.
     text(
-      [from[0] - right * 6, from[1] + (up > 0 ? 16 : -6)],
+      [at(right * lineHalf, 0)[0] - right * BESIDE[size], at(0, up * lineHalf)[1] + (up > 0 ? 15 : -5)],
       first === last ? String(first) : `${first} to ${last}`,
-      {
-        size: 13,
-      },
+      { anchor: right > 0 ? 'end' : 'start', size: 13 },
     ),
   ];
 }

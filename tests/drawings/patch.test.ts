@@ -11,7 +11,7 @@ import { theProject } from '../the-project.ts';
 const rules = openRulebook(theProject().data);
 const layersOf = (diameter: number) => patchLayers(quantity(diameter, 'in'), rules);
 const sizes = ['wide', 'narrow'] as const;
-const diameters = [1, 3, 6, 8.75, 12, 20, 30] as const;
+const diameters = [1, 3, 6, 8.75, 12, 14, 20, 30] as const;
 const each = sizes.flatMap((size) => diameters.map((diameter) => [size, diameter] as const));
 
 const ofTag = ({ shapes }: Drawing, tag: string): Shape[] => shapes.filter((one) => one.tag === tag);
@@ -104,6 +104,23 @@ describe('the screws in driving order', () => {
       expect(words).toEqual(expect.arrayContaining(['1', '2', '3', '4']));
     },
   );
+
+  test.each(each)('%s, over a hole of %d in: no words stand on its circle', (size, diameter) => {
+    const drawing = screwOrderDrawing(layersOf(diameter), size);
+    const hole = ofTag(drawing, 'circle').find(({ attributes }) => attributes['stroke-dasharray']);
+    if (!hole) throw new Error('found no dashed circle');
+    const [cx, cy, r] = [number(hole, 'cx'), number(hole, 'cy'), number(hole, 'r')];
+    const on = boxes(drawing).filter(({ left, right, top, bottom }) => {
+      const [nearest, farthest] = (
+        [
+          [Math.max(left - cx, cx - right, 0), Math.max(top - cy, cy - bottom, 0)],
+          [Math.max(right - cx, cx - left), Math.max(bottom - cy, cy - top)],
+        ] as const
+      ).map(([x, y]) => Math.hypot(x, y));
+      return (nearest ?? 0) < r && r < (farthest ?? 0);
+    });
+    expect(on.map(({ words }) => words)).toEqual([]);
+  });
 
   test('of the rulebook’s patch bear every number, on a phone too', () => {
     const words = boxes(screwOrderDrawing(layersOf(6), 'narrow')).map((one) => one.words);
