@@ -52,7 +52,7 @@ export function roofChain(
     const long = widthOf(words, SIZE);
     // Words at an end of the chain must not reach beyond the sheet, nor over the name of the starting end.
     const middle = Math.min(
-      Math.max(((from + to) / 2) * perInch, long / 2 - (upright ? 0 : CHAIN)),
+      Math.max(((from + to) / 2) * perInch, long / 2 - (upright || side > 0 ? 0 : CHAIN)),
       length * perInch + CHAIN - long / 2,
     );
     return { from, to, words, long, middle, fits: widthOf(words, SMALLEST) <= (to - from) * perInch - 4 };

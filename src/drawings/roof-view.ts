@@ -24,13 +24,16 @@ export interface RoofView {
   readonly foot: Point;
 }
 
-/** How long the roof is drawn, and the room left for dimensions, in drawing units. */
+/** How long the roof is drawn, and the room left for dimensions, in drawing units. Most roofs are drawn as long as leaves their words large on a screen. */
 const sheets = {
-  'across the sheet': { roof: 1000, start: 64, before: 66, end: 40, after: 84 },
+  'across the sheet': { roof: 744, start: 64, before: 66, end: 40, after: 84 },
   'down the sheet': { roof: 1180, start: 56, before: 66, end: 60, after: 78 },
 } as const;
 /** The dimensions of a second row of holes. */
 const SECOND_CHAIN = 32;
+/** A longer roof has more to tell along it, and is drawn longer: by so much an inch of it, up to so much in all. */
+const ROOM_AN_INCH = 0.85;
+const MOST_ALONG = 1000;
 /** A roof drawn wider than this on an upright sheet would leave its words too small for a phone. */
 const MOST_ACROSS = 260;
 /** An upright sheet narrower than this would be shown so large that its words run into one another. */
@@ -56,7 +59,7 @@ export function roofView(plan: WorkedJob, belowPeak: number, orientation: Orient
   const upright = orientation === 'down the sheet';
   const sheet = sheets[orientation];
   const perInch = Math.min(
-    sheet.roof / length,
+    (upright ? sheet.roof : Math.min(Math.max(sheet.roof, length * ROOM_AN_INCH), MOST_ALONG)) / length,
     upright ? MOST_ACROSS / (back + front) : Number.POSITIVE_INFINITY,
   );
   const after = sheet.after + (double && !upright ? SECOND_CHAIN : 0);

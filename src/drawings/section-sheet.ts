@@ -12,7 +12,7 @@ export interface SectionSheet {
   readonly half: boolean;
 }
 
-const WIDE = { width: 1096, left: 56, drawn: 984 };
+const WIDE = { width: 840, left: 56, drawn: 728 };
 const NARROW = { width: 340, left: 48, drawn: 210 };
 
 /** The sheet for wide screens and paper, or for a phone, where a section with two like sides is drawn half. */

@@ -255,7 +255,7 @@ describe('the example job, measured on the sheet', () => {
   /** By hand: 249 in2 of old insulation, and 1831.5353 in2 in all; the arc is drawn in sixty straight strokes. */
   test('the hatched areas are those worked by hand', () => {
     const root = sectionOf(plan, 'wide');
-    const perInch = 984 / 166;
+    const perInch = 728 / 166;
     const area = (hatch: string): number => {
       const found = shapesOf(root).find(
         ({ attributes }) => attributes.fill === `url(#section-wide-${hatch})`,

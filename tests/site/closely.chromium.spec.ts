@@ -1,3 +1,4 @@
+import { readFileSync } from 'node:fs';
 import { expect, type Page, test } from '@playwright/test';
 import { faultsIn } from './axe.ts';
 import {
@@ -6,6 +7,7 @@ import {
   hoverAndMotion,
   LEAST_TARGET,
   LEAST_TYPE,
+  LEAST_UNTOUCHED,
   smallTargets,
   smallWords,
 } from './hand/look.ts';
@@ -23,6 +25,9 @@ const [phone, desk] = [
   { width: 360, height: 740 },
   { width: 1280, height: 740 },
 ];
+
+/** A phone on its side. */
+const aside = { width: 844, height: 390 };
 
 /** The first of each kind unfolded, or all of them: a long job has hundreds that are made alike. */
 const unfold = (page: Page, which: 'all' | 'one of each kind'): Promise<void> =>
@@ -90,3 +95,26 @@ for (const path of pages) {
     });
   });
 }
+
+/** Field cards are paper: `cards.chromium.spec.ts` measures their type in points. */
+const drawn = everyPage.filter(
+  (path) =>
+    !path.startsWith('/cards/') && readFileSync(`dist${path}index.html`, 'utf8').includes('class="drawing'),
+);
+
+test('words of drawings can be read where nothing is made larger, in every size of screen', async ({
+  page,
+}) => {
+  // Two dozen pages, each in three sizes.
+  test.slow();
+  expect(drawn).toContain('/plan/');
+  for (const path of drawn) {
+    await page.goto(path);
+    const wrong: Record<string, string[]> = {};
+    for (const size of [phone, aside, desk]) {
+      await page.setViewportSize(size);
+      wrong[`${path}, ${size.width} px`] = await page.evaluate(smallWords, LEAST_UNTOUCHED);
+    }
+    expect(some(wrong)).toEqual([]);
+  }
+});

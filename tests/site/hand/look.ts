@@ -5,8 +5,9 @@
 
 /** The least that a finger in a glove hits, in CSS px: on pages to read, and where figures are entered and bags counted. */
 export const LEAST_TARGET = { page: 48, bench: 56 } as const;
-/** The smallest type on the screen, in CSS px; of words in a drawing. */
+/** The smallest type on the screen, in CSS px; of words in a drawing that was made larger, and before it is. */
 export const LEAST_TYPE = { words: 18, drawing: 12 } as const;
+export const LEAST_UNTOUCHED = { words: 0, drawing: 11 } as const;
 
 /**
  * Which targets are too small for a finger? Excepted as WCAG 2.5.8 does: a link in a sentence, whose size the line sets, and a word in
@@ -55,7 +56,7 @@ export function smallTargets({ page, bench }: typeof LEAST_TARGET): string[] {
 }
 
 /** Which words on the screen are too small? A drawing made to the paper's size (a card, a template) is excepted. */
-export function smallWords({ words, drawing }: typeof LEAST_TYPE): string[] {
+export function smallWords({ words, drawing }: Readonly<Record<keyof typeof LEAST_TYPE, number>>): string[] {
   const found = new Map<string, string>();
   const walker = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
   for (let node = walker.nextNode(); node; node = walker.nextNode()) {
@@ -64,9 +65,10 @@ export function smallWords({ words, drawing }: typeof LEAST_TYPE): string[] {
     if (parent.closest('script, noscript, .visually-hidden, .full-size, title, desc')) continue;
     if (parent.closest('.card') && innerWidth > 900) continue;
     const svg = parent.closest('svg');
-    const scale = svg ? ((parent as Element as SVGGraphicsElement).getScreenCTM?.()?.a ?? 1) : 1;
-    const size =
-      Number.parseFloat(getComputedStyle(parent).fontSize) * Math.abs(svg ? Math.max(scale, 0) || 1 : 1);
+    const drawn = svg ? (parent as Element as SVGGraphicsElement).getScreenCTM?.() : undefined;
+    // As large where it is turned: the first of these is 0 then.
+    const scale = drawn ? Math.hypot(drawn.a, drawn.b) : 1;
+    const size = Number.parseFloat(getComputedStyle(parent).fontSize) * scale;
     if (size >= (svg ? drawing : words) - 0.05) continue;
     const where = `${svg ? 'drawing ' : ''}${parent.tagName.toLowerCase()}.${parent.getAttribute('class') ?? ''} in ${parent.parentElement?.tagName.toLowerCase()}.${parent.parentElement?.getAttribute('class') ?? ''}`;
     if (!found.has(where))
