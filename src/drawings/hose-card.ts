@@ -1,3 +1,4 @@
+import type { Zone } from '../calc/marks/directions.ts';
 import type { HoseMark, HoseMarks } from '../calc/marks/marks.ts';
 import { format } from '../quantity/format.ts';
 import { inches, type Quantity, quantity } from '../quantity/quantity.ts';
@@ -17,13 +18,15 @@ export interface CardWords {
   readonly title?: string;
   /** Where across the ridge lies, from the opening's own eave. */
   readonly ridge?: Quantity<'length'>;
+  /** How far the card draws, where a push goes on past the end of the zone. */
+  readonly drawn?: Zone;
 }
 
 const tape = (amount: number): string => format(quantity(amount, 'in'), { tape: 8 });
 const markText = ({ mark }: HoseMark): string => format(mark, { tape: 8, round: 'down' });
 /** A push with something to say of it has a sign at its number, told under the list. */
-const signed = ({ order, word, stopsAtRing }: HoseMark): string =>
-  `${order}${word === 'reaches' ? '' : '*'}${stopsAtRing ? '+' : ''}`;
+const signed = ({ order, word, stopsAtRing, past }: HoseMark): string =>
+  `${order}${word === 'reaches' ? '' : '*'}${stopsAtRing ? '+' : ''}${past ? '›' : ''}`;
 
 /** Where the plan and the list lie, in drawing units. */
 const sheets = {
@@ -48,7 +51,9 @@ const CHAIN = 150;
  * number, and the list of the marks, the farthest first.
  */
 export function hoseCard(found: HoseMarks, rules: Rulebook, size: CardSize, words: CardWords = {}): Drawing {
-  const { zone, marks } = found;
+  const { marks } = found;
+  const zone = words.drawn ?? found.zone;
+  const drawn = { ...found, zone };
   const sheet = sheets[size];
   const columns = size === 'wide' ? Math.max(1, Math.ceil(marks.length / PER_COLUMN)) : 2;
   const title = words.title ?? `Opening at ${format(found.opening.along, { tape: 8 })}`;
@@ -73,8 +78,8 @@ export function hoseCard(found: HoseMarks, rules: Rulebook, size: CardSize, word
     title: `Hose marks. ${title}`,
     description: descriptionOf(found),
     shapes: [
-      ...zoneShapes(found, at, words.ridge),
-      ...ringShapes(found, at, perInch),
+      ...zoneShapes(found, at, words.ridge, zone),
+      ...ringShapes(drawn, at, perInch),
       ...rayShapes(found, at, perInch, size === 'wide' ? listLeft : sheet.width),
       shape('circle', { cx: origin[0], cy: origin[1], r: 2, fill: 'currentColor' }),
       circle(
@@ -82,8 +87,8 @@ export function hoseCard(found: HoseMarks, rules: Rulebook, size: CardSize, word
         origin,
         Math.max(4, (inches(rules.value('access.roof-holes.diameter')) / 2) * perInch),
       ),
-      ...dimensions(found, at, perInch),
-      ...aboutThePlan(found, at, size, foot),
+      ...dimensions(found, at, perInch, zone.left),
+      ...aboutThePlan(drawn, at, size, foot),
       ...scaleBar([sheet.left, foot + SCALE_BAR], long, perInch),
       text([12, 24], title, { anchor: 'start', size: 15, bold: true }),
       ...list(marks, columns, perColumn, [listLeft, listTop]),
@@ -94,26 +99,34 @@ export function hoseCard(found: HoseMarks, rules: Rulebook, size: CardSize, word
   };
 }
 
-/** Eaves as visible edges, the ends of the zone as boundaries, the ridge as a centre line. */
+/** Eaves as visible edges, as far as the card draws, the ends of the zone as boundaries, the ridge as a centre line. */
 export function zoneShapes(
-  { zone: { left, right, up, down }, opening }: HoseMarks,
+  { zone, opening }: HoseMarks,
   at: (x: number, y: number) => Point,
   ridge: Quantity<'length'> | undefined,
+  drawn = zone,
 ): Shape[] {
+  const { left, right, up, down } = zone;
   const height = ridge === undefined ? undefined : inches(ridge) - inches(opening.across);
   return [
-    line('outline', at(-left, up), at(right, up)),
-    line('outline', at(-left, -down), at(right, -down)),
+    line('outline', at(-drawn.left, up), at(drawn.right, up)),
+    line('outline', at(-drawn.left, -down), at(drawn.right, -down)),
     line('boundary', at(-left, -down), at(-left, up)),
     line('boundary', at(right, -down), at(right, up)),
     ...(height !== undefined && height > -down && height < up
-      ? [line('centre', at(-left, height), at(right, height))]
+      ? [line('centre', at(-drawn.left, height), at(drawn.right, height))]
       : []),
   ];
 }
 
 /** The zone and the place of the opening in it; a part of no length has no dimension. */
-function dimensions({ zone }: HoseMarks, at: (x: number, y: number) => Point, perInch: number): Shape[] {
+function dimensions(
+  { zone }: HoseMarks,
+  at: (x: number, y: number) => Point,
+  perInch: number,
+  /** How far the card draws to the left: the dimensions across stand beside that. */
+  drawn: number,
+): Shape[] {
   const { left, right, up, down } = zone;
   const { from: gap, inner, outer } = DIMENSIONS;
   const below = (a: number, b: number, offset: number): Shape[] => {
@@ -121,7 +134,7 @@ function dimensions({ zone }: HoseMarks, at: (x: number, y: number) => Point, pe
     return dimension([ax, y + UNDER + gap], [bx, y + UNDER + gap], offset - gap, tape(b - a), 12);
   };
   const beside = (a: number, b: number, offset: number): Shape[] => {
-    const [[x, ay], [, by]] = [at(-left, a), at(-left, b)];
+    const [[x, ay], [, by]] = [at(-drawn, a), at(-drawn, b)];
     return dimension([x - gap, ay], [x - gap, by], gap - offset, tape(a - b), 12);
   };
   const split = (a: number, b: number): boolean => Math.min(a, b) > 0 && (a + b) * perInch >= CHAIN;
@@ -157,12 +170,14 @@ function aboutThePlan(
 
 /** The list, down its columns: number, clock, where the tape goes. */
 function list(marks: readonly HoseMark[], columns: number, perColumn: number, [left, top]: Point): Shape[] {
+  const words = (x: number, of: string, anchor: 'start' | 'end') =>
+    text([x, top], of, { anchor, size: 11.5 });
   const head = Array.from({ length: columns }, (_, column): Shape[] => {
     const x = left + column * COLUMN;
     return [
-      text([x + 31, top], 'no.', { anchor: 'end', size: 11.5 }),
-      text([x + 74, top], 'o’clock', { anchor: 'end', size: 11.5 }),
-      text([x + 81, top], 'tape at', { anchor: 'start', size: 11.5 }),
+      words(x + 31, 'no.', 'end'),
+      words(x + 74, 'o’clock', 'end'),
+      words(x + 81, 'tape at', 'start'),
       line('thin', [x + 10, top + 5], [x + COLUMN - 8, top + 5]),
     ];
   }).flat();
@@ -181,6 +196,7 @@ function list(marks: readonly HoseMark[], columns: number, perColumn: number, [l
 const footnotes = ({ marks }: HoseMarks): string[] => [
   ...(marks.some(({ word }) => word !== 'reaches') ? ['* the hose may not get there'] : []),
   ...(marks.some(({ stopsAtRing }) => stopsAtRing) ? ['+ stops before an open ring'] : []),
+  ...(marks.some(({ past }) => past) ? ['› goes past the zone'] : []),
 ];
 
 function descriptionOf({ marks: [first, ...more], zone }: HoseMarks): string {

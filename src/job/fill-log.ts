@@ -1,5 +1,6 @@
 import type { CeilingLoad } from '../calc/ceiling/load.ts';
-import { tooFewToTell } from '../calc/fill/bags.ts';
+import { printed, type Remark, said } from '../calc/declare/remark.ts';
+import { bagsFor, tooFewToTell } from '../calc/fill/bags.ts';
 import { type OpeningSoFar, openingSoFar, QUARTER, tooFewToJudge } from '../calc/log/opening.ts';
 import {
   compare,
@@ -79,6 +80,20 @@ const shut = ({ reached }: Opening): boolean => holdsNothing(reached);
 /** What is blown through an opening: what the hose reaches. Into one that it does not go into, the whole goes in some other way. */
 export const toBlow = (opening: Opening): Quantity<'volume'> =>
   shut(opening) ? opening.volume : opening.reached;
+
+/**
+ * Of each opening that blows behind the flue of a neighbour, how many of its bags go there: the neighbour's plan is smaller by as many, or
+ * both would be judged wrongly.
+ */
+export const blownBehind = (openings: readonly LoggedOpening[], plan: WorkedJob): readonly Remark[] =>
+  openings.flatMap(({ opening: { name, ofNeighbours } }) => {
+    if (!ofNeighbours) return [];
+    const { density, bag_weight } = plan.job.fill;
+    const there = printed(bagsFor(ofNeighbours, density, bag_weight).bags, { figures: 2 });
+    return [
+      said`About ${there} of ${name.toLowerCase()} go behind the flue of its neighbour, and are counted at ${name.toLowerCase()}.`,
+    ];
+  });
 
 /** Does the plan still ask for bags here? */
 export const isOpen = ({

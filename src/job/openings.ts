@@ -9,6 +9,7 @@ import { amountIn, minus, named, plus, type Quantity } from '../quantity/quantit
 import type { Rulebook } from '../rulebook/rulebook.ts';
 import { openingNames } from './log-entries.ts';
 import { halves } from './parts/home.ts';
+import { markedOpenings } from './parts/marked-openings.ts';
 import { type PartOutcome, workPart } from './parts/part.ts';
 import { gableLanesPart, liftedEdgePart } from './parts/ways.ts';
 import type { PlannedRow, WorkedJob } from './planned.ts';
@@ -28,8 +29,13 @@ export interface Opening {
   readonly volume: Quantity<'volume'>;
   /** The hose or tube that is pushed in, all together; undefined for a hole, whose marks tell it. */
   readonly pushed?: Quantity<'length'>;
-  /** What of the volume lies along that hose or tube, the rest being left over: nothing where it does not go in, all of it at a hole. */
+  /**
+   * What of the volume lies along that hose or tube, the rest being left over: nothing where it does not go in. Of a hole all but what lies
+   * behind a flue, and what it blows behind the flue of a neighbour.
+   */
   readonly reached: Quantity<'volume'>;
+  /** The last of these. */
+  readonly ofNeighbours?: Quantity<'volume'>;
 }
 
 /** Every opening of the way that is taken; or, in a sentence, why they are not known. */
@@ -84,15 +90,14 @@ export function openingsOf(plan: WorkedJob, rules: Rulebook): Openings {
   if (chosen === USUAL_WAY)
     return known(
       chosen,
-      plan.rows.flatMap(({ side, holes }) =>
-        holes.map(({ number, along, volume }) => ({
-          side,
-          number,
-          at: along,
-          volume,
-          reached: volume,
-        })),
-      ),
+      markedOpenings(plan, rules).map(({ side, hole: { number, along, volume }, blown, ofNeighbours }) => ({
+        side,
+        number,
+        at: along,
+        volume,
+        reached: blown,
+        ...(ofNeighbours ? { ofNeighbours } : {}),
+      })),
     );
   const outcomes = workPart(chosen === 'gable end' ? gableLanesPart : liftedEdgePart, plan, rules);
   const [why] = outcomes.flatMap((each) => whyNot(each) ?? []);

@@ -6,7 +6,7 @@ import { quantity } from '../quantity/quantity.ts';
 import type { CautionWords, Rulebook } from '../rulebook/rulebook.ts';
 import { cautionSentence } from './caution-words.ts';
 import { heldBy } from './cautions.ts';
-import { fillLog } from './fill-log.ts';
+import { blownBehind, fillLog } from './fill-log.ts';
 import { strayName } from './log-entries.ts';
 import { partLines } from './part-lines.ts';
 import { workParts } from './parts/parts.ts';
@@ -119,6 +119,7 @@ function logLines(
     ...(log.beyondReach
       ? [`  ${format(log.beyondReach, count)} more of the plan are for what none of these openings reaches`]
       : []),
+    ...blownBehind(log.openings, plan).map((remark) => `  ${remarkText(remark)}`),
     ...log.openings.map(
       ({ opening, bags, planned, density, verdict, notFilled }) =>
         `  ${opening.name}: ${format(bags)} of ${format(planned, count)}, ${format(density, count)}: ${notFilled ? `not filled, ${notFilled}` : verdict}`,

@@ -1,8 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import { readFields } from '../../src/calc/declare/read-fields.ts';
 import { hoseMarkFields, hoseMarkings, marksFrom } from '../../src/calc/marks/declaration.ts';
-import type { HoseMarks } from '../../src/calc/marks/marks.ts';
+import { type HoseMarks, hoseMarks } from '../../src/calc/marks/marks.ts';
 import { hoseCard } from '../../src/drawings/hose-card.ts';
+import { drawnZone } from '../../src/drawings/past-zone.ts';
 import { toSvg } from '../../src/drawings/svg.ts';
 import { format } from '../../src/quantity/format.ts';
 import { amountIn, quantity } from '../../src/quantity/quantity.ts';
@@ -329,6 +330,42 @@ describe('the card of an opening', () => {
     const drawn = shapesOf(card(marked({ ...hoseMarkings.example, from: '20 ft', to: '23 ft' }), 'wide'));
     expect(drawn.filter(({ attributes }) => attributes['stroke-dasharray'] === '5 3')).toEqual([]);
   });
+
+  const past = marked({
+    ...square,
+    flues: [{ along: '19 ft', at: '5 ft', across: '8 in' }],
+  });
+  const beside: HoseMarks = hoseMarks(
+    { ...past.opening, rings: past.opening.rings?.map((each) => ({ ...each, blownBehind: true })) },
+    rules,
+  );
+
+  test.each(sizes)(
+    '%s: a flue that is blown behind is drawn past the zone, with its push before it',
+    (size) => {
+      const root = readXml(
+        toSvg(hoseCard(beside, rules, size, { drawn: drawnZone(beside) }), `hose-${size}`),
+      );
+      const [right, bottom] = [numberAt(root, 'width'), numberAt(root, 'height')];
+      for (const shape of shapesOf(root)) {
+        const box = boxOf(shape);
+        expect(box === undefined || (box.left >= 0 && box.right <= right && box.bottom <= bottom)).toBe(true);
+      }
+      const perInch = perInchOf(root, beside);
+      const ray = raysOf(root)[0];
+      const mark = beside.marks[0]?.mark;
+      expect(ray && mark && ray.length / perInch - amountIn(mark, 'in')).toBeCloseTo(0, 1);
+      const [ring] = shapesOf(root).filter(({ attributes }) => attributes['stroke-dasharray'] === '5 3');
+      // By hand: 9 ft along and 1 ft up, from an opening 4 ft from its eave.
+      const [cx, cy] = [ring && numberAt(ring, 'cx'), ring && numberAt(ring, 'cy')];
+      expect(
+        Math.hypot((cx ?? 0) - (ray?.from[0] ?? 0), (cy ?? 0) - (ray?.from[1] ?? 0)) / perInch,
+      ).toBeCloseTo(Math.hypot(108, 12), 0);
+      expect(shapesOf(root).map(wordsOf)).toEqual(expect.arrayContaining(['1+›', '› goes past the zone']));
+      // The zone keeps its dimensions: 8 ft along, whatever the card draws.
+      expect(dimensionsOf(root).map(({ words }) => words)).toContain('8 ft');
+    },
+  );
 
   test('a tape is never put farther than the push, though it is read to the eighth', () => {
     // 50.329398 in is 4 ft 2 5/16 in: to the eighth below, 4 ft 2 1/4 in.

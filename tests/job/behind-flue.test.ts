@@ -2,10 +2,12 @@ import { describe, expect, test } from 'vitest';
 import { remarkText } from '../../src/calc/declare/remark.ts';
 import { hoseMarks } from '../../src/calc/marks/marks.ts';
 import type { Ring } from '../../src/calc/ways/flue-ring.ts';
-import { behindFlues } from '../../src/job/parts/behind-flue.ts';
+import { fillLog } from '../../src/job/fill-log.ts';
+import { openingsOf } from '../../src/job/openings.ts';
+import { behindFlues, shadowsOf } from '../../src/job/parts/behind-flue.ts';
 import { marksPart } from '../../src/job/parts/marks.ts';
 import { workPart } from '../../src/job/parts/part.ts';
-import { quantity } from '../../src/quantity/quantity.ts';
+import { amountIn, quantity } from '../../src/quantity/quantity.ts';
 import { exampleEntries, exampleWith, planOf, rules } from './entries.ts';
 
 const inches = (amount: number) => quantity(amount, 'in');
@@ -31,8 +33,21 @@ const opening = (along: number, from: number, to: number, rings: readonly Ring[]
   ),
 });
 
-const saidAt = (row: Parameters<typeof behindFlues>[0]): readonly string[][] =>
-  behindFlues(row).map((remarks) => remarks.map(remarkText));
+/** What is said at each, once the one that blows behind a flue has it among its own. */
+function saidAt(row: readonly ReturnType<typeof opening>[]): readonly string[][] {
+  const shadows = shadowsOf(row);
+  const told = row.map((each, place) => {
+    const behind = shadows.flatMap(({ from, flue, blownFrom }) =>
+      blownFrom === place ? (row[from]?.found.opening.rings?.[flue] ?? []) : [],
+    );
+    const rings = [
+      ...(each.found.opening.rings ?? []),
+      ...behind.map((ring) => ({ ...ring, blownBehind: true })),
+    ];
+    return { ...each, found: hoseMarks({ ...each.found.opening, rings }, rules) };
+  });
+  return behindFlues(told, shadows).map((remarks) => remarks.map(remarkText));
+}
 
 describe('what lies behind a flue is blown from the next opening', () => {
   test('which is told where to push, and how much', () => {
@@ -42,7 +57,9 @@ describe('what lies behind a flue is blown from the next opening', () => {
     ]);
     // From 252 in the flue is 132 in off towards the starting end, which lies at 3 o'clock: less half of 12 in and of the hose of 2 in, and 6 in.
     expect(far).toEqual([
-      expect.stringMatching(/^Push towards the flue of opening 84 as well: at 3:00, tape at 9 ft 11 in\./),
+      expect.stringMatching(
+        /^Push 1 goes on past the end of this zone, towards the flue of opening 84: at 3:00, tape at 9 ft 11 in\./,
+      ),
     ]);
   });
 
@@ -50,14 +67,23 @@ describe('what lies behind a flue is blown from the next opening', () => {
     const mirrored: Ring = { ...ring, along: inches(216) };
     const [near = []] = saidAt([opening(84, 0, 168, []), opening(252, 168, 336, [mirrored])]);
     expect(near).toEqual([
-      expect.stringMatching(/^Push towards the flue of opening 252 as well: at 9:00, tape at 9 ft 11 in\./),
+      expect.stringMatching(
+        /^Push 1 goes on past the end of this zone, towards the flue of opening 252: at 9:00, tape at 9 ft 11 in\./,
+      ),
     ]);
   });
 
   test('and where none stands there, that is said', () => {
     const beforeAll: Ring = { ...ring, along: inches(48) };
     const [near = []] = saidAt([opening(84, 0, 168, [beforeAll]), opening(252, 168, 336, [])]);
-    expect(near).toEqual([expect.stringMatching(/^No opening of the plan lies behind the flue\./)]);
+    expect(near).toEqual([expect.stringMatching(/^No opening of the plan gets behind the flue\./)]);
+  });
+
+  test('and where another flue stands in the way of the one that would blow, that is said too', () => {
+    const inTheWay: Ring = { along: inches(200), at: inches(80), across: inches(12) };
+    const [near = [], far = []] = saidAt([opening(84, 0, 168, [ring]), opening(252, 168, 336, [inTheWay])]);
+    expect(near[0]).toMatch(/^No opening of the plan gets behind the flue\./);
+    expect(far.filter((each) => each.startsWith('Push'))).toEqual([]);
   });
 
   test('behind two flues each holds back its own, and no bag is told twice', () => {
@@ -99,7 +125,13 @@ test('the example: 14.5 of 133.9 ft3 of opening 4 lie behind its flue, by a coun
   expect(typeof share === 'object' && share.amount).toBeGreaterThan(9);
   expect(typeof share === 'object' && share.amount).toBeLessThan(12);
   expect(texts[3]?.[0]).toMatch(/^About 0\.7/);
-  expect(texts[4]?.[0]).toMatch(/^Push towards the flue of opening 4 as well/);
+  expect(texts[4]?.[0]).toMatch(
+    /^Push 1 goes on past the end of this zone, towards the flue of opening 4: at 3:00/,
+  );
+  const rows = cards[4]?.state === 'answered' ? (cards[4].answer.tables?.marks?.rows ?? []) : [];
+  expect(rows.filter(({ clock }) => clock === '3:00').map(({ order, stops }) => [order, stops])).toEqual([
+    ['1', 'a flue past the zone'],
+  ]);
 });
 
 test('two chimneys about the third opening: what its neighbours are told to blow is what it holds back, and no more', () => {
@@ -127,4 +159,38 @@ test('two chimneys about the third opening: what its neighbours are told to blow
   expect(out).toBeGreaterThan(0.1);
   expect(Math.abs(told(/^About ([\d.]+) bags/) - out)).toBeLessThan(0.02);
   expect(Math.abs(told(/Blow there about ([\d.]+) bags/) - out)).toBeLessThan(0.02);
+});
+
+describe('what is blown through each opening of the example', () => {
+  const plan = planOf(exampleEntries);
+  const volumes = plan.rows.flatMap(({ holes }) => holes.map(({ volume }) => amountIn(volume, 'ft3')));
+  const found = openingsOf(plan, rules);
+  const reached = found.known ? found.openings.map((each) => amountIn(each.reached, 'ft3')) : [];
+
+  test('is its own stretch, and what lies behind the flue goes from the fourth to the fifth', () => {
+    expect(reached.slice(0, 3)).toEqual(volumes.slice(0, 3));
+    const [from, to] = [(volumes[3] ?? 0) - (reached[3] ?? 0), (reached[4] ?? 0) - (volumes[4] ?? 0)];
+    expect(from).toBeCloseTo(to, 9);
+    // The count in cubes gave 14.5 ft3.
+    expect(from).toBeGreaterThan(13);
+    expect(from).toBeLessThan(16);
+  });
+
+  test('so that a fourth opening full but for what it holds back is as planned, and no more is it light', () => {
+    // By hand: 133.9 to 140 ft3 at 1.5 lb/ft3 in bags of 30 lb is 7 bags; less 0.7 it is 6.3, and 6.25 of 7 would be light by more than a tenth.
+    const log = (bags: string) =>
+      fillLog(
+        planOf(exampleWith({ 'log.openings': [{ side: 'back', opening: 4, bags, state: 'full' }] })),
+        rules,
+      );
+    expect(log('6.25 bags').openings[3]?.verdict).toBe('full, as planned');
+    expect(log('5.5 bags').openings[3]?.verdict).toBe('full, light');
+    expect(log('7 bags').openings[3]?.verdict).toBe('full, heavy');
+    expect(log('6.25 bags').beyondReach).toBeUndefined();
+  });
+
+  test('and no one knows of it before the reach of the stream is entered', () => {
+    const known = openingsOf(planOf(exampleWith({ 'hose.stream_reach': undefined })), rules);
+    expect(known.known && known.openings.map((each) => amountIn(each.reached, 'ft3'))).toEqual(volumes);
+  });
 });

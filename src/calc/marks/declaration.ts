@@ -23,7 +23,7 @@ export const hoseMarkFields = {
   from: place(
     'xa',
     'Zone from',
-    'Where the stretch filled through this opening begins, from the starting end.',
+    'Where the stretch filled through it begins, from the starting end.',
     '14 ft 6 in',
   ),
   to: lengthField('xb', 'Zone to', 'Where it ends, from the starting end.', '28 ft 6 in'),
@@ -113,7 +113,7 @@ export const hoseMarkings = calculation({
   question:
     'Which ways round the clock is the hose pushed from this opening, and where does the tape go for each?',
   method:
-    'Stand at the opening and face the ridge: 12 o’clock is up the slope and over the ridge, 3 o’clock to your right. The directions go evenly round the clock, to the nearest five minutes of its face, and are the fewest from which every place of the zone lies within the stream’s reach of a push. The tape goes as far from the end of the hose as it is from the opening to the edge of the zone, less the stand-off. The farthest push is worked first. A push that would run into the ring about a hot flue stops before it. Lengths are level; the slope of these roofs is slight.',
+    'Stand at the opening and face the ridge: 12 o’clock is up the slope and over the ridge, 3 o’clock to your right. The directions go evenly round the clock, to the nearest five minutes, and are the fewest from which every place of the zone lies within the stream’s reach of a push. The tape goes as far from the end of the hose as it is from the opening to the edge of the zone, less the stand-off. A push that would run into the ring about a hot flue stops before it. Lengths are level: these roofs slope little.',
   fields: hoseMarkFields,
   example: {
     along: '21 ft 6 in',
@@ -196,7 +196,7 @@ function table({ marks, opening }: HoseMarks) {
       mark: each.mark,
       reach: each.word,
       ...(opening.trusses ? { trusses: String(each.trussesCrossed ?? 0) } : {}),
-      stops: each.stopsAtRing ? 'a ring kept open' : 'the edge',
+      stops: each.past ? 'a flue past the zone' : each.stopsAtRing ? 'a ring kept open' : 'the edge',
     })),
     format: { distance: tape, mark },
   };
@@ -204,7 +204,7 @@ function table({ marks, opening }: HoseMarks) {
 
 /** What the table does not say, in sentences. */
 export function remarksOn(found: HoseMarks): Remark[] {
-  const { marks, covers, unreached, opening, reach, rings, unpushed, hose } = found;
+  const { marks, covers, behind: hidden, opening, reach, unpushed, hose } = found;
   const beyond = marks.filter(({ word }) => word !== 'reaches').length;
   return [
     ...(covers
@@ -212,9 +212,10 @@ export function remarksOn(found: HoseMarks): Remark[] {
       : [
           said`Even ${MOST} directions leave a part of the zone farther than ${opening.streamReach} from every push. Make the zone shorter, or the stream reach farther.`,
         ]),
-    ...(covers && rings.length > 0 && unreached.amount > 0
+    // Told apart from what no push would come to anyway, so it holds whether or not the stream comes to the rest.
+    ...(hidden.some(({ amount }) => amount > 0)
       ? [
-          `Behind the ring ${format(unreached, { figures: 2 })} of the zone stay out of the stream’s reach. Hold back that much of the fill: it goes in from the next opening on that side, with the barrier in place.`,
+          `Behind the ring ${format(total(hidden), { figures: 2 })} of the zone stay out of the stream’s reach. Hold back that much of the fill: it goes in from the next opening on that side, with the barrier in place.`,
         ]
       : []),
     ...(unpushed.length > 0

@@ -11,6 +11,8 @@ import {
   fewestDirections,
   outOfReach,
   type Ray,
+  ray,
+  readingTowards,
   type Zone,
 } from './directions.ts';
 import { sharesUnreached } from './unreached.ts';
@@ -36,7 +38,7 @@ export interface Opening {
   readonly startingEnd?: Hand | undefined;
   /** How far the hose at hand can be pushed; left out, the usual reach of a flexible hose. */
   readonly reach?: Quantity<'length'> | undefined;
-  /** Rings kept open about hot flues; their place across is from the same eave. */
+  /** Rings kept open about hot flues; their place across is from the same eave. A ring that is blown behind has a push of its own. */
   readonly rings?: readonly Ring[] | undefined;
   /** Where the trusses stand, in inches from the starting end. */
   readonly trusses?: readonly number[] | undefined;
@@ -55,6 +57,8 @@ export interface HoseMark {
   readonly word: ReachWord;
   /** It stops before the ring kept open about a flue. */
   readonly stopsAtRing: boolean;
+  /** It goes on past the end of the zone, towards a flue that a neighbouring opening is not blown behind. */
+  readonly past: boolean;
   /** Trusses that it crosses; undefined where none are known. */
   readonly trussesCrossed: number | undefined;
   /** Its direction and length, in inches, for a drawing. */
@@ -105,7 +109,8 @@ const settled = (amount: number): number => Math.round(amount * 1e6);
  * Which ways round the clock is the hose pushed from an opening, and where does the tape go on it for each?
  * The fewest directions, evenly round the clock to the nearest five minutes of its face, from which every place of the zone lies within
  * the stream's reach of a push; each as long as the way to the zone's edge less the stand-off. A push that would run into the ring
- * about a flue stops short of the ring by the stand-off. Lengths are level: the slope of these roofs is slight. The method is our own.
+ * about a flue stops short of the ring by the stand-off. One more goes to each ring that is blown behind from here, in the place of one
+ * round the clock that points the same way. Lengths are level: the slope of these roofs is slight. The method is our own.
  * @throws EntriesClash if the zone has no length, the opening lies outside it or inside a ring, or the stand-off outdoes the stream.
  * @example hoseMarks({ along: quantity(4, 'ft'), from: quantity(0, 'ft'), to: quantity(8, 'ft'), width: quantity(8, 'ft'), across: quantity(4, 'ft'), streamReach: quantity(3, 'ft') }, rules).marks.length // => 5
  */
@@ -130,14 +135,29 @@ export function hoseMarks(opening: Opening, rules: Rulebook): HoseMarks {
       'a place clear of the opening',
     );
   const { rays, covers } = fewestDirections(zone, inches(streamReach), standOff);
-  const stopped = rays.map((each) => {
+  const past = rings
+    .filter(({ ring }) => ring.blownBehind)
+    .map(({ x, y, off }) => ({
+      ...ray(zone, readingTowards(x, y), standOff),
+      // However the reading is rounded, the hose ends no nearer to the middle of the flue than this.
+      length: Math.max(0, Math.hypot(x, y) - off - standOff),
+    }));
+  const round = rays.filter(({ minutes }) => past.every((each) => each.minutes !== minutes));
+  const stopped = [...round, ...past].map((each) => {
     const met = rings.flatMap(({ x, y, off }, ring) => {
       const into = runsInto(x * each.x + y * each.y, x * each.y - y * each.x, off);
       return into && into.from < each.length + standOff ? [{ from: into.from, ring }] : [];
     });
     const [first] = met.sort((a, b) => a.from - b.from);
     const length = Math.max(0, first ? first.from - standOff : each.length);
-    return { ray: { ...each, length }, whole: each, ring: first?.ring, stopsAtRing: first !== undefined };
+    const isPast = past.includes(each);
+    return {
+      ray: { ...each, length },
+      whole: each,
+      ring: first?.ring,
+      stopsAtRing: isPast || first !== undefined,
+      past: isPast,
+    };
   });
   // A ring within the hose's own width of the opening leaves no push that a tape could mark.
   const pushed = stopped.filter(
@@ -148,7 +168,7 @@ export function hoseMarks(opening: Opening, rules: Rulebook): HoseMarks {
   const rests = rings.length > 0 ? [...told, hose, ...rings.flatMap(({ ring }) => ringTold(ring))] : told;
   const marks = pushed
     .sort((a, b) => settled(b.ray.length) - settled(a.ray.length) || a.ray.minutes - b.ray.minutes)
-    .map(({ ray, stopsAtRing }, place): HoseMark => {
+    .map(({ ray, stopsAtRing, past }, place): HoseMark => {
       const end = stopsAtRing ? 'the ring about a flue' : 'the edge of the zone';
       const levelLength = (method: string, amount: number) =>
         inUnit(byMethod(method, rests, amount, 'in'), 'ft');
@@ -161,7 +181,9 @@ export function hoseMarks(opening: Opening, rules: Rulebook): HoseMarks {
         order: place + 1,
         clock: clock(ray.minutes),
         angle: byMethod(
-          'one of the fewest directions, evenly round the clock, from which the stream comes to all of the zone',
+          past
+            ? 'towards the flue'
+            : 'one of the fewest directions, evenly round the clock, from which the stream comes to all of the zone',
           rests,
           ray.minutes / 2,
           'degree',
@@ -170,6 +192,7 @@ export function hoseMarks(opening: Opening, rules: Rulebook): HoseMarks {
         mark,
         word: reachWord(mark, reach),
         stopsAtRing,
+        past,
         trussesCrossed: opening.trusses && crossed(opening.trusses, opening, ray),
         ray,
       };

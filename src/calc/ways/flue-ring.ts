@@ -56,6 +56,8 @@ export interface Ring {
   readonly across: Quantity<'length'>;
   /** How wide the flue itself is, for a drawing. */
   readonly flue?: Quantity<'length'>;
+  /** It stands in the stretch of a neighbouring opening, whose hose it keeps from what lies behind it: this opening blows there. */
+  readonly blownBehind?: boolean | undefined;
 }
 
 /** The lengths that tell where a ring is and how wide. */
@@ -66,8 +68,12 @@ export const ringTold = ({ along, at, across }: Ring): Quantity<'length'>[] => [
  * By hand: 6 in, and 3 in on both sides of it.
  * @example ringAbout({ along: quantity(20, 'ft'), at: quantity(5, 'ft'), across: quantity(6, 'in'), ring: quantity(3, 'in') }, rules).across.amount // => 12
  */
-export const ringAbout = (flue: Values<typeof flueFields>, rules: Rulebook): Ring => ({
+export const ringAbout = (
+  flue: Values<typeof flueFields> & Pick<Ring, 'blownBehind'>,
+  rules: Rulebook,
+): Ring => ({
   along: flue.along,
+  blownBehind: flue.blownBehind,
   at: flue.at,
   flue: flue.across,
   across: named(

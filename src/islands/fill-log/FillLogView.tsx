@@ -3,7 +3,7 @@ import { useState } from 'preact/hooks';
 import { type Entries, listAt } from '../../calc/declare/entries.ts';
 import { inQuarters } from '../../calc/log/opening.ts';
 import { countedOn } from '../../calc/log/together.ts';
-import { fillLog, isOpen, type LoggedOpening, type LoggedStretch } from '../../job/fill-log.ts';
+import { blownBehind, fillLog, isOpen, type LoggedOpening, type LoggedStretch } from '../../job/fill-log.ts';
 import { jobFields } from '../../job/job-fields.ts';
 import { strayName, wayOf } from '../../job/log-entries.ts';
 import type { WorkedJob } from '../../job/planned.ts';
@@ -13,6 +13,7 @@ import type { Quantity } from '../../quantity/quantity.ts';
 import type { SheetViewProps } from '../job/JobSheet.tsx';
 import { Cautions } from '../results/Caution.tsx';
 import { Fold } from '../results/Fold.tsx';
+import { Remarks } from '../results/Remarks.tsx';
 import { Working } from '../results/Working.tsx';
 import { rules } from '../rules.ts';
 import { AtHand } from './AtHand.tsx';
@@ -115,6 +116,7 @@ export function FillLogView({ plan, entries, set }: SheetViewProps): JSX.Element
       ) : log.enough ? null : (
         <p>The truck runs short before the plan is filled.</p>
       )}
+      <Remarks of={blownBehind(log.openings, plan)} />
       {log.beyondReach ? (
         <p>
           The plan has {format(log.beyondReach, three)} more, for what none of the openings below reaches:

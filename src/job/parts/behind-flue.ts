@@ -1,10 +1,10 @@
 import { type Remark, said } from '../../calc/declare/remark.ts';
 import { tooFewToTell } from '../../calc/fill/bags.ts';
-import { clock, readingTowards } from '../../calc/marks/directions.ts';
-import { type HoseMarks, seenFrom } from '../../calc/marks/marks.ts';
-import { keptOff, type Ring } from '../../calc/ways/flue-ring.ts';
+import { clock, readingTowards, towards } from '../../calc/marks/directions.ts';
+import { type HoseMark, type HoseMarks, seenFrom } from '../../calc/marks/marks.ts';
+import { keptOff, type Ring, runsInto } from '../../calc/ways/flue-ring.ts';
 import { format } from '../../quantity/format.ts';
-import { byMethod, inches, inUnit, named, type Quantity, times } from '../../quantity/quantity.ts';
+import { inches, inUnit, named, type Quantity, times } from '../../quantity/quantity.ts';
 
 /** An opening of a row with the marks that were found for it. */
 export interface Marked {
@@ -14,58 +14,96 @@ export interface Marked {
   readonly found: HoseMarks | undefined;
 }
 
+/** What lies behind a flue as seen from one opening of a row. */
+export interface Shadow {
+  /** The place in the row of the opening whose stream does not come there, and which of its flues is in the way. */
+  readonly from: number;
+  readonly flue: number;
+  /** The opening that blows it; none where none lies behind the flue, or another flue keeps that one from it too. */
+  readonly blownFrom: number | undefined;
+  /** The share of the first one's stretch. */
+  readonly share: Quantity<'number'>;
+  /** Bags of its fill that belong there. */
+  readonly held: Quantity<'pieces'>;
+}
+
 const two = { figures: 2 } as const;
 
 /**
- * What is said at each opening of a row about what lies behind a flue: at the one whose stream does not come there, how much of its fill to
- * hold back and which opening blows it; at that one, the push towards the flue. Openings in the order they stand along the roof.
- * @example behindFlues([]) // => []
+ * What lies behind flues along a row of openings, in the order they stand along the roof. What a ring hides is counted apart from what no push
+ * would come to anyway, so it is told whether or not the stream comes to the rest.
+ * @example shadowsOf([]) // => []
  */
-export function behindFlues(row: readonly Marked[]): readonly (readonly Remark[])[] {
+export function shadowsOf(row: readonly Marked[]): readonly Shadow[] {
+  return row.flatMap(({ bags, found }, from) => {
+    if (!found) return [];
+    const rings = found.opening.rings ?? [];
+    return rings.flatMap((ring, flue): Shadow[] => {
+      const percent = found.behind[flue];
+      if (!percent) return [];
+      const share = inUnit(percent, '1');
+      const held = named(times(bags, share), 'nb', 'Bags that belong behind the flue');
+      if (tooFewToTell(held)) return [];
+      const beyond = inches(ring.along) > inches(found.opening.along) ? from + 1 : from - 1;
+      const other = row[beyond]?.found;
+      const all = [...rings.filter((each) => each !== ring), ...(other?.opening.rings ?? [])];
+      // An opening whose own entries clash is told of those; what it blows does not change.
+      const gets = row[beyond] && (!other || getsBehind(other, ring, all));
+      return [{ from, flue, blownFrom: gets ? beyond : undefined, share, held }];
+    });
+  });
+}
+
+/** Does a push from an opening towards a flue get to its ring, with no other ring in its way? */
+function getsBehind({ opening, hose }: HoseMarks, ring: Ring, others: readonly Ring[]): boolean {
+  const { x, y } = seenFrom(opening, ring);
+  const ends = Math.hypot(x, y) - keptOff(ring, hose);
+  const ray = towards(readingTowards(x, y));
+  const clear = others.every((other) => {
+    const at = seenFrom(opening, other);
+    // The same flue stands in the stretches of both where it lies between them.
+    if (at.x === x && at.y === y) return true;
+    const into = runsInto(at.x * ray.x + at.y * ray.y, at.x * ray.y - at.y * ray.x, keptOff(other, hose));
+    return !into || into.from >= ends;
+  });
+  return clear && ends > inches(hose);
+}
+
+/**
+ * What is said at each opening of a row about what lies behind a flue: at the one whose stream does not come there, how much of its fill to
+ * hold back and which opening blows it; at that one, which of its pushes goes there. Its marks are those with that push.
+ * @example behindFlues([], []) // => []
+ */
+export function behindFlues(
+  row: readonly Marked[],
+  shadows: readonly Shadow[],
+): readonly (readonly Remark[])[] {
   const remarks: Remark[][] = row.map(() => []);
-  for (const [place, { name, bags, found }] of row.entries()) {
-    if (!found) continue;
-    for (const [nth, ring] of (found.opening.rings ?? []).entries()) {
-      const share = found.behind[nth];
-      if (!share) continue;
-      const held = named(times(bags, inUnit(share, '1')), 'nb', 'Bags that belong behind the flue');
-      if (tooFewToTell(held)) continue;
-      const beyond = inches(ring.along) > inches(found.opening.along) ? place + 1 : place - 1;
-      const other = row[beyond];
-      if (!other) {
-        remarks[place]?.push(
-          'No opening of the plan lies behind the flue. What its ring keeps the stream from stays thin, unless you reach it another way.',
-        );
-        continue;
-      }
-      remarks[place]?.push(
-        said`About ${format(held, two)} of this opening’s fill belong behind the flue. Hold them back: ${other.name.toLowerCase()} blows them.`,
+  for (const { from, flue, blownFrom, held } of shadows) {
+    const [here, other] = [row[from], row[blownFrom ?? -1]];
+    const ring = here?.found?.opening.rings?.[flue];
+    if (!here || !ring) continue;
+    if (!other) {
+      remarks[from]?.push(
+        'No opening of the plan gets behind the flue. What its ring keeps the stream from stays thin, unless you reach it another way.',
       );
-      if (other.found) remarks[beyond]?.push(towardsFlue(other.found, ring, name, held));
+      continue;
     }
+    remarks[from]?.push(
+      said`About ${format(held, two)} of this opening’s fill belong behind the flue. Hold them back: ${other.name.toLowerCase()} blows them.`,
+    );
+    const push = other.found && pushTowards(other.found, ring);
+    if (push)
+      remarks[blownFrom ?? -1]?.push(
+        said`Push ${push.order} goes on past the end of this zone, towards the flue of ${here.name.toLowerCase()}: at ${push.clock}, tape at ${format(push.mark, { tape: 8, round: 'down' })}. Blow there about ${format(held, two)}, which ${here.name.toLowerCase()} holds back.`,
+      );
   }
   return remarks;
 }
 
-/** The push from an opening towards a flue in the stretch of its neighbour, up to the ring less the stand-off. */
-function towardsFlue(from: HoseMarks, ring: Ring, neighbour: string, held: Quantity<'pieces'>): Remark {
-  const { opening, hose } = from;
+/** The push of an opening that goes past its zone towards a ring. */
+function pushTowards({ opening, marks }: HoseMarks, ring: Ring): HoseMark | undefined {
   const { x, y } = seenFrom(opening, ring);
-  const minutes = readingTowards(x, y);
-  const standOff = opening.standOff ? inches(opening.standOff) : 0;
-  const mark = byMethod(
-    'from the opening to the ring about the flue, less the stand-off',
-    [
-      opening.along,
-      opening.across,
-      ring.along,
-      ring.at,
-      ring.across,
-      hose,
-      ...(opening.standOff ? [opening.standOff] : []),
-    ],
-    Math.max(0, Math.hypot(x, y) - keptOff(ring, hose) - standOff),
-    'in',
-  );
-  return said`Push towards the flue of ${neighbour.toLowerCase()} as well: at ${clock(minutes)}, tape at ${format(mark, { tape: 8, round: 'down' })}. Blow there about ${format(held, two)}, which ${neighbour.toLowerCase()} holds back.`;
+  const way = clock(readingTowards(x, y));
+  return marks.find((each) => each.past && each.clock === way);
 }

@@ -45,6 +45,37 @@ describe('the push up the slope, at 12 o’clock, stops short of the first ring 
   });
 });
 
+describe('a flue of a neighbouring opening that is blown behind from here has a push of its own', () => {
+  const beyond = (along: number, at: number, across = 12): Ring => ({
+    ...ring(along, at, across),
+    blownBehind: true,
+  });
+  // By hand: 132 in off, less half of 12 in, half of a hose of 2 in, and 6 in. The corner is at 3 o'clock and at 12: 99 in, 132 in, 165 in.
+  test.each<[title: string, rings: readonly Ring[], clock: string, mark: number]>([
+    ['straight to the left, in the place of the push that points there', [beyond(216, 80)], '9:00', 119],
+    ['straight to the right', [beyond(-48, 80)], '3:00', 119],
+    ['aslant, three to four of five', [beyond(84 + 99, 80 - 132)], '7:15', 165 - 13],
+    [
+      'one so narrow that the reading misses it',
+      [beyond(84 + 600, 80 + 7, 1)],
+      '9:00',
+      Math.hypot(600, 7) - 7.5,
+    ],
+  ])('%s', (_, rings, clock, mark) => {
+    const all = marks(rings);
+    const past = all.filter((each) => each.past);
+    expect(past.map((each) => [each.clock, each.stopsAtRing])).toEqual([[clock, true]]);
+    expect(past[0] && amountIn(past[0].mark, 'in')).toBeCloseTo(mark, 9);
+    expect(all.filter((each) => each.clock === clock)).toHaveLength(1);
+    expect(all[0]).toBe(past[0]);
+  });
+
+  test('and none goes there where the flue is not blown behind from here', () => {
+    expect(marks([ring(216, 80)]).filter(({ past }) => past)).toEqual([]);
+    expect(marks([ring(216, 80)])).toHaveLength(marks([]).length);
+  });
+});
+
 describe('which hand a ring lies on', () => {
   // Facing the ridge with the starting end to the right, what lies towards the far end is on the left; from the other side it is on the right.
   test.each<[hand: Hand | undefined, along: number, right: boolean]>([

@@ -1,0 +1,179 @@
+import { openingAcross } from '../../calc/cavity/opening.ts';
+import { EntriesClash } from '../../calc/declare/calculation.ts';
+import type { Values } from '../../calc/declare/field.ts';
+import type { Remark } from '../../calc/declare/remark.ts';
+import { type hoseMarkFields, marksFrom } from '../../calc/marks/declaration.ts';
+import type { HoseMarks } from '../../calc/marks/marks.ts';
+import { amountIn, minus, named, plus, type Quantity, times } from '../../quantity/quantity.ts';
+import type { Rulebook } from '../../rulebook/rulebook.ts';
+import type { PlannedHole, PlannedRow, WorkedJob } from '../planned.ts';
+import { behindFlues, type Marked, type Shadow, shadowsOf } from './behind-flue.ts';
+import { asFlue, hotInTheWay } from './flue-rings.ts';
+import type { Known } from './part.ts';
+
+type MarkValues = Known<typeof hoseMarkFields>;
+
+/** An opening of the plan with all that its hose marks are worked from. */
+export interface MarkedOpening {
+  readonly title: string;
+  readonly side: PlannedRow['side'];
+  readonly hole: PlannedHole;
+  readonly values: MarkValues;
+  /** The way in the job to each of its flues. */
+  readonly flues: readonly string[];
+  /** What lies behind flues, beside its marks. */
+  readonly remarks: readonly Remark[];
+  /** What is blown through it: its own stretch less what lies behind a flue, and what it blows behind that of a neighbour. */
+  readonly blown: Quantity<'volume'>;
+  /** The last of it; undefined where it blows behind none. */
+  readonly ofNeighbours: Quantity<'volume'> | undefined;
+}
+
+type Worked = Pick<MarkedOpening, 'title' | 'side' | 'hole' | 'values' | 'flues'>;
+
+/**
+ * The openings of the plan, row by row, each with the flues that its hose has to do with: those that meet its own stretch, and those of a
+ * neighbour that it blows behind.
+ */
+export function markedOpenings(plan: WorkedJob, rules: Rulebook): readonly MarkedOpening[] {
+  const double = plan.rows.length > 1;
+  const across = openingAcross(plan.section, rules, double ? plan.section.width : undefined);
+  return plan.rows.flatMap(({ side, holes }) =>
+    withFluesOfNeighbours(
+      holes.map((hole) => alone(plan, { side, hole, across, double })),
+      rules,
+    ),
+  );
+}
+
+function alone(
+  plan: WorkedJob,
+  {
+    side,
+    hole,
+    across,
+    double,
+  }: Pick<Worked, 'side' | 'hole'> & { readonly across: Quantity<'length'>; readonly double: boolean },
+): Worked {
+  const { cavity, hose, roof } = plan.job;
+  const met = hotInTheWay(plan, double ? side : undefined).filter((each) => meets(asFlue(each), hole));
+  return {
+    title: `Opening ${hole.number}${double ? `, ${side} side` : ''}`,
+    side,
+    hole,
+    values: {
+      along: hole.along,
+      from: hole.from,
+      to: hole.to,
+      width: cavity.width,
+      across,
+      stream_reach: hose.stream_reach,
+      stand_off: hose.stand_off,
+      // From the back side the starting end lies on the right hand; from the front it lies on the left.
+      starting_end: side === 'back' ? 'right hand' : 'left hand',
+      reach: hose.reach,
+      truss_spacing: roof.truss_spacing,
+      first_truss: roof.first_truss,
+      trusses_measured: roof.trusses_measured,
+      flues: met.map(asFlue),
+    },
+    flues: met.map(({ entry }) => entry),
+  };
+}
+
+/** Nothing lies behind a flue, as far as is known, while an entry that the marks need is missing. */
+function withFluesOfNeighbours(row: readonly Worked[], rules: Rulebook): readonly MarkedOpening[] {
+  const known =
+    row.some(({ flues }) => flues.length > 0) && row.every(({ values }) => values.stream_reach !== undefined);
+  if (!known)
+    return row.map((each) => ({ ...each, remarks: [], blown: each.hole.volume, ofNeighbours: undefined }));
+  const marked = ({ title, hole, values }: Worked): Marked => ({
+    name: title,
+    bags: hole.bags,
+    found: marksOf(values as Values<typeof hoseMarkFields>, rules),
+  });
+  const first = row.map(marked);
+  const shadows = shadowsOf(first);
+  const last = row.map((each, place) =>
+    shadows
+      .filter(({ blownFrom }) => blownFrom === place)
+      .reduce((so, shadow) => blowing(so, shadow, row), each),
+  );
+  const remarks = behindFlues(
+    last.map((each, place) => (each === row[place] ? (first[place] as Marked) : marked(each))),
+    shadows,
+  );
+  return last.map((each, place) => ({
+    ...each,
+    remarks: remarks[place] ?? [],
+    ...volumes(place, row, shadows),
+  }));
+}
+
+/** An opening that blows behind a flue of its neighbour: its hose has to do with that flue too. */
+function blowing(each: Worked, { from, flue }: Shadow, row: readonly Worked[]): Worked {
+  const entry = row[from]?.flues[flue];
+  const behind = row[from]?.values.flues?.[flue];
+  if (entry === undefined || !behind) return each;
+  const others = each.flues.flatMap((other, place) => (other === entry ? [] : [place]));
+  return {
+    ...each,
+    values: {
+      ...each.values,
+      flues: [
+        ...others.flatMap((place) => each.values.flues?.[place] ?? []),
+        { ...behind, blownBehind: true } as typeof behind,
+      ],
+    },
+    flues: [...others.flatMap((place) => each.flues[place] ?? []), entry],
+  };
+}
+
+/** What is blown through an opening, by what it holds back and what its neighbours do. */
+function volumes(
+  place: number,
+  row: readonly Worked[],
+  shadows: readonly Shadow[],
+): Pick<MarkedOpening, 'blown' | 'ofNeighbours'> {
+  const behind = (those: (shadow: Shadow) => boolean) =>
+    shadows.filter(those).flatMap(({ from, share }) => {
+      const volume = row[from]?.hole.volume;
+      return volume ? [times(volume, share)] : [];
+    });
+  const own = (row[place] as Worked).hole.volume;
+  const given = behind(({ from }) => from === place);
+  const taken = behind(({ blownFrom }) => blownFrom === place);
+  if (given.length + taken.length === 0) return { blown: own, ofNeighbours: undefined };
+  return {
+    blown: named(
+      taken.reduce(
+        (sum, each) => plus(sum, each),
+        given.reduce((rest, each) => minus(rest, each), own),
+      ),
+      'Vb',
+      'Volume that is blown through it',
+    ),
+    ofNeighbours: taken.length > 0 ? taken.reduce((sum, each) => plus(sum, each)) : undefined,
+  };
+}
+
+/** The marks of one opening; none where its entries clash, which its own run tells of. */
+function marksOf(values: Values<typeof hoseMarkFields>, rules: Rulebook): HoseMarks | undefined {
+  try {
+    return marksFrom(values, rules);
+  } catch (error) {
+    if (error instanceof EntriesClash) return undefined;
+    throw error;
+  }
+}
+
+/** Does a ring reach into the stretch that is filled through an opening? */
+function meets(
+  { along, across, ring }: ReturnType<typeof asFlue>,
+  { from, to }: Pick<PlannedHole, 'from' | 'to'>,
+): boolean {
+  const half = amountIn(across, 'in') / 2 + amountIn(ring, 'in');
+  return (
+    amountIn(along, 'in') + half > amountIn(from, 'in') && amountIn(along, 'in') - half < amountIn(to, 'in')
+  );
+}
