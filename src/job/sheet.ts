@@ -1,6 +1,6 @@
 import { besideLimit, mostThatPasses } from '../calc/ceiling/load.ts';
 import { remarkText } from '../calc/declare/remark.ts';
-import { clashSentence, departureSentence } from '../calc/holes/words.ts';
+import { clashSentence, departureSentences } from '../calc/holes/words.ts';
 import { format } from '../quantity/format.ts';
 import { quantity } from '../quantity/quantity.ts';
 import type { CautionWords, Rulebook } from '../rulebook/rulebook.ts';
@@ -139,7 +139,7 @@ function rowLines(row: PlannedRow): string[] {
   const heading = `  ${row.side} side: ${format(quantity(row.holes.length, 'hole'))}, ${row.outcome}`;
   const trouble =
     row.clash.length > 0
-      ? [`  ${clashSentence(row.clash)}`, ...row.departures.map((each) => `  ${departureSentence(each)}`)]
+      ? [`  ${clashSentence(row.clash)}`, ...departureSentences(row.departures).map((each) => `  ${each}`)]
       : [];
   const holes = row.holes.map(
     (hole) =>

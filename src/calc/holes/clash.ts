@@ -7,12 +7,15 @@ const letOffFirst: readonly RuleName[] = ['obstacles', 'seams', 'trusses', 'firs
 
 /**
  * Which rules can't hold together?
- * Every one of them is needed for the clash: let any one off and the rest hold. Lets one rule off after another and takes it
+ * Where some can't hold by themselves, such as the distances from both ends of a roof that is too short, they are all of these. Else every one
+ * of them is needed for the clash: let any one off and the rest hold. Lets one rule off after another and takes it
  * back only where the rest then hold; since letting a rule off never does harm, what is left can't be thinned further.
  * @example clashingRules(bareRoof(20)) // => ['first', 'last', 'spacing']
  */
 export function clashingRules(problem: LayoutProblem): RuleName[] {
-  return thinned(ruleNames, (kept) => fewestHoles(onTheTape(problem, kept)) === undefined);
+  const clash = (kept: ReadonlySet<RuleName>) => fewestHoles(onTheTape(problem, kept)) === undefined;
+  const alone = ruleNames.filter((rule) => clash(new Set([rule])));
+  return alone.length > 0 ? alone : thinned(ruleNames, clash);
 }
 
 /**

@@ -7,7 +7,7 @@ import { alongFields } from './fields.ts';
 import { lacksTrusses } from './lacks-trusses.ts';
 import { layoutProblem, layoutRestsOn } from './roof.ts';
 import { layOut } from './search.ts';
-import { clashSentence, departureSentence } from './words.ts';
+import { clashSentence, departureSentences } from './words.ts';
 
 const tape = { tape: 8 } as const;
 
@@ -76,7 +76,7 @@ export const layout = calculation({
     return {
       figures,
       cautions: [...cautions, 'caution.layout.departs'],
-      remarks: [clashSentence(found.clash), ...found.departures.map(departureSentence), ...far],
+      remarks: [clashSentence(found.clash), ...departureSentences(found.departures), ...far],
     };
   },
 });

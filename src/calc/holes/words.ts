@@ -27,15 +27,23 @@ export function clashSentence(clash: readonly RuleName[]): string {
 }
 
 /**
- * One departure from a rule, named and measured.
+ * The departures from the rules, named and measured. Gaps that depart alike are told together, and so are both ends.
  * By hand: 100 in lie 4 in beyond 8 ft.
- * @example departureSentence({ rule: 'first', found: 100, allowed: { low: 72, high: 96 }, by: 4 }) // => 'The first hole’s distance from its end is 8 ft 4 in: 4 in over the 6 ft to 8 ft that the rule asks for.'
+ * @example departureSentences([{ rule: 'first', hole: 0, found: 100, allowed: { low: 72, high: 96 }, by: 4 }]) // => ['The first hole’s distance from its end is 8 ft 4 in: 4 in over the 6 ft to 8 ft that the rule asks for.']
  */
-export function departureSentence(departure: Departure): string {
-  const { rule, found, allowed, by } = departure;
-  const where =
-    rule === 'spacing'
-      ? `The gap from hole ${departure.between[0] + 1} to hole ${departure.between[1] + 1}`
-      : `The ${rule} hole’s distance from its end`;
-  return `${where} is ${tape(found)}: ${tape(by)} ${found < allowed.low ? 'under' : 'over'} the ${tape(allowed.low)} to ${tape(allowed.high)} that the rule asks for.`;
+export function departureSentences(departures: readonly Departure[]): string[] {
+  const alike = new Map<string, string[]>();
+  for (const departure of departures) {
+    const { found, allowed, by } = departure;
+    const measured = `is ${tape(found)}: ${tape(by)} ${found < allowed.low ? 'under' : 'over'} the ${tape(allowed.low)} to ${tape(allowed.high)} that the rule asks for.`;
+    const [words, where] =
+      departure.rule === 'spacing'
+        ? [
+            `The gap @ ${measured}`,
+            `from hole ${departure.between[0] + 1} to hole ${departure.between[1] + 1}`,
+          ]
+        : [`The @ distance from its end ${measured}`, `${departure.rule} hole’s`];
+    alike.set(words, [...(alike.get(words) ?? []), where]);
+  }
+  return [...alike].map(([words, where]) => words.replace('@', where.join(' and ')));
 }

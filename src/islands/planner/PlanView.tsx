@@ -1,7 +1,7 @@
 import type { ComponentChildren, JSX } from 'preact';
 import { besideLimit, mostThatPasses } from '../../calc/ceiling/load.ts';
 import { tooFewToTell } from '../../calc/fill/bags.ts';
-import { clashSentence, departureSentence } from '../../calc/holes/words.ts';
+import { clashSentence, departureSentences } from '../../calc/holes/words.ts';
 import { resistanceDrawing } from '../../drawings/resistance-across.ts';
 import { roofPlan } from '../../drawings/roof-plan.ts';
 import { sectionDrawing } from '../../drawings/section.ts';
@@ -297,7 +297,7 @@ function RowTrouble({ row }: { readonly row: PlannedRow }): JSX.Element | null {
         <>
           <p>The least departure:</p>
           <ul>
-            {row.departures.map(departureSentence).map((words) => (
+            {departureSentences(row.departures).map((words) => (
               <li key={words}>{words}</li>
             ))}
           </ul>

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { type LayoutProblem, layOut } from '../../../src/calc/holes/search.ts';
+import { type Departure, type LayoutProblem, layOut } from '../../../src/calc/holes/search.ts';
+import { departureSentences } from '../../../src/calc/holes/words.ts';
 import { bareRoof, every } from './roofs.ts';
 
 interface Case {
@@ -140,6 +141,49 @@ describe('least departures, worked out by hand', () => {
   test('trusses, seams and obstacles hold where the ranges can’t', () => {
     // By hand: the middle, 120 in, is a truss; 120 - 3 7/8 is the nearest mark clear of it, and as near on the far side.
     expect(layOut({ ...bareRoof(20), trusses: [120] })).toMatchObject({ layout: { positions: [116.125] } });
+  });
+});
+
+describe('what departs alike is told once', () => {
+  const ends = { low: 72, high: 96 };
+  const gaps = { low: 144, high: 192 };
+  test.each<[title: string, departures: readonly Departure[], said: readonly string[]]>([
+    [
+      'a hole 3 ft from both ends',
+      [
+        { rule: 'first', hole: 0, found: 36, allowed: ends, by: 36 },
+        { rule: 'last', hole: 0, found: 36, allowed: ends, by: 36 },
+      ],
+      [
+        'The first hole’s and last hole’s distance from its end is 3 ft: 3 ft under the 6 ft to 8 ft that the rule asks for.',
+      ],
+    ],
+    [
+      'two gaps that are as short',
+      [
+        { rule: 'spacing', between: [0, 1], found: 138, allowed: gaps, by: 6 },
+        { rule: 'spacing', between: [1, 2], found: 138, allowed: gaps, by: 6 },
+      ],
+      [
+        'The gap from hole 1 to hole 2 and from hole 2 to hole 3 is 11 ft 6 in: 6 in under the 12 ft to 16 ft that the rule asks for.',
+      ],
+    ],
+    [
+      'a gap too short, a gap too long, and an end as far off as no gap may be',
+      [
+        { rule: 'first', hole: 0, found: 138, allowed: ends, by: 42 },
+        { rule: 'spacing', between: [0, 1], found: 138, allowed: gaps, by: 6 },
+        { rule: 'spacing', between: [1, 2], found: 198, allowed: gaps, by: 6 },
+      ],
+      [
+        'The first hole’s distance from its end is 11 ft 6 in: 3 ft 6 in over the 6 ft to 8 ft that the rule asks for.',
+        'The gap from hole 1 to hole 2 is 11 ft 6 in: 6 in under the 12 ft to 16 ft that the rule asks for.',
+        'The gap from hole 2 to hole 3 is 16 ft 6 in: 6 in over the 12 ft to 16 ft that the rule asks for.',
+      ],
+    ],
+    ['none', [], []],
+  ])('%s', (_, departures, said) => {
+    expect(departureSentences(departures)).toEqual(said);
   });
 });
 
