@@ -201,6 +201,15 @@ describe('a part whose entries clash says so at the job’s own field, and the r
     for (const each of wrong)
       if (each.state === 'wrong' && each.name === name) expect(each.problem.field).toBe(field);
   });
+
+  test('of the second of a list it says so, since each has that field', () => {
+    const good = { part: 'belly', insulation: 'glass fibre', initial_thickness: '9 in' };
+    const more = [good, { ...good, settled_thickness: '10 in' }];
+    const wrong = outcomesOf(exampleWith({ 'receipt.other_parts': more })).flatMap((each) =>
+      each.state === 'wrong' ? [each.problem.label] : [],
+    );
+    expect(wrong).toEqual(['Minimum settled thickness, part of the house 2']);
+  });
 });
 
 describe('an open stop of the survey', () => {

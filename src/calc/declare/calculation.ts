@@ -5,6 +5,7 @@ import type { Rulebook } from '../../rulebook/rulebook.ts';
 import type { Fields, Values } from './field.ts';
 import { type FieldProblem, type Read, readFields } from './read-fields.ts';
 import type { Remark } from './remark.ts';
+import { whichOfList } from './which-of-list.ts';
 
 /** One figure that comes out: its value, and how it is printed. */
 export interface Figure {
@@ -96,11 +97,16 @@ export type AnyCalculation = Calculation<any>;
  */
 export function answer(declared: AnyCalculation, given: unknown, rules: Rulebook): Read<Answer> {
   const read = readFields(declared.fields, given);
-  if (!read.ok) return read;
+  if (!read.ok) return told(declared, read.problems);
   try {
     return { ok: true, value: declared.work(read.value, rules) };
   } catch (error) {
-    if (error instanceof EntriesClash) return { ok: false, problems: [error.problem] };
+    if (error instanceof EntriesClash) return told(declared, [error.problem]);
     throw error;
   }
 }
+
+const told = ({ fields }: AnyCalculation, problems: readonly FieldProblem[]): Read<Answer> => ({
+  ok: false,
+  problems: problems.map((each) => whichOfList(fields, each)),
+});

@@ -3,6 +3,7 @@ import { useCallback, useMemo } from 'preact/hooks';
 import type { Entries } from '../../calc/declare/entries.ts';
 import type { Fields } from '../../calc/declare/field.ts';
 import { fieldsReader, type Read } from '../../calc/declare/read-fields.ts';
+import { whichOfList } from '../../calc/declare/which-of-list.ts';
 import { layOut } from '../../calc/holes/search.ts';
 import { workAside } from '../../job/aside.ts';
 import { heldBy } from '../../job/cautions.ts';
@@ -10,7 +11,6 @@ import { jobFields } from '../../job/job-fields.ts';
 import type { WorkedJob } from '../../job/planned.ts';
 import { remembering } from '../../job/remembering.ts';
 import { ofThisHome } from '../../job/still-examples.ts';
-import { whichOfList } from '../../job/which-of-list.ts';
 import { workJob } from '../../job/work.ts';
 import { WithBook } from '../book.ts';
 import { GroupForms } from '../form/GroupForms.tsx';
@@ -60,7 +60,7 @@ const readJob = fieldsReader(jobFields);
 function worked(entries: Entries): Read<WorkedJob> {
   const job = readJob(entries);
   const plan = job.ok ? workJob(job.value, rules, findLayout) : job;
-  return plan.ok ? plan : { ok: false, problems: plan.problems.map(whichOfList) };
+  return plan.ok ? plan : { ok: false, problems: plan.problems.map((each) => whichOfList(jobFields, each)) };
 }
 
 /** The fields that a sheet's form asks for. */

@@ -2,6 +2,7 @@ import { type Answer, type Calculation, EntriesClash } from '../../calc/declare/
 import type { Field, Fields, Values } from '../../calc/declare/field.ts';
 import type { FieldProblem } from '../../calc/declare/read-fields.ts';
 import type { Remark } from '../../calc/declare/remark.ts';
+import { whichOfList } from '../../calc/declare/which-of-list.ts';
 import type { CautionId } from '../../generated/rule-types.ts';
 import type { Rulebook } from '../../rulebook/rulebook.ts';
 import { heldBy } from '../cautions.ts';
@@ -138,14 +139,17 @@ export function labelAt(way: string): string | undefined {
 }
 
 /** A problem at a calculation's field, told at the job's own. */
-function inJob(declared: AnyPart, problem: FieldProblem, entries: PartRun['entries'] = {}): FieldProblem {
-  const own = declared.askedIn?.(problem.field);
-  if (own) return { ...problem, field: own };
-  const [head = '', ...rest] = problem.field.split('.');
+const inJob = (declared: AnyPart, problem: FieldProblem, entries?: PartRun['entries']): FieldProblem =>
+  whichOfList(jobFields, { ...problem, field: wayInJob(declared, problem.field, entries) });
+
+function wayInJob(declared: AnyPart, field: string, entries: PartRun['entries'] = {}): string {
+  const own = declared.askedIn?.(field);
+  if (own) return own;
+  const [head = '', ...rest] = field.split('.');
   const entry = entries[head]?.[Number(rest[0])];
-  if (entry) return { ...problem, field: [entry, ...rest.slice(1)].join('.') };
+  if (entry) return [entry, ...rest.slice(1)].join('.');
   const way = declared.asked[head];
-  return { ...problem, field: way ? [way, ...rest].join('.') : problem.field };
+  return way ? [way, ...rest].join('.') : field;
 }
 
 /** Does an open stop of this plan hold a part behind it? */
