@@ -3,7 +3,7 @@ import { choiceField, lengthField, optional } from '../declare/field.ts';
 import { materialFields } from '../fill/fields.ts';
 import { trussesMeasured } from '../holes/measured-field.ts';
 import { fluesField } from './flue-ring.ts';
-import { inCavityFields } from './in-cavity-fields.ts';
+import { inCavityFields, tubeField } from './in-cavity-fields.ts';
 
 const liftedEdges = ['one edge', 'both edges'] as const;
 export type LiftedEdges = (typeof liftedEdges)[number];
@@ -23,11 +23,7 @@ export const edgeBayFields = {
   trusses_measured: trussesMeasured,
   edges: choiceField('Edges that are lifted', 'One long side of the roof, or both.', liftedEdges),
   ...sectionFields,
-  tube: optional(
-    lengthField('dt', 'Width of the tube', 'Outside. Left empty, the width of the hose.', '2 in', {
-      most: '1 ft',
-    }),
-  ),
+  tube: tubeField,
   ...inCavityFields,
   density: materialFields.density,
   bag_weight: materialFields.bag_weight,

@@ -4,9 +4,9 @@ import { cavitySection } from '../cavity/section.ts';
 import { calculation, type Figure } from '../declare/calculation.ts';
 import { choiceField, lengthField, optional } from '../declare/field.ts';
 import { alongFields } from '../holes/fields.ts';
-import { edgeBayFields } from './bay-fields.ts';
 import { covers, crewAnswers, edgeAnswers, gableAnswers, type WayIn, waysIn } from './compare.ts';
-import { inCavityFields } from './in-cavity-fields.ts';
+import { fluesField } from './flue-ring.ts';
+import { inCavityFields, tubeField } from './in-cavity-fields.ts';
 
 const tape = { tape: 8 } as const;
 
@@ -47,8 +47,8 @@ export const compareWays = calculation({
         ['single', 'double'],
       ),
     ),
-    tube: edgeBayFields.tube,
-    flues: edgeBayFields.flues,
+    tube: tubeField,
+    flues: optional(fluesField()),
     ...alongFields,
   },
   example: {

@@ -17,3 +17,10 @@ export const inCavityFields = {
     ),
   ),
 } as const;
+
+/** A stiff tube fed in under a lifted edge. */
+export const tubeField = optional(
+  lengthField('dt', 'Width of the tube', 'Outside. Left empty, the width of the hose.', '2 in', {
+    most: '1 ft',
+  }),
+);
