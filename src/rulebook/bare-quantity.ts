@@ -6,8 +6,9 @@ export interface BareQuantity {
   readonly at: number;
 }
 
+/** The last word of a number: of "twenty-five pounds" five, of "two thousand pounds" thousand. */
 const NUMBER_WORDS =
-  'one|two|three|four|five|six|seven|eight|nine|ten|twelve|fifteen|sixteen|twenty|thirty|forty|fifty|sixty|hundred|half';
+  'zero|nought|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|thirteen|fourteen|fifteen|sixteen|seventeen|eighteen|nineteen|twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety|hundred|thousand|dozen|half|quarter|(?:half|quarter|third) (?:of )?an?';
 /** Units that the table has only by their sign, or not at all, and that people write out all the same. */
 const ALSO = [
   'yard',

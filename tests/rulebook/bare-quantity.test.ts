@@ -11,6 +11,18 @@ const sentences: readonly [sentence: string, caught: readonly string[]][] = [
   ['Move it two inches.', ['two inches']],
   ['A two-inch lip.', ['two-inch']],
   ['Keep half inches out of it.', ['half inches']],
+  ['Eleven feet, or twenty-seven pounds.', ['Eleven feet', 'seven pounds']],
+  ['Not thirteen, fourteen, seventeen, eighteen or nineteen bags.', ['nineteen bags']],
+  [
+    'At seventy degrees, eighty degrees or ninety degrees.',
+    ['seventy degrees', 'eighty degrees', 'ninety degrees'],
+  ],
+  ['Two thousand pounds, a dozen bags.', ['thousand pounds', 'dozen bags']],
+  ['Zero volts. A quarter inch.', ['Zero volts', 'quarter inch']],
+  [
+    'Half an inch, a third of an hour, a quarter of a pound.',
+    ['Half an inch', 'third of an hour', 'quarter of a pound'],
+  ],
   ['It has R-38.', ['R-38']],
   ['It has R38 or R-3.7 an inch.', ['R38', 'R-3.7']],
   ['Load 40 % more.', ['40 %']],
@@ -57,6 +69,7 @@ const sentences: readonly [sentence: string, caught: readonly string[]][] = [
   ['Take option 2 v 3.', []],
   ['One push, two screws, one second try.', ['one second']],
   ['Hold it firmly, one hand on each side.', []],
+  ['A thousand homes, half of a wall, a quarter turn.', []],
   ['', []],
 ];
 
