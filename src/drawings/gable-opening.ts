@@ -2,6 +2,7 @@ import { ridgeAcross } from '../calc/cavity/opening.ts';
 import type { Section } from '../calc/cavity/section.ts';
 import type { Ring } from '../calc/ways/flue-ring.ts';
 import type { Lane, Lanes } from '../calc/ways/lanes.ts';
+import { ofRoom } from '../calc/ways/strip.ts';
 import { format } from '../quantity/format.ts';
 import { inches, type Quantity } from '../quantity/quantity.ts';
 import type { Rulebook } from '../rulebook/rulebook.ts';
@@ -48,7 +49,7 @@ export function gableOpeningDrawing(
     height: plan.foot + 6,
     secondFrom: end.foot + 4,
     title: 'The gable end with its openings, and the lanes behind it',
-    description: `The width of ${tape(cavity.section.width)} is shared into ${found.lanes.length} lanes, each ${tape(found.laneWidth)} wide. ${shown.map((lane) => `Lane ${lane.number}: the hose runs ${tape(lane.middle)} from the eave, with ${format(lane.room, { figures: 2 })} free`).join('; ')}. ${first ? `From each end a push covers ${pushTape(first.fromStart)} of ${tape(cavity.length)}, and ${tape(first.left)} between them are left over` : 'No lane is fed'}${found.lanes.some(({ stopsAtRing }) => stopsAtRing) ? '; a lane with a flue in its way stops before the ring kept open about it' : ''}.`,
+    description: `The width of ${tape(cavity.section.width)} is shared into ${found.lanes.length} lanes, each ${tape(found.laneWidth)} wide. ${shown.map((lane) => `Lane ${lane.number}: the hose runs ${tape(lane.middle)} from the eave, with ${format(lane.room, ofRoom)} free`).join('; ')}. ${first ? `From each end a push covers ${pushTape(first.fromStart)} of ${tape(cavity.length)}, and ${tape(first.left)} between them are left over` : 'No lane is fed'}${found.lanes.some(({ stopsAtRing }) => stopsAtRing) ? '; a lane with a flue in its way stops before the ring kept open about it' : ''}.`,
     shapes: [
       hatches(name),
       text([14, 18], 'the gable end from outside', { anchor: 'start', size: letters, bold: true }),
@@ -134,8 +135,7 @@ function elevation(found: Lanes, { section, oldDepth }: GableCavity, rules: Rule
   };
 }
 
-const roomOf = (lane: Lane): string =>
-  lane.feedable ? `${format(lane.room, { figures: 2 })} free` : 'no way in';
+const roomOf = (lane: Lane): string => (lane.feedable ? `${format(lane.room, ofRoom)} free` : 'no way in');
 
 /** An opening between the chords with the end of the hose in it, to scale; how wide it is cut only illustrates. */
 function opening(
