@@ -21,7 +21,7 @@ const groups = [
   },
   {
     name: 'shared',
-    test: /node_modules.preact|src.(?:quantity.|calc.declare.|rulebook.(?:rulebook|table|placeholders)\.ts|islands.(?:form.(?!GroupForms)|results.(?!Sheet|PlainSheet|Later|queue|redraw))|islands.(?:book|use-entries|as-typed|calculator.(?:mount|Calculator))\.tsx?)/,
+    test: /node_modules.preact|src.(?:quantity.|calc.declare.(?!fields-reader)|rulebook.(?:rulebook|table|placeholders)\.ts|islands.(?:form.(?!GroupForms)|results.(?!Sheet|PlainSheet|Later|queue|redraw))|islands.(?:book|use-entries|as-typed|calculator.(?:mount|Calculator))\.tsx?)/,
   },
   { name: 'measured-field', test: /src.calc.holes.(?:marks|measured-field)\b/ },
   { name: 'members', test: /src.calc.holes.members\b/ },

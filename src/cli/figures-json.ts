@@ -1,6 +1,6 @@
 import type { AnswerTable, Figure } from '../calc/declare/calculation.ts';
 import type { CautionId } from '../generated/rule-types.ts';
-import { cautionSentence } from '../job/caution-words.ts';
+import { cautionSentence } from '../job/caution-sentence.ts';
 import { format } from '../quantity/format.ts';
 import type { Quantity } from '../quantity/quantity.ts';
 import { rulesBehind, working } from '../quantity/working.ts';

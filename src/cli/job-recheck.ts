@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { onOneLine, sentence } from '../calc/declare/read-fields.ts';
-import { cautionSentence } from '../job/caution-words.ts';
+import { cautionSentence } from '../job/caution-sentence.ts';
 import { readRecord, recheck } from '../job/record.ts';
 import { loadProject } from '../rulebook/project.ts';
 import { openRulebook } from '../rulebook/rulebook.ts';

@@ -3,7 +3,7 @@ import { sentence } from '../calc/declare/read-fields.ts';
 import { remarkText } from '../calc/declare/remark.ts';
 import { format } from '../quantity/format.ts';
 import type { CautionWords, Rulebook } from '../rulebook/rulebook.ts';
-import { cautionSentence } from './caution-words.ts';
+import { cautionSentence } from './caution-sentence.ts';
 import type { PartOutcome } from './parts/part.ts';
 
 type Cautions = Readonly<Record<string, CautionWords>>;

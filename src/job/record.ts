@@ -8,7 +8,7 @@ import type { Quantity } from '../quantity/quantity.ts';
 import { rulesBehind } from '../quantity/working.ts';
 import type { CautionWords, Rulebook, RuleForCalculation } from '../rulebook/rulebook.ts';
 import type { RuleValue } from '../rulebook/schema.ts';
-import { cautionSentence } from './caution-words.ts';
+import { cautionSentence } from './caution-sentence.ts';
 import { heldBy } from './cautions.ts';
 import { type JobValues, jobFields } from './job-fields.ts';
 import { type JobEntries, jobFile, openJob, parsed } from './job-file.ts';

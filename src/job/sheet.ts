@@ -4,7 +4,7 @@ import { clashSentence, departureSentences } from '../calc/holes/words.ts';
 import { format } from '../quantity/format.ts';
 import { quantity } from '../quantity/quantity.ts';
 import type { CautionWords, Rulebook } from '../rulebook/rulebook.ts';
-import { cautionSentence } from './caution-words.ts';
+import { cautionSentence } from './caution-sentence.ts';
 import { heldBy } from './cautions.ts';
 import { blownBehind, fillLog } from './fill-log.ts';
 import { strayName } from './log-entries.ts';

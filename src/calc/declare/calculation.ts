@@ -97,16 +97,14 @@ export type AnyCalculation = Calculation<any>;
  */
 export function answer(declared: AnyCalculation, given: unknown, rules: Rulebook): Read<Answer> {
   const read = readFields(declared.fields, given);
-  if (!read.ok) return told(declared, read.problems);
-  try {
-    return { ok: true, value: declared.work(read.value, rules) };
-  } catch (error) {
-    if (error instanceof EntriesClash) return told(declared, [error.problem]);
-    throw error;
-  }
+  let problems: readonly FieldProblem[];
+  if (read.ok) {
+    try {
+      return { ok: true, value: declared.work(read.value, rules) };
+    } catch (error) {
+      if (!(error instanceof EntriesClash)) throw error;
+      problems = [error.problem];
+    }
+  } else problems = read.problems;
+  return { ok: false, problems: problems.map((each) => whichOfList(declared.fields, each)) };
 }
-
-const told = ({ fields }: AnyCalculation, problems: readonly FieldProblem[]): Read<Answer> => ({
-  ok: false,
-  problems: problems.map((each) => whichOfList(fields, each)),
-});

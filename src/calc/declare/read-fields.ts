@@ -47,34 +47,14 @@ export function readFields<F extends Fields>(fields: F, given: unknown): Read<Va
   return readBy(readGroup, fields, given);
 }
 
-/**
- * Reads as readFields does, again and again: a group that is the very object it was is not read anew. For entries that are never changed
- * in place, of which one changes at each key.
- * @example fieldsReader({})({ widht: '13 ft' }).ok // => false
- */
-export function fieldsReader<F extends Fields>(fields: F): (given: unknown) => Read<Values<F>> {
-  const known = new WeakMap<object, { readonly at: string; readonly value: Record<string, unknown> }>();
-  const readOnce: ReadGroup = (of, given, path, label, problems) => {
-    if (given === null || typeof given !== 'object') return readGroup(of, given, path, label, problems);
-    // Each figure tells which entry it comes from: a row that moved up is read anew.
-    const at = path.join('.');
-    const before = known.get(given);
-    if (before?.at === at) return before.value;
-    const wrong = problems.length;
-    const value = readGroup(of, given, path, label, problems, readOnce);
-    if (problems.length === wrong) known.set(given, { at, value });
-    return value;
-  };
-  return (given) => readBy(readOnce, fields, given);
-}
-
-function readBy<F extends Fields>(read: ReadGroup, fields: F, given: unknown): Read<Values<F>> {
+/** Reads a set of fields by a way of reading their groups. */
+export function readBy<F extends Fields>(read: ReadGroup, fields: F, given: unknown): Read<Values<F>> {
   const problems: FieldProblem[] = [];
   const value = read(fields, given, [], 'The entries', problems);
   return problems.length > 0 ? { ok: false, problems } : { ok: true, value: value as Values<F> };
 }
 
-type ReadGroup = (
+export type ReadGroup = (
   fields: Fields,
   given: unknown,
   path: readonly string[],
@@ -82,7 +62,7 @@ type ReadGroup = (
   problems: FieldProblem[],
 ) => Record<string, unknown>;
 
-function readGroup(
+export function readGroup(
   fields: Fields,
   given: unknown,
   path: readonly string[],

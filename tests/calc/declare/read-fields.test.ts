@@ -10,7 +10,8 @@ import {
   wordsField,
   yearField,
 } from '../../../src/calc/declare/field.ts';
-import { fieldsReader, readFields, sentence } from '../../../src/calc/declare/read-fields.ts';
+import { fieldsReader } from '../../../src/calc/declare/fields-reader.ts';
+import { readFields, sentence } from '../../../src/calc/declare/read-fields.ts';
 
 /** One field of every kind. */
 const fields = {
