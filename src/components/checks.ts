@@ -3,6 +3,7 @@ import { checksByRule, type MovedValue, moveEveryValue } from '../calc/checks/mo
 import { type CheckResult, runCheck } from '../calc/checks/run-check.ts';
 import { whyUnguarded } from '../calc/checks/unguarded.ts';
 import { page } from '../islands/links.ts';
+import { withSigns } from '../quantity/signs.ts';
 import { openRulebook } from '../rulebook/rulebook.ts';
 import type { Check } from '../rulebook/schema.ts';
 import { baseRulebook, local, ruleFiles } from './rulebook.ts';
@@ -27,7 +28,7 @@ export const workedAsPublished =
 /** Every check of the rulebook, worked by this build. */
 export const workedChecks: readonly WorkedCheck[] = ruleFiles.checks.map(({ id, entry }) => ({
   id,
-  check: entry,
+  check: { ...entry, title: withSigns(entry.title) },
   result: runCheck(entry, rules),
 }));
 

@@ -28,7 +28,7 @@ export const freshAirCalculation = calculation({
     'ASHRAE 62.2 sets the whole-house rate by floor area and by people. People are counted as the bedrooms, at least one, plus one. A bath or kitchen whose fan does less than its own rate lacks the rest; a window that opens forgives some of it, and a share of what is still lacked is added to the whole-house rate. Nothing is credited for leaks. The factory rule, by its text of 2015, tells how such homes are built; an older home was built to an older text, and it asks nothing of a home in use.',
   fields: { ...homeFields, rooms: roomsField, existing: existingField },
   example: {
-    floor: '924 ft2',
+    floor: '924 ft²',
     bedrooms: '3',
     rooms: [
       { name: 'kitchen', room: 'kitchen', flow: '60 cfm', runs: 'on demand', window: 'opens' },

@@ -48,7 +48,7 @@ export const cavityVentilation = calculation({
       }),
     ),
   },
-  example: { sections: 'double', bare_metal: 'no', sealed: 'yes', area: '1232 ft2', clear_above: '0 in' },
+  example: { sections: 'double', bare_metal: 'no', sealed: 'yes', area: '1232 ft²', clear_above: '0 in' },
   work: ({ sections, bare_metal, sealed, area, length, width, clear_above }, rules) => {
     const verdict = ventilationAsked({ sections, bareMetal: bare_metal, sealed });
     const vents = cavityVents(floorOf(area, length, width), rules);

@@ -78,14 +78,14 @@ export const ceiling = calculation({
     board: 'gypsum 1/2 in',
     framing: '16 in',
     depth: '13 in',
-    density: '1.5 lb/ft3',
+    density: '1.5 lb/ft³',
     old_depth: '2 in',
   },
   common: {
     board: boards,
     framing: ['16 in', '24 in'],
     depth: ['8 in', '10 in', '12 in', '13 in', '15 in'],
-    density: ['1 lb/ft3', '1.25 lb/ft3', '1.5 lb/ft3', '1.75 lb/ft3', '2 lb/ft3'],
+    density: ['1 lb/ft³', '1.25 lb/ft³', '1.5 lb/ft³', '1.75 lb/ft³', '2 lb/ft³'],
   },
   work: (values, rules) => {
     const old = values.old_depth && {

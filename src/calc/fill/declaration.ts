@@ -23,10 +23,10 @@ export const fill = calculation({
     }),
     ...materialFields,
   },
-  example: { volume: '130 ft3', material: 'glass fibre', density: '1.5 lb/ft3', bag_weight: '30 lb/bag' },
+  example: { volume: '130 ft³', material: 'glass fibre', density: '1.5 lb/ft³', bag_weight: '30 lb/bag' },
   common: {
-    density: ['1 lb/ft3', '1.25 lb/ft3', '1.5 lb/ft3', '1.75 lb/ft3', '2 lb/ft3'],
-    volume: ['65 ft3', '100 ft3', '130 ft3', '160 ft3'],
+    density: ['1 lb/ft³', '1.25 lb/ft³', '1.5 lb/ft³', '1.75 lb/ft³', '2 lb/ft³'],
+    volume: ['65 ft³', '100 ft³', '130 ft³', '160 ft³'],
   },
   work: ({ volume, material, density, bag_weight, label_r_per_inch }, rules) => {
     const { weight, bags } = bagsFor(volume, density, bag_weight);

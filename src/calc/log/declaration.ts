@@ -54,8 +54,8 @@ export const openingLog = calculation({
     ),
   },
   example: {
-    volume: '140 ft3',
-    density: '1.5 lb/ft3',
+    volume: '140 ft³',
+    density: '1.5 lb/ft³',
     bag_weight: '30 lb/bag',
     bags: '5.75 bags',
     state: 'full',

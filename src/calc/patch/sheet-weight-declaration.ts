@@ -34,7 +34,7 @@ export const sheetWeightCalculation = calculation({
       }),
     ),
   },
-  example: { metal: 'aluminium', thickness: '0.019 in', area: '5 ft2' },
+  example: { metal: 'aluminium', thickness: '0.019 in', area: '5 ft²' },
   common: { metal: ['steel', 'aluminium'], thickness: ['0.016 in', '0.019 in', '0.024 in', '0.032 in'] },
   work: ({ metal, thickness, area }, rules) => {
     const perArea = sheetWeight(metal, thickness, rules);

@@ -36,7 +36,7 @@ export const fuelFields = {
       dimension: 'price per volume',
       symbol: 'pv',
       label: 'Price by its volume instead',
-      hint: 'Propane and heating oil in $/gal, natural gas in $/ft3, $/ccf or $/Mcf.',
+      hint: 'Propane and heating oil in $/gal, natural gas in $/ft³, $/ccf or $/Mcf.',
       example: '2.50 $/gal',
       zero: 'refused',
       most: '100 $/gal',
@@ -108,7 +108,7 @@ export function pricedFuel(values: FuelValues, rules: Rulebook): PricedFuel {
       `${format(price_per_volume)} for ${fuel}`,
       asGas
         ? 'a price by the cubic foot of gas, such as 1.20 $/ccf'
-        : 'a price in $/gal; of metered gas, its heat content in Btu/ft3 beside it',
+        : 'a price in $/gal; of metered gas, its heat content in Btu/ft³ beside it',
     );
   return {
     price: named(

@@ -32,28 +32,28 @@ export const taper = calculation({
       'Rc',
       'R of everything uniform',
       'Air films, ceiling, old insulation.',
-      '1.23 h ft2 F/Btu',
+      '1.23 h·ft²·°F/Btu',
     ),
     thin: resistanceField(
       'Ra',
       'R of the insulation at its thinnest',
       'R per inch times the least depth.',
-      '10.5 h ft2 F/Btu',
+      '10.5 h·ft²·°F/Btu',
     ),
     thick: optional(
       resistanceField(
         'Rb',
         'R of the insulation at its thickest',
         'R per inch times the greatest depth; not for a uniform layer.',
-        '52.5 h ft2 F/Btu',
+        '52.5 h·ft²·°F/Btu',
       ),
     ),
   },
   example: {
     form: 'straight taper',
-    constant: '1.23 h ft2 F/Btu',
-    thin: '10.5 h ft2 F/Btu',
-    thick: '52.5 h ft2 F/Btu',
+    constant: '1.23 h·ft²·°F/Btu',
+    thin: '10.5 h·ft²·°F/Btu',
+    thick: '52.5 h·ft²·°F/Btu',
   },
   work: ({ form, constant, thin, thick: given }) => {
     const thick = form === 'uniform' ? thin : given;
@@ -108,7 +108,7 @@ export const restrictedEdge = calculation({
       'Blown, or a batt that tapers, or a batt pressed to one thickness.',
       edgeKinds,
     ),
-    nominal: resistanceField('Rf', 'Nominal R', 'At the full thickness.', '25 h ft2 F/Btu'),
+    nominal: resistanceField('Rf', 'Nominal R', 'At the full thickness.', '25 h·ft²·°F/Btu'),
     thickness: lengthField('tf', 'Full thickness', 'Of the insulation where nothing restricts it.', '10 in', {
       most: '6 ft',
     }),
@@ -117,7 +117,7 @@ export const restrictedEdge = calculation({
       most: '6 ft',
     }),
   },
-  example: { kind: 'blown', nominal: '25 h ft2 F/Btu', thickness: '10 in', edge: '2 in' },
+  example: { kind: 'blown', nominal: '25 h·ft²·°F/Btu', thickness: '10 in', edge: '2 in' },
   work: ({ kind, nominal, thickness, edge }, rules) => {
     if (compare(edge, thickness) > 0) {
       throw new EntriesClash({

@@ -3,8 +3,10 @@ import { useEffect, useRef, useState } from 'preact/hooks';
 import { type Entries, entryAt, listAt, textAt } from '../../calc/declare/entries.ts';
 import type { Field, Fields, ListField } from '../../calc/declare/field.ts';
 import type { FieldProblem } from '../../calc/declare/read-fields.ts';
+import { oneOf } from '../../calc/declare/which-of-list.ts';
 import { isBareNumber } from '../../quantity/parse.ts';
-import { units } from '../../quantity/units.ts';
+import { unbroken } from '../../quantity/unbroken.ts';
+import { units, usualUnit } from '../../quantity/units.ts';
 import { still } from '../still.ts';
 import type { SetEntry } from '../use-entries.ts';
 import { afterPress } from './after-press.ts';
@@ -52,8 +54,7 @@ const FieldInput = still(function Field({ field, way, ...state }: FieldProps): J
   if (field.kind === 'group') {
     return (
       <fieldset class="group">
-        <legend>{field.label}</legend>
-        <p class="hint">{field.hint}</p>
+        <Heads {...field} />
         <FieldsForm fields={field.of} way={way} {...state} />
       </fieldset>
     );
@@ -64,7 +65,7 @@ const FieldInput = still(function Field({ field, way, ...state }: FieldProps): J
   const id = boxId(name);
   const problem = state.problems.find((each) => each.field === name);
   const describedBy = `${id}-hint${problem ? ` ${id}-problem` : ''}${field.kind === 'quantity' && field.beside ? ` ${id}-unit` : ''}`;
-  const value = textAt(state.entries, way);
+  const value = printed(textAt(state.entries, way), field);
   const none = field.kind === 'choice' && field.choices.includes(value) ? '' : value;
   const shared = {
     id,
@@ -76,16 +77,15 @@ const FieldInput = still(function Field({ field, way, ...state }: FieldProps): J
     // Paper shows what was typed as words: a box cuts off what is longer than it.
     <div class={problem ? 'field wrong' : 'field'} data-typed={value}>
       <label for={id}>
-        {field.label}
+        {unbroken(field.label)}
         {field.optional ? <span class="optional"> (if any)</span> : null}
       </label>
       <p class="hint" id={`${id}-hint`}>
-        {field.hint}
-        {field.kind === 'choice' ? null : ` For example ${field.example}.`}
+        {unbroken(field.kind === 'choice' ? field.hint : `${field.hint} For example ${field.example}.`)}
       </p>
       {problem ? (
         <p class="problem" id={`${id}-problem`}>
-          Found {problem.found}; expected {problem.expected}.
+          {unbroken(`Found ${problem.found}; expected ${problem.expected}.`)}
         </p>
       ) : null}
       {field.kind === 'choice' ? (
@@ -141,6 +141,21 @@ const FieldInput = still(function Field({ field, way, ...state }: FieldProps): J
   );
 }, sameField);
 
+/** What stands above several boxes. */
+const Heads = ({ label, hint }: Pick<Field, 'label' | 'hint'>): JSX.Element => (
+  <>
+    <legend>{unbroken(label)}</legend>
+    <p class="hint">{unbroken(hint)}</p>
+  </>
+);
+
+/** A box shows its unit as everything else does, also where its name was typed, which has no raised figures: lb/ft3 as lb/ft³. */
+function printed(typed: string, field: Field): string {
+  if (field.kind !== 'quantity') return typed;
+  const unit = field.beside ?? usualUnit[field.dimension];
+  return unit && /[23]/.test(unit) ? typed.replace(unit, units[unit].sign) : typed;
+}
+
 /** A bare number is given the unit that its field always has, where it can be read again before it counts. */
 function addUnit(field: Field, way: readonly string[], value: string, state: FormState): void {
   if (field.kind === 'quantity' && field.beside !== undefined && isBareNumber(value)) {
@@ -160,8 +175,7 @@ function ListInput({
   const rows = listAt(state.entries, way);
   const name = way.join('.');
   const id = boxId(name);
-  const one = field.one.replace(/^an? /, '');
-  const called = (place: number): string => `${one} ${place + 1}`;
+  const called = (place: number): string => oneOf(field, place);
   const [off, takeOff] = useState({
     place: 0,
     at: -SECOND_TAP,
@@ -189,8 +203,7 @@ function ListInput({
     ) : null;
   return (
     <fieldset class="list" id={id} tabIndex={-1}>
-      <legend>{field.label}</legend>
-      <p class="hint">{field.hint}</p>
+      <Heads {...field} />
       {rows.map((_, place) => (
         <Fragment key={place}>
           {undo(place)}

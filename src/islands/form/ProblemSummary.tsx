@@ -1,5 +1,6 @@
 import type { JSX } from 'preact';
 import type { FieldProblem } from '../../calc/declare/read-fields.ts';
+import { unbroken } from '../../quantity/unbroken.ts';
 import { type FindElsewhere, WayTo } from './WayTo.tsx';
 
 interface ProblemSummaryProps {
@@ -16,7 +17,8 @@ export const ProblemSummary = ({ problems, elsewhere, role }: ProblemSummaryProp
     <ul>
       {problems.map(({ field, label, found, expected }) => (
         <li key={field + found}>
-          <WayTo field={field} label={label} elsewhere={elsewhere} />: found {found}; expected {expected}.
+          <WayTo field={field} label={label} elsewhere={elsewhere} />
+          {unbroken(`: found ${found}; expected ${expected}.`)}
         </li>
       ))}
     </ul>

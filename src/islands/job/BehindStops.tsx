@@ -7,6 +7,7 @@ import { settling } from '../../job/settling.ts';
 import type { FormatOptions } from '../../quantity/format.ts';
 import type { Quantity } from '../../quantity/quantity.ts';
 import { type FindElsewhere, WayTo } from '../form/WayTo.tsx';
+import { AnswerLine } from '../results/AnswerLine.tsx';
 import { Cautions } from '../results/Caution.tsx';
 import { FigureRow } from '../results/FigureRow.tsx';
 import { rules } from '../rules.ts';
@@ -72,9 +73,7 @@ export function BehindStops({
   return (
     <>
       <Cautions ids={held.map(({ id }) => id)} />
-      <p class="answer">
-        <span class="label">{plan.job.name}</span> <output aria-live="off">{heldInALine(plan)}</output>
-      </p>
+      <AnswerLine of={plan.job.name} words={heldInALine(plan)} />
       <p>Nothing is blown before this is settled. What settles it:</p>
       <ul>
         {settling(plan, rules).map(({ id, entries }) => (

@@ -19,6 +19,7 @@ import { unbroken } from '../../quantity/unbroken.ts';
 import { rulesBehind } from '../../quantity/working.ts';
 import { sheetPage, withJob } from '../job/JobNav.tsx';
 import type { SheetViewProps } from '../job/JobSheet.tsx';
+import { AnswerLine } from '../results/AnswerLine.tsx';
 import { columnsOf } from '../results/AnswerView.tsx';
 import { Cautions } from '../results/Caution.tsx';
 import { FigureRow } from '../results/FigureRow.tsx';
@@ -60,9 +61,7 @@ export function PlanView({ plan }: OfPlan): JSX.Element {
   );
   return (
     <>
-      <p class="answer">
-        <span class="label">{plan.job.name}</span> <output aria-live="off">{shortAnswer(plan)}</output>
-      </p>
+      <AnswerLine of={plan.job.name} words={shortAnswer(plan)} />
       {later(Before)}
       {cut ? null : later(WayInstead)}
       <Cut cut={cut}>

@@ -7,6 +7,7 @@ import { isComputed } from '../../quantity/working.ts';
 import { useBook } from '../book.ts';
 import type { DrawnAnswer } from '../calculator/drawn.ts';
 import { cautionPage } from '../links.ts';
+import { AnswerLine } from './AnswerLine.tsx';
 import { Cautions } from './Caution.tsx';
 import { FigureText } from './FigureText.tsx';
 import { Fold } from './Fold.tsx';
@@ -107,11 +108,7 @@ export function AnswerView({
   return (
     <>
       <Cautions ids={at('stop')} />
-      {first ? (
-        <p class="answer">
-          <span class="label">{first[1].label}</span> <output aria-live="off">{shown(first[1])}</output>
-        </p>
-      ) : null}
+      {first ? <AnswerLine of={first[1].label} words={shown(first[1])} /> : null}
       <dl class="figures">
         {rest.map(([name, figure]) => (
           <div key={name}>

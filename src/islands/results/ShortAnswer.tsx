@@ -1,4 +1,5 @@
 import type { JSX } from 'preact';
+import { unbroken } from '../../quantity/unbroken.ts';
 
 /** The answer in a line, in a bar at the foot of a phone, where the thumb is, or of the entries at a desk; touched, it goes to the whole answer. */
 export const ShortAnswer = ({
@@ -14,7 +15,7 @@ export const ShortAnswer = ({
 }): JSX.Element => (
   <button type="button" class="short-answer" onClick={() => goTo(to)}>
     {old ? 'Figures of before: ' : ''}
-    {words}
+    {unbroken(words)}
   </button>
 );
 

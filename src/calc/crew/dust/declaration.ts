@@ -38,9 +38,9 @@ export const dust = calculation({
       'Cd',
       'Total dust',
       'Dust of every size, from a sampler worn by a worker.',
-      '8 mg/m3',
+      '8 mg/m³',
     ),
-    respirable: concentration('Cr', 'Respirable dust', 'The part fine enough to reach the lungs.', '1 mg/m3'),
+    respirable: concentration('Cr', 'Respirable dust', 'The part fine enough to reach the lungs.', '1 mg/m³'),
     fibres: optional(
       quantityField({
         dimension: 'pieces per volume',
@@ -48,13 +48,13 @@ export const dust = calculation({
         symbol: 'Cf',
         label: 'Fibres',
         hint: 'A count of fine glass fibres; for glass fibre only.',
-        example: '0.5 fibres/cm3',
+        example: '0.5 fibres/cm³',
         zero: 'allowed',
         most: '1000 fibres/cm3',
       }),
     ),
   },
-  example: { material: 'glass fibre', total: '8 mg/m3', respirable: '1 mg/m3', fibres: '0.5 fibres/cm3' },
+  example: { material: 'glass fibre', total: '8 mg/m³', respirable: '1 mg/m³', fibres: '0.5 fibres/cm³' },
   work: ({ material, total, respirable, fibres }, rules) => {
     if (fibres && material !== 'glass fibre')
       throw new EntriesClash({

@@ -38,7 +38,7 @@ export const trappedAirLoad = calculation({
     board: 'gypsum 1/2 in',
     framing: '16 in',
     pressure: '0.1 in w.c.',
-    insulation: '1.6 lb/ft2',
+    insulation: '1.6 lb/ft²',
   },
   work: ({ board, framing, pressure, insulation, ...engineers }, rules) => {
     const load = trappedAir(board, framing, pressure, insulation, rules, engineersLoad(engineers));

@@ -186,14 +186,14 @@ export const blowingRate = calculation({
   example: {
     weight: '30 lb',
     time: '2.5 min',
-    density: '1.5 lb/ft3',
-    area: '2 ft2',
-    volume: '40 ft3',
+    density: '1.5 lb/ft³',
+    area: '2 ft²',
+    volume: '40 ft³',
     all_bags: '12 bags',
     bag_weight: '30 lb/bag',
     openings: [
-      { what: 'first lane', volume: '40 ft3', pushed: '20 ft' },
-      { what: 'second lane', volume: '60 ft3', pushed: '20 ft' },
+      { what: 'first lane', volume: '40 ft³', pushed: '20 ft' },
+      { what: 'second lane', volume: '60 ft³', pushed: '20 ft' },
     ],
   },
   work: (values) => {

@@ -67,7 +67,7 @@ export const testBoxCheck = calculation({
       { gross: '15.8 lb', tare: '10 lb' },
       { gross: '16.4 lb', tare: '10 lb' },
     ],
-    target: '1.5 lb/ft3',
+    target: '1.5 lb/ft³',
     allowed_spread: '15 %',
   },
   work: ({ length, width, height, fills, target, allowed_spread }, rules) => {
