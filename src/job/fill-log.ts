@@ -25,11 +25,11 @@ export interface LoggedOpening extends Omit<OpeningSoFar, 'verdict'> {
   readonly state: 'filling' | 'full';
   /** Why nothing more goes in, where the crew said so: the plan asks it for no more. */
   readonly notFilled: LogEntry['not_filled'];
-  readonly verdict: OpeningSoFar['verdict'] | 'full, judged with its stretch' | 'not filled';
+  readonly verdict: OpeningSoFar['verdict'] | 'full, judged with its group' | 'not filled';
 }
 
 /** Openings side by side that each take too little to be judged alone: counted and judged together. */
-export interface LoggedStretch extends OpeningSoFar {
+export interface LoggedGroup extends OpeningSoFar {
   readonly name: string;
   /** Its place among the parts of the openings, which stays whatever of them is filled. */
   readonly part: number;
@@ -41,8 +41,8 @@ export interface LoggedStretch extends OpeningSoFar {
 /** The whole job's bags as they went in. */
 export interface FillLog {
   readonly openings: readonly LoggedOpening[];
-  /** Of the openings those that are counted together, a stretch after the other. */
-  readonly stretches: readonly LoggedStretch[];
+  /** Of the openings those that are counted together, a group after the other. */
+  readonly groups: readonly LoggedGroup[];
   /** Why the openings are not known, in a sentence; undefined where they are. */
   readonly unknown: string | undefined;
   readonly used: Quantity<'pieces'>;
@@ -125,19 +125,19 @@ function partsOf(openings: readonly LoggedOpening[], rules: Rulebook): readonly 
   });
 }
 
-function stretchesOf(
+function groupsOf(
   openings: readonly LoggedOpening[],
   plan: WorkedJob,
   rules: Rulebook,
   highestDensity: Quantity<'density'> | undefined,
-): LoggedStretch[] {
+): LoggedGroup[] {
   const { density, bag_weight: bagWeight } = plan.job.fill;
   const double = new Set(openings.map(({ opening }) => opening.side)).size > 1;
   // On either side by turns in the plan, on one side after the other in the log.
   const bySide = (['back', 'front'] as const).flatMap((side) =>
     openings.filter(({ opening }) => opening.side === side),
   );
-  return partsOf(bySide, rules).flatMap((all, part): LoggedStretch[] => {
+  return partsOf(bySide, rules).flatMap((all, part): LoggedGroup[] => {
     const run = all.filter(({ notFilled }) => !notFilled);
     // One that is left by itself is judged by itself.
     if (run.length < 2) return [];
@@ -152,24 +152,24 @@ function stretchesOf(
         name: `${first?.what}s ${numbersInWords(run.map(({ opening }) => opening.number))}${double ? `, ${first?.side} side` : ''}`,
         side: first?.side ?? 'back',
         state,
-        openings: run.map((each) => withinStretch(each, bagWeight, highestDensity)),
+        openings: run.map((each) => withinGroup(each, bagWeight, highestDensity)),
       },
     ];
   });
 }
 
 function verdictWithin({ state, bags }: LoggedOpening): LoggedOpening['verdict'] {
-  if (state === 'full') return 'full, judged with its stretch';
+  if (state === 'full') return 'full, judged with its group';
   return bags.amount === 0 ? 'not begun' : 'filling';
 }
 
 const QUARTER_BAG = quantity(QUARTER, 'bag');
 
 /**
- * An opening of a stretch: whether it is light or heavy is told of the stretch alone. A count begins and ends at the nearest quarter, so only
+ * An opening of a group: whether it is light or heavy is told of the group alone. A count begins and ends at the nearest quarter, so only
  * what is overloaded by more than a quarter of a bag is told of it.
  */
-function withinStretch(
+function withinGroup(
   each: LoggedOpening,
   bagWeight: Quantity<'weight of a piece'>,
   highestDensity: Quantity<'density'> | undefined,
@@ -210,10 +210,10 @@ export function fillLog(plan: WorkedJob, rules: Rulebook): FillLog {
     const cautions = soFar.cautions.filter((id) => id === 'caution.ceiling.overloaded');
     return { ...soFar, opening, state, notFilled, verdict: 'not filled', cautions };
   });
-  const stretches = stretchesOf(openings, plan, rules, highestDensity);
-  const together = new Map(stretches.flatMap((each) => each.openings.map((one) => [one.opening.name, one])));
-  // What a stretch took is counted once, and not bay by bay: quarters shared out are no count of a bay.
-  const counted = [...stretches, ...openings.filter(({ opening }) => !together.has(opening.name))];
+  const groups = groupsOf(openings, plan, rules, highestDensity);
+  const together = new Map(groups.flatMap((each) => each.openings.map((one) => [one.opening.name, one])));
+  // What a group took is counted once, and not bay by bay: quarters shared out are no count of a bay.
+  const counted = [...groups, ...openings.filter(({ opening }) => !together.has(opening.name))];
   // While the openings are not known, no entry can be told to be a stray.
   const strays = found.known
     ? entries.filter((entry) => !planned.some((opening) => isOf(entry, opening)))
@@ -229,7 +229,7 @@ export function fillLog(plan: WorkedJob, rules: Rulebook): FillLog {
   const left = named(minus(loaded, used), 'n truck', 'Bags left on the truck');
   return {
     openings: openings.map((each) => together.get(each.opening.name) ?? each),
-    stretches,
+    groups,
     short: named(
       sum(counted.filter((each) => !isOpen(each)).map(({ left }) => left)),
       'n short',

@@ -124,12 +124,12 @@ function logLines(
       ({ opening, bags, planned, density, verdict, notFilled }) =>
         `  ${opening.name}: ${format(bags)} of ${format(planned, count)}, ${format(density, count)}: ${notFilled ? `not filled, ${notFilled}` : verdict}`,
     ),
-    ...log.stretches.map(
+    ...log.groups.map(
       ({ name, bags, planned, density, verdict }) =>
         `  ${name} together: ${format(bags)} of ${format(planned, count)}, ${format(density, count)}: ${verdict}`,
     ),
     ...log.strays.map((entry) => `  ${strayName(entry)}: ${format(entry.bags)}, no longer in the plan`),
-    ...[...new Set([...log.openings, ...log.stretches].flatMap((opening) => opening.cautions))].map((id) =>
+    ...[...new Set([...log.openings, ...log.groups].flatMap((opening) => opening.cautions))].map((id) =>
       cautionSentence(cautions[id], rules),
     ),
   ];

@@ -49,7 +49,7 @@ describe('what goes in on one side is not counted on the other', () => {
   test.each<[title: string, changes: Changes, what: string]>([
     ['lanes', { ...double, 'ways.chosen': 'gable end' }, 'Lane'],
     ['bays', { ...double, 'ways.edges': 'both edges' }, 'Bay'],
-  ])('%s of a double home are told by their section', (_, changes, what) => {
+  ])('%s of a double-section home are told by their section', (_, changes, what) => {
     const names = logOf([], changes).openings.map(({ opening }) => opening.name);
     expect(names).toContain(`${what} 1, back side`);
     expect(names).toContain(`${what} 1, front side`);
@@ -66,42 +66,42 @@ describe('how many bays are judged together', () => {
     ['4 ft, 2 bays', [2]],
     ['2 ft, 1 bay, which has none beside it', []],
   ])('%s', (length, together) => {
-    const { stretches } = logOf([], {
+    const { groups } = logOf([], {
       'home.length': length.split(',')[0],
       'cavity.shape': 'one-slope',
       'ways.edges': 'one edge',
     });
-    expect(stretches.map(({ openings }) => openings.length).sort((a, b) => b - a)).toEqual(together);
+    expect(groups.map(({ openings }) => openings.length).sort((a, b) => b - a)).toEqual(together);
   });
 
   test('a bay that nothing more goes into is not counted with those beside it', () => {
     const closed = entry('back', 2, 0, 'filling', { not_filled: 'neither hose nor tube goes in' });
     const log = logOf([closed]);
-    const inStretches = log.stretches.flatMap(({ openings }) => openings.map(({ opening }) => opening.name));
-    expect(inStretches).not.toContain('Bay 2, back side');
-    expect(inStretches).toContain('Bay 2, front side');
+    const inGroups = log.groups.flatMap(({ openings }) => openings.map(({ opening }) => opening.name));
+    expect(inGroups).not.toContain('Bay 2, back side');
+    expect(inGroups).toContain('Bay 2, front side');
     expect(log.openings.find(({ opening }) => opening.name === 'Bay 2, back side')?.verdict).toBe(
       'not filled',
     );
   });
 
-  test('a stretch is full once the last of its bays is', () => {
+  test('a group is full once the last of its bays is', () => {
     const bays = Array.from({ length: 8 }, (_, place) => place + 1);
     const state = (last: string) =>
       logOf(
         bays.map((bay) => entry('back', bay, 0.5, bay === 8 ? last : 'full')),
         { 'home.length': '16 ft' },
-      ).stretches.find(({ side }) => side === 'back')?.state;
+      ).groups.find(({ side }) => side === 'back')?.state;
     expect([state('filling'), state('full')]).toEqual(['filling', 'full']);
   });
 });
 
-describe('the sums go by what a stretch took, not by the quarters that its bays were given', () => {
+describe('the sums go by what a group took, not by the quarters that its bays were given', () => {
   const empty = logOf([]);
-  const [first] = empty.stretches;
+  const [first] = empty.groups;
   const planned = first?.planned.amount ?? Number.NaN;
   const bays = first?.openings.map(({ opening }) => opening.number) ?? [];
-  const all = sum(empty.stretches.map((each) => each.planned.amount));
+  const all = sum(empty.groups.map((each) => each.planned.amount));
   // By hand: half a bag and a whole one by turns, which no bay of about a bag takes for itself.
   const entries = (state: string) =>
     bays.map((bay, place) => entry('back', bay, place % 2 === 0 ? 1.5 : 0.25, state));
@@ -122,7 +122,7 @@ describe('the sums go by what a stretch took, not by the quarters that its bays 
   });
 });
 
-describe('a bay of a stretch is told as overloaded where its bags, less the quarter that a count may be off, are more than the ceiling carries there', () => {
+describe('a bay of a group is told as overloaded where its bags, less the quarter that a count may be off, are more than the ceiling carries there', () => {
   test.each<[title: string, more: Changes]>([
     ['where the tube reaches all of it', {}],
     ['where it reaches a part, which all its bags lie in', { 'hose.reach': '3 ft' }],

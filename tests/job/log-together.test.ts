@@ -42,18 +42,18 @@ describe('bays that take too little to be judged alone are judged together', () 
     ]);
   });
 
-  const { openings, stretches } = fillLog(bayed([]), rules);
-  const [first] = stretches;
+  const { openings, groups } = fillLog(bayed([]), rules);
+  const [first] = groups;
   const planned = first?.openings.map((each) => each.planned.amount) ?? [];
   const all = planned.reduce((sum, each) => sum + each, 0);
 
-  test('all of them stand in stretches of one side, of eight at the most', () => {
-    expect(stretches.length).toBeGreaterThan(4);
-    for (const { openings: some, side } of stretches) {
+  test('all of them stand in groups of one side, of eight at the most', () => {
+    expect(groups.length).toBeGreaterThan(4);
+    for (const { openings: some, side } of groups) {
       expect(some.length).toBeLessThanOrEqual(8);
       expect(new Set(some.map(({ opening }) => opening.side))).toEqual(new Set([side]));
     }
-    expect(stretches.flatMap((each) => each.openings)).toHaveLength(openings.length);
+    expect(groups.flatMap((each) => each.openings)).toHaveLength(openings.length);
     expect(first?.planned.amount).toBeCloseTo(all, 9);
   });
 
@@ -66,12 +66,12 @@ describe('bays that take too little to be judged alone are judged together', () 
     const shares = countedOn(untouched(planned), bags);
     const entries = shares.map((each, place) => entry('back', place + 1, each));
     const log = fillLog(bayed(entries), rules);
-    expect(log.stretches[0]?.verdict).toBe(verdict);
+    expect(log.groups[0]?.verdict).toBe(verdict);
     // None of its bays is told as light or heavy by rounding alone.
-    expect(new Set(log.stretches[0]?.openings.map((each) => each.verdict))).toEqual(
-      new Set(['full, judged with its stretch']),
+    expect(new Set(log.groups[0]?.openings.map((each) => each.verdict))).toEqual(
+      new Set(['full, judged with its group']),
     );
-    expect(log.stretches[0]?.openings.flatMap(({ cautions }) => cautions)).toEqual([]);
+    expect(log.groups[0]?.openings.flatMap(({ cautions }) => cautions)).toEqual([]);
   });
 
   test('a bay that is overloaded whatever the count may be off is told by itself', () => {
@@ -80,14 +80,14 @@ describe('bays that take too little to be judged alone are judged together', () 
   });
 });
 
-describe('a stretch keeps its company, and its name tells who is in it', () => {
+describe('a group keeps its company, and its name tells who is in it', () => {
   const notFilled = (...numbers: number[]) =>
     numbers.map((number) => ({
       ...entry('back', number, 0, 'filling'),
       not_filled: 'neither hose nor tube goes in',
     }));
   const back = (entries: unknown) =>
-    fillLog(bayed(entries), rules).stretches.filter(({ side }) => side === 'back');
+    fillLog(bayed(entries), rules).groups.filter(({ side }) => side === 'back');
   const numbersIn = (entries: unknown) =>
     back(entries).map(({ openings }) => openings.map(({ opening }) => opening.number));
   // 33 bays at either edge, in five parts as even as can be: 33/5, 66/5, 99/5 and 132/5 are 7, 13, 20 and 26 to the nearest.
@@ -110,7 +110,7 @@ describe('a stretch keeps its company, and its name tells who is in it', () => {
     expect(numbersIn(entries)).toEqual(parts.map((part) => part.filter((number) => !none.includes(number))));
   });
 
-  test('one that is left alone is no stretch', () => {
+  test('one that is left alone is no group', () => {
     const none = [1, 2, 3, 4, 5, 6];
     expect(numbersIn(notFilled(...none))).toEqual(parts.slice(1));
     const left = fillLog(bayed([...notFilled(...none), entry('back', 7, 2)]), rules).openings.find(

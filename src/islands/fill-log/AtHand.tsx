@@ -1,6 +1,6 @@
 import type { JSX } from 'preact';
-import type { LoggedOpening, LoggedStretch } from '../../job/fill-log.ts';
-import { format } from '../../quantity/format.ts';
+import type { LoggedGroup, LoggedOpening } from '../../job/fill-log.ts';
+import { unbroken } from '../../quantity/unbroken.ts';
 import { useBook } from '../book.ts';
 import { Steps } from './Counter.tsx';
 import { inQuartersText } from './quarters.ts';
@@ -17,7 +17,7 @@ export function AtHand({
   undo,
 }: {
   readonly name: string;
-  readonly of: Pick<LoggedStretch | LoggedOpening, 'bags' | 'planned' | 'verdict' | 'cautions'>;
+  readonly of: Pick<LoggedGroup | LoggedOpening, 'bags' | 'planned' | 'verdict' | 'cautions'>;
   /** Can more be counted? */
   readonly takes: boolean;
   readonly change: (more: number) => void;
@@ -39,7 +39,7 @@ export function AtHand({
         ) : null}
       </p>
       <p>
-        <strong>{name}</strong>: {inQuartersText(of.bags)} of {format(of.planned, { figures: 3 })},{' '}
+        <strong>{name}</strong>: {unbroken(`${inQuartersText(of.bags)} of ${inQuartersText(of.planned)}`)},{' '}
         {of.verdict}
       </p>
       <p class="counter">

@@ -1,10 +1,8 @@
 import type { JSX } from 'preact';
 import { QUARTER } from '../../calc/log/opening.ts';
-import type { LoggedOpening, LoggedStretch } from '../../job/fill-log.ts';
-import { format } from '../../quantity/format.ts';
+import type { LoggedGroup, LoggedOpening } from '../../job/fill-log.ts';
+import { unbroken } from '../../quantity/unbroken.ts';
 import { inQuartersText } from './quarters.ts';
-
-const three = { figures: 3 } as const;
 
 /** What is counted with a tap. */
 const steps = [
@@ -17,13 +15,11 @@ const steps = [
 export const SoFar = ({
   of,
 }: {
-  readonly of: Pick<LoggedStretch | LoggedOpening, 'bags' | 'planned' | 'verdict'>;
+  readonly of: Pick<LoggedGroup | LoggedOpening, 'bags' | 'planned' | 'verdict'>;
 }): JSX.Element => (
   <p class="count">
     <output>
-      <b>
-        {inQuartersText(of.bags)} of {format(of.planned, three)}
-      </b>{' '}
+      <b>{unbroken(`${inQuartersText(of.bags)} of ${inQuartersText(of.planned)}`)}</b>{' '}
       <span>{of.verdict}</span>
     </output>
   </p>

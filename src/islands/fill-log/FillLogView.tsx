@@ -3,13 +3,14 @@ import { useState } from 'preact/hooks';
 import { type Entries, listAt } from '../../calc/declare/entries.ts';
 import { inQuarters } from '../../calc/log/opening.ts';
 import { countedOn } from '../../calc/log/together.ts';
-import { blownBehind, fillLog, isOpen, type LoggedOpening, type LoggedStretch } from '../../job/fill-log.ts';
+import { blownBehind, fillLog, isOpen, type LoggedGroup, type LoggedOpening } from '../../job/fill-log.ts';
 import { jobFields } from '../../job/job-fields.ts';
 import { strayName, wayOf } from '../../job/log-entries.ts';
 import type { WorkedJob } from '../../job/planned.ts';
 import { USUAL_WAY } from '../../job/way-taken.ts';
 import { format } from '../../quantity/format.ts';
 import type { Quantity } from '../../quantity/quantity.ts';
+import { unbroken } from '../../quantity/unbroken.ts';
 import type { SheetViewProps } from '../job/JobSheet.tsx';
 import { Cautions } from '../results/Caution.tsx';
 import { Fold } from '../results/Fold.tsx';
@@ -40,7 +41,7 @@ const isOf = (
 /** The log in a line. */
 export function logInALine(plan: WorkedJob): string {
   const log = fillLog(plan, rules);
-  const toGo = log.stillToGo ? `${format(log.stillToGo, three)} to go` : 'what is to go is not known';
+  const toGo = log.stillToGo ? `${inQuartersText(log.stillToGo)} to go` : 'what is to go is not known';
   return `${inQuartersText(log.used)} in, ${toGo}`;
 }
 
@@ -90,16 +91,14 @@ export function FillLogView({ plan, entries, set }: SheetViewProps): JSX.Element
       change={(bags, state, notFilled) => change(of, bags, state, notFilled)}
     />
   );
-  const stretchAtHand = log.stretches.find(({ openings }) =>
+  const groupAtHand = log.groups.find(({ openings }) =>
     openings.some(({ opening }) => opening.name === atHand?.opening.name),
   );
-  const inStretch = new Set(
-    log.stretches.flatMap((each) => each.openings.map(({ opening }) => opening.name)),
-  );
+  const inGroup = new Set(log.groups.flatMap((each) => each.openings.map(({ opening }) => opening.name)));
   return (
     <>
       <p class="answer">
-        <span class="label">{plan.job.name}</span> <output>{logInALine(plan)}</output>
+        <span class="label">{plan.job.name}</span> <output>{unbroken(logInALine(plan))}</output>
       </p>
       <dl class="figures">
         <Counted label="Bags on the truck at the start" of={log.loaded} />
@@ -158,18 +157,18 @@ export function FillLogView({ plan, entries, set }: SheetViewProps): JSX.Element
         </p>
       ) : null}
       {log.unknown ? <p class="waiting">{log.unknown}</p> : null}
-      {log.stretches.map((of) => (
-        <Stretch key={of.part} of={of} change={changeAll} view={view} />
+      {log.groups.map((of) => (
+        <Group key={of.part} of={of} change={changeAll} view={view} />
       ))}
-      {log.openings.filter(({ opening }) => !inStretch.has(opening.name)).map(view)}
+      {log.openings.filter(({ opening }) => !inGroup.has(opening.name)).map(view)}
       {atHand ? (
         <AtHand
-          name={stretchAtHand?.name ?? atHand.opening.name}
-          of={stretchAtHand ?? atHand}
-          takes={!stretchAtHand || isOpen(stretchAtHand)}
+          name={groupAtHand?.name ?? atHand.opening.name}
+          of={groupAtHand ?? atHand}
+          takes={!groupAtHand || isOpen(groupAtHand)}
           change={(more) =>
-            stretchAtHand
-              ? changeAll(counted(stretchAtHand, more))
+            groupAtHand
+              ? changeAll(counted(groupAtHand, more))
               : change(atHand, atHand.bags.amount + more, atHand.state)
           }
           undo={before.length > 0 ? undo : undefined}
@@ -207,8 +206,8 @@ interface OpeningProps {
   readonly change: (bags: number, state: LoggedOpening['state'], notFilled?: string) => void;
 }
 
-/** What becomes of the openings of a stretch that takes so many bags more, or less, all together: of those that are open. */
-const counted = ({ openings }: LoggedStretch, more: number): Change[] => {
+/** What becomes of the openings of a group that takes so many bags more, or less, all together: of those that are open. */
+const counted = ({ openings }: LoggedGroup, more: number): Change[] => {
   const after = countedOn(
     openings.map((each) => ({ bags: each.bags.amount, planned: each.planned.amount, open: isOpen(each) })),
     more,
@@ -219,17 +218,17 @@ const counted = ({ openings }: LoggedStretch, more: number): Change[] => {
   });
 };
 
-/** What becomes of the openings of a stretch that is closed, or opened again: each keeps its count. */
-const turned = ({ openings }: LoggedStretch, state: LoggedStretch['state']): Change[] =>
+/** What becomes of the openings of a group that is closed, or opened again: each keeps its count. */
+const turned = ({ openings }: LoggedGroup, state: LoggedGroup['state']): Change[] =>
   openings.map((of) => ({ of, bags: of.bags.amount, state, notFilled: of.notFilled }));
 
 /** Openings that each take too little to be judged alone, counted together: what goes in is shared out among those that are open. */
-function Stretch({
+function Group({
   of,
   change,
   view,
 }: {
-  readonly of: LoggedStretch;
+  readonly of: LoggedGroup;
   readonly change: (changes: readonly Change[]) => void;
   readonly view: (of: LoggedOpening) => JSX.Element;
 }): JSX.Element {
