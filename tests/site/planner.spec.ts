@@ -240,9 +240,9 @@ test(
 
     // Now it has some, and they are marked wherever they stand.
     const bar = page.locator('.short-answer');
-    await expect(bar).toHaveText(/^5 holes/);
+    await expect(bar).toHaveText(/^5\s+holes/);
     await box.fill('2');
     await expect(plan).toContainText('Figures of before: waiting for');
-    await expect(bar).toHaveText(/^Figures of before: 5 holes/);
+    await expect(bar).toHaveText(/^Figures of before: 5\s+holes/);
   },
 );
