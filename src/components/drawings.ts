@@ -148,7 +148,7 @@ export const pageDrawings: Readonly<Record<string, () => PageDrawing>> = {
   },
   'flue-dam': () => ({
     caption:
-      'The flue of the example home, to scale. Crossed: old insulation. Slanted: new fill. The distances are the least; the listing of the appliance or vent governs, and so does local code. How the ceiling and the roof are closed about the flue, the foot of the barrier, and how far the fill reaches only illustrate.',
+      'The flue of the example home, to scale. Crossed: old insulation. Slanted: new fill. The distances are the least; the listing of the appliance or vent governs, and so does local code. How the ceiling and the roof are closed about the flue, the foot of the shield, and how far the fill reaches only illustrate.',
     wide: flueDamDrawing(examplePlan, rules, 'wide', 'flue-dam-wide'),
     narrow: flueDamDrawing(examplePlan, rules, 'narrow', 'flue-dam-narrow'),
     onCard: 'first',

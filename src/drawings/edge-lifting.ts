@@ -115,7 +115,7 @@ export function edgeLiftingDrawing(
   return {
     width,
     height: foot + 54,
-    title: 'The lifted edge of the roof, in section',
+    title: 'The lifted edge of the roof, in cross-section',
     description: `In a bay between two trusses the edge trim is off and the edge of the roof metal is lifted and held on a wooden block; farther in, the metal stays fastened. Over the wall the cavity is ${tapeInches(heel)} deep. On the ceiling lie ${depth(old)} of old insulation, so ${tape(side.room)} are free at the eave. A tube ${format(found.tube)} wide goes in over the old insulation, between the trusses, as far as its mark.`,
     shapes: [
       hatches(name),
@@ -157,7 +157,7 @@ export function edgeLiftingDrawing(
       ...above('roof metal, lifted', sheet.metal, lifted(sheet.metal.to)),
       ...above('wooden block', sheet.block, (roof(sheet.block.to) + lifted(sheet.block.to)) / 2),
       ...above('fastened from here in', sheet.fastened, roof(sheet.fastened.to)),
-      ...above('upper chord', sheet.chord, roof(sheet.chord.to) - chord / 2),
+      ...above('top chord', sheet.chord, roof(sheet.chord.to) - chord / 2),
       ...below('trim, taken off', sheet.trim, -trim / 2),
       ...leader(
         'wall',

@@ -43,7 +43,7 @@ const ROW = 24;
 const STROKES = 72;
 
 /**
- * A hot flue through the cavity and the barrier that keeps the fill off it: in section, the cavity filled to the roof on one side and part
+ * A hot flue through the cavity and the shield that keeps the fill off it: in section, the cavity filled to the roof on one side and part
  * of the way on the other; and from above. To scale.
  */
 export function flueDamDrawing(plan: WorkedJob, rules: Rulebook, size: PageSize, name: string): Drawing {
@@ -102,11 +102,11 @@ export function flueDamDrawing(plan: WorkedJob, rules: Rulebook, size: PageSize,
     height: Math.max(barFoot + 30, planFoot + 56),
     // On a wide sheet they stand side by side.
     ...(sheet.plan.top === undefined ? { secondFrom: planTop - 62 } : {}),
-    title: 'The barrier about a hot flue, in section and from above',
-    description: `A flue ${format(flue.across)} across passes through the ceiling, the cavity and the roof. A fixed metal barrier stands round it, ${format(clearance)} or more from it on every side, ${format(ring.across)} across; between the two nothing lies. Where the cavity is filled to the roof, the barrier reaches from the ceiling to the roof. Where it is filled part of the way, the barrier stands ${format(above)} or more above the fill. Outside lie ${old > 0 ? `${depth(old)} of old insulation and ` : ''}the new fill.`,
+    title: 'The shield about a hot flue, in cross-section and from above',
+    description: `A flue ${format(flue.across)} across passes through the ceiling, the cavity and the roof. A fixed metal shield stands round it, ${format(clearance)} or more from it on every side, ${format(ring.across)} across; between the two nothing lies. Where the cavity is filled to the roof, the shield reaches from the ceiling to the roof. Where it is filled part of the way, the shield stands ${format(above)} or more above the fill. Outside lie ${old > 0 ? `${depth(old)} of old insulation and ` : ''}the new fill.`,
     shapes: [
       hatches(name),
-      text([14, 18], 'in section', { anchor: 'start', size: letters, bold: true }),
+      text([14, 18], 'in cross-section', { anchor: 'start', size: letters, bold: true }),
       ...[-1, 1].flatMap((side): Shape[] => {
         const far = side * AROUND;
         const near = side * open;
@@ -148,7 +148,7 @@ export function flueDamDrawing(plan: WorkedJob, rules: Rulebook, size: PageSize,
         from: 'right',
         size: letters,
       }),
-      ...leader('metal barrier', [at(open, 0)[0] + 4, 112], at(open, shieldTop - 0.4), {
+      ...leader('metal shield', [at(open, 0)[0] + 4, 112], at(open, shieldTop - 0.4), {
         from: 'left',
         size: letters,
       }),
@@ -172,7 +172,7 @@ export function flueDamDrawing(plan: WorkedJob, rules: Rulebook, size: PageSize,
         start: from(-(pipe + open) / 2, 0)[0],
       }),
       ...leader(
-        'metal barrier',
+        'metal shield',
         [planMiddle[0] + 74, planTop - 14],
         from(open * Math.SQRT1_2, open * Math.SQRT1_2),
         {

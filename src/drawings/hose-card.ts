@@ -1,4 +1,4 @@
-import type { Zone } from '../calc/marks/directions.ts';
+import type { Stretch } from '../calc/marks/directions.ts';
 import type { HoseMark, HoseMarks } from '../calc/marks/marks.ts';
 import { format } from '../quantity/format.ts';
 import { inches, type Quantity, quantity } from '../quantity/quantity.ts';
@@ -18,8 +18,8 @@ export interface CardWords {
   readonly title?: string;
   /** Where across the ridge lies, from the opening's own eave. */
   readonly ridge?: Quantity<'length'>;
-  /** How far the card draws, where a push goes on past the end of the zone. */
-  readonly drawn?: Zone;
+  /** How far the card draws, where a push goes on past the end of the stretch. */
+  readonly drawn?: Stretch;
 }
 
 const tape = (amount: number): string => format(quantity(amount, 'in'), { tape: 8 });
@@ -47,25 +47,25 @@ const UNDER = 14;
 const CHAIN = 150;
 
 /**
- * The card of one opening: its zone from above with 12 o'clock at the top, to scale and dimensioned, a ray for each push with its
+ * The card of one opening: its stretch from above with 12 o'clock at the top, to scale and dimensioned, a ray for each push with its
  * number, and the list of the marks, the farthest first.
  */
 export function hoseCard(found: HoseMarks, rules: Rulebook, size: CardSize, words: CardWords = {}): Drawing {
   const { marks } = found;
-  const zone = words.drawn ?? found.zone;
-  const drawn = { ...found, zone };
+  const stretch = words.drawn ?? found.stretch;
+  const drawn = { ...found, stretch };
   const sheet = sheets[size];
   const columns = size === 'wide' ? Math.max(1, Math.ceil(marks.length / PER_COLUMN)) : 2;
   const title = words.title ?? `Opening at ${format(found.opening.along, { tape: 8 })}`;
   const listWidth = size === 'wide' ? columns * COLUMN + 8 : 0;
-  const [long, high] = [zone.left + zone.right, zone.up + zone.down];
+  const [long, high] = [stretch.left + stretch.right, stretch.up + stretch.down];
   const room = sheet.width - sheet.left - listWidth - sheet.right;
   const perInch = Math.min(room / long, sheet.planHeight / high);
-  const origin: Point = [sheet.left + zone.left * perInch, sheet.top + zone.up * perInch];
+  const origin: Point = [sheet.left + stretch.left * perInch, sheet.top + stretch.up * perInch];
   const at = (x: number, y: number): Point => [origin[0] + x * perInch, origin[1] - y * perInch];
   // Beside the plan and the words over it, with no more of a gap than they take.
   const listLeft =
-    size === 'wide' ? Math.min(sheet.width - listWidth, Math.max(at(zone.right, 0)[0] + 44, HEADED)) : 0;
+    size === 'wide' ? Math.min(sheet.width - listWidth, Math.max(at(stretch.right, 0)[0] + 44, HEADED)) : 0;
   const foot = sheet.top + high * perInch;
   const listTop = size === 'wide' ? 24 : foot + SCALE_BAR + 66;
   const perColumn = Math.max(1, Math.ceil(marks.length / columns));
@@ -78,7 +78,7 @@ export function hoseCard(found: HoseMarks, rules: Rulebook, size: CardSize, word
     title: `Hose marks. ${title}`,
     description: descriptionOf(found),
     shapes: [
-      ...zoneShapes(found, at, words.ridge, zone),
+      ...stretchShapes(found, at, words.ridge, stretch),
       ...ringShapes(drawn, at, perInch),
       ...rayShapes(found, at, perInch, size === 'wide' ? listLeft : sheet.width),
       shape('circle', { cx: origin[0], cy: origin[1], r: 2, fill: 'currentColor' }),
@@ -87,7 +87,7 @@ export function hoseCard(found: HoseMarks, rules: Rulebook, size: CardSize, word
         origin,
         Math.max(4, (inches(rules.value('access.roof-holes.diameter')) / 2) * perInch),
       ),
-      ...dimensions(found, at, perInch, zone.left),
+      ...dimensions(found, at, perInch, stretch.left),
       ...aboutThePlan(drawn, at, size, foot),
       ...scaleBar([sheet.left, foot + SCALE_BAR], long, perInch),
       text([12, 24], title, { anchor: 'start', size: 15, bold: true }),
@@ -99,14 +99,14 @@ export function hoseCard(found: HoseMarks, rules: Rulebook, size: CardSize, word
   };
 }
 
-/** Eaves as visible edges, as far as the card draws, the ends of the zone as boundaries, the ridge as a centre line. */
-export function zoneShapes(
-  { zone, opening }: HoseMarks,
+/** Eaves as visible edges, as far as the card draws, the ends of the stretch as boundaries, the ridge as a centre line. */
+export function stretchShapes(
+  { stretch, opening }: HoseMarks,
   at: (x: number, y: number) => Point,
   ridge: Quantity<'length'> | undefined,
-  drawn = zone,
+  drawn = stretch,
 ): Shape[] {
-  const { left, right, up, down } = zone;
+  const { left, right, up, down } = stretch;
   const height = ridge === undefined ? undefined : inches(ridge) - inches(opening.across);
   return [
     line('outline', at(-drawn.left, up), at(drawn.right, up)),
@@ -119,15 +119,15 @@ export function zoneShapes(
   ];
 }
 
-/** The zone and the place of the opening in it; a part of no length has no dimension. */
+/** The stretch and the place of the opening in it; a part of no length has no dimension. */
 function dimensions(
-  { zone }: HoseMarks,
+  { stretch }: HoseMarks,
   at: (x: number, y: number) => Point,
   perInch: number,
   /** How far the card draws to the left: the dimensions across stand beside that. */
   drawn: number,
 ): Shape[] {
-  const { left, right, up, down } = zone;
+  const { left, right, up, down } = stretch;
   const { from: gap, inner, outer } = DIMENSIONS;
   const below = (a: number, b: number, offset: number): Shape[] => {
     const [[ax, y], [bx]] = [at(a, -down), at(b, -down)];
@@ -151,15 +151,15 @@ const UP = '12 o’clock: up the slope, over the ridge';
 
 /** Which way is up, and where the starting end lies. */
 function aboutThePlan(
-  { zone, opening }: HoseMarks,
+  { stretch, opening }: HoseMarks,
   at: (x: number, y: number) => Point,
   size: CardSize,
   foot: number,
 ): Shape[] {
-  const [x, top] = at((zone.right - zone.left) / 2, zone.up);
+  const [x, top] = at((stretch.right - stretch.left) / 2, stretch.up);
   const words = opening.startingEnd === 'left hand' ? '← starting end' : 'starting end →';
   const right =
-    size === 'wide' ? Math.max(at(zone.right, 0)[0], sheets.wide.left + 200) : sheets.narrow.width - 14;
+    size === 'wide' ? Math.max(at(stretch.right, 0)[0], sheets.wide.left + 200) : sheets.narrow.width - 14;
   const arrow: Point = [x, top - 44];
   return [
     text([Math.max(x, 8 + widthOf(UP, 12) / 2), top - 49], UP, { size: 12 }),
@@ -196,11 +196,11 @@ function list(marks: readonly HoseMark[], columns: number, perColumn: number, [l
 const footnotes = ({ marks }: HoseMarks): string[] => [
   ...(marks.some(({ word }) => word !== 'reaches') ? ['* the hose may not get there'] : []),
   ...(marks.some(({ stopsAtRing }) => stopsAtRing) ? ['+ stops before an open ring'] : []),
-  ...(marks.some(({ past }) => past) ? ['› goes past the zone'] : []),
+  ...(marks.some(({ past }) => past) ? ['› goes past the stretch'] : []),
 ];
 
-function descriptionOf({ marks: [first, ...more], zone }: HoseMarks): string {
-  return `The zone of an opening, ${tape(zone.left + zone.right)} along the home and ${tape(zone.up + zone.down)} across. ${
+function descriptionOf({ marks: [first, ...more], stretch }: HoseMarks): string {
+  return `The stretch of an opening, ${tape(stretch.left + stretch.right)} along the home and ${tape(stretch.up + stretch.down)} across. ${
     first ? `${more.length + 1} pushes, the farthest at ${first.clock}.` : 'No push is needed.'
   }`;
 }

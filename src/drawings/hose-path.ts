@@ -5,7 +5,7 @@ import { inches } from '../quantity/quantity.ts';
 import type { Rulebook } from '../rulebook/rulebook.ts';
 import { dimension } from './dimension.ts';
 import { hatches } from './hatch.ts';
-import { zoneShapes } from './hose-card.ts';
+import { stretchShapes } from './hose-card.ts';
 import { rayShapes, ringShapes } from './hose-rays.ts';
 import { type HoseCavity, hoseSection, pushAtTwelve, shortOf } from './hose-section.ts';
 import { circle, line, text } from './lines.ts';
@@ -36,51 +36,51 @@ export function hosePathDrawing(
   const push = pushAtTwelve(found);
   const section = hoseSection(found, cavity, rules, size, name);
   const planTop = section.foot + 116;
-  const { zone } = found;
-  const perInch = drawn / (zone.left + zone.right);
-  const at: At = (x, y) => [left + (x + zone.left) * perInch, planTop + (zone.up - y) * perInch];
-  const bottom = at(0, -zone.down)[1];
+  const { stretch } = found;
+  const perInch = drawn / (stretch.left + stretch.right);
+  const at: At = (x, y) => [left + (x + stretch.left) * perInch, planTop + (stretch.up - y) * perInch];
+  const bottom = at(0, -stretch.down)[1];
   const hole = inches(rules.value('access.roof-holes.diameter'));
-  const [long, wide] = [zone.left + zone.right, zone.up + zone.down];
+  const [long, wide] = [stretch.left + stretch.right, stretch.up + stretch.down];
   const trusses = (found.opening.trusses ?? [])
     .map(
       (place) => (found.opening.startingEnd === 'left hand' ? 1 : -1) * (place - inches(found.opening.along)),
     )
-    .filter((x) => x > -zone.left && x < zone.right);
+    .filter((x) => x > -stretch.left && x < stretch.right);
   return {
     width,
     height: bottom + 112,
     secondFrom: section.foot + 38,
-    title: 'The way of the hose, in section and from above',
-    description: `In section, a hose of ${format(rules.value('access.hose.diameter'))} goes in through a hole of ${format(rules.value('access.roof-holes.diameter'))}, ${format(rules.value('access.roof-holes.below-peak'))} below the ridge, and lies straight between two trusses on the old insulation, in to its tape mark at ${pushTape(push.mark)}. It stops ${tapeInches(shortOf(push))} short of the far eave, and is drawn back from there while it blows. From above, ${found.marks.length} pushes go out from the hole round the clock over ${tapeInches(long)} of the home, numbered from the farthest${found.marks.some(({ stopsAtRing }) => stopsAtRing) ? '; where a flue stands, they stop before the ring kept open about it' : ''}.`,
+    title: 'The way of the hose, in cross-section and from above',
+    description: `In cross-section, a hose of ${format(rules.value('access.hose.diameter'))} goes in through a hole of ${format(rules.value('access.roof-holes.diameter'))}, ${format(rules.value('access.roof-holes.below-peak'))} below the ridge, and lies straight between two trusses on the old insulation, in to its tape mark at ${pushTape(push.mark)}. It stops ${tapeInches(shortOf(push))} short of the far eave, and is drawn back from there while it blows. From above, ${found.marks.length} pushes go out from the hole round the clock over ${tapeInches(long)} of the home, numbered from the farthest${found.marks.some(({ stopsAtRing }) => stopsAtRing) ? '; where a flue stands, they stop before the ring kept open about it' : ''}.`,
     shapes: [
       hatches(name),
       text([14, 18], 'along the push at 12 o’clock', { anchor: 'start', size: letters, bold: true }),
       ...section.shapes,
       text([14, section.foot + 56], 'from above', { anchor: 'start', size: letters, bold: true }),
-      text([at((zone.right - zone.left) / 2, 0)[0], planTop - 34], '12 o’clock: over the ridge', {
+      text([at((stretch.right - stretch.left) / 2, 0)[0], planTop - 34], '12 o’clock: over the ridge', {
         size: letters,
       }),
-      ...trusses.map((x) => line('hidden', at(x, -zone.down), at(x, zone.up))),
-      ...zoneShapes(found, at, ridgeAcross(cavity.section)),
+      ...trusses.map((x) => line('hidden', at(x, -stretch.down), at(x, stretch.up))),
+      ...stretchShapes(found, at, ridgeAcross(cavity.section)),
       ...ringShapes(found, at, perInch),
       ...rayShapes(found, at, perInch, width),
       circle('outline', at(0, 0), Math.max(4, (hole / 2) * perInch)),
       ...dimension(
-        [at(-zone.left, 0)[0] - 20, at(0, zone.up)[1]],
-        [at(-zone.left, 0)[0] - 20, bottom],
+        [at(-stretch.left, 0)[0] - 20, at(0, stretch.up)[1]],
+        [at(-stretch.left, 0)[0] - 20, bottom],
         -22,
         tapeInches(wide),
         letters,
       ),
       ...dimension(
-        [at(-zone.left, 0)[0], bottom + 20],
-        [at(zone.right, 0)[0], bottom + 20],
+        [at(-stretch.left, 0)[0], bottom + 20],
+        [at(stretch.right, 0)[0], bottom + 20],
         24,
         tapeInches(long),
         letters,
       ),
-      ...scaleBar([at(-zone.left, 0)[0], bottom + 80], long, perInch),
+      ...scaleBar([at(-stretch.left, 0)[0], bottom + 80], long, perInch),
     ],
   };
 }

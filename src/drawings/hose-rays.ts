@@ -5,7 +5,7 @@ import { type Shape, shape } from './svg.ts';
 
 type At = (x: number, y: number) => Point;
 
-/** From the edge of the zone to the middle of a number, in two rows, and how far apart numbers stand. */
+/** From the edge of the stretch to the middle of a number, in two rows, and how far apart numbers stand. */
 const ROWS = [12, 29] as const;
 const APART = 17;
 /** A number keeps so far off rings and lines where it stands among them, and off the edges of the sheet. */
@@ -23,10 +23,10 @@ const between = ([ax, ay]: Point, [bx, by]: Point, share: number): Point => [
   ay + (by - ay) * share,
 ];
 
-/** A flue as on the roof's plan: itself thick and crossed, what is kept open about it dashed; nothing where it lies beyond the zone. */
-export function ringShapes({ rings, zone }: HoseMarks, at: At, perInch: number): Shape[] {
+/** A flue as on the roof's plan: itself thick and crossed, what is kept open about it dashed; nothing where it lies beyond the stretch. */
+export function ringShapes({ rings, stretch }: HoseMarks, at: At, perInch: number): Shape[] {
   return rings.flatMap(({ x, y, radius, flue = radius }) => {
-    if (x + radius <= -zone.left || x - radius >= zone.right) return [];
+    if (x + radius <= -stretch.left || x - radius >= stretch.right) return [];
     const [cx, cy] = at(x, y);
     const r = flue * perInch;
     const arm = r * Math.SQRT1_2;
@@ -39,8 +39,8 @@ export function ringShapes({ rings, zone }: HoseMarks, at: At, perInch: number):
   });
 }
 
-/** Which way is out of the zone at a place of its edge? */
-const outward = ({ left, right }: HoseMarks['zone'], x: number, y: number): Point =>
+/** Which way is out of the stretch at a place of its edge? */
+const outward = ({ left, right }: HoseMarks['stretch'], x: number, y: number): Point =>
   x > right - 1e-6 ? [1, 0] : x < 1e-6 - left ? [-1, 0] : [0, Math.sign(y)];
 
 /** Two leaders that cross are longer together than with their places changed for one another. Once no change shortens any two, none cross. */
@@ -60,11 +60,11 @@ function uncrossed(feet: readonly Point[], places: readonly Point[]): Point[] {
 }
 
 /**
- * A line a push, a dot where the hose ends, and its number: beyond the edge of the zone, where there is room for it; of a push that stops
+ * A line a push, a dot where the hose ends, and its number: beyond the edge of the stretch, where there is room for it; of a push that stops
  * before a ring round its end, clear of all else. A number that stands away from its push has a leader.
  */
 export function rayShapes(
-  { marks, zone, rings }: HoseMarks,
+  { marks, stretch, rings }: HoseMarks,
   at: At,
   perInch: number,
   width: number,
@@ -72,15 +72,15 @@ export function rayShapes(
   const taken: Point[] = [];
   const hole = at(0, 0);
   const ends = marks.map(({ ray }) => at(ray.x * ray.length, ray.y * ray.length));
-  /** Is a place inside the zone clear of rings, the opening and every push? */
+  /** Is a place inside the stretch clear of rings, the opening and every push? */
   const inClear = (spot: Point): boolean =>
     rings.every(({ x, y, radius }) => apart(spot, at(x, y)) > radius * perInch + CLEAR) &&
     ends.every((end) => TRIED.every((step) => apart(spot, between(hole, end, step / 79)) > CLEAR));
   const feet = marks.map(({ ray, stopsAtRing }, place): Point => {
     const end = ends[place] ?? hole;
-    const edge = toEdge(zone, ray.minutes);
+    const edge = toEdge(stretch, ray.minutes);
     const [ex, ey] = at(ray.x * edge, ray.y * edge);
-    const [nx, ny] = outward(zone, ray.x * edge, ray.y * edge);
+    const [nx, ny] = outward(stretch, ray.x * edge, ray.y * edge);
     const foot: Point = stopsAtRing ? end : [ex, ey];
     const spots: Point[] = stopsAtRing
       ? TRIED.map((place): Point => {

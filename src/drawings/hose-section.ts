@@ -40,7 +40,7 @@ export function pushAtTwelve({ marks }: HoseMarks): HoseMark {
   return push;
 }
 
-/** How far the hose stops short of the edge of its zone, in inches. */
+/** How far the hose stops short of the edge of its stretch, in inches. */
 export const shortOf = ({ distance, mark }: HoseMark): number => inches(distance) - inches(mark);
 
 /** The section along the push at 12 o'clock, from a little before the hole to the far eave; and how far down the sheet it reaches. */

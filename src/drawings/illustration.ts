@@ -21,7 +21,7 @@ export const illustration = {
   cutClear: 0.5,
   /** How far the fill stays below the roof in a cavity that it does not fill. */
   unfilled: 9,
-  /** How far a flue is drawn beyond the ceiling and the roof, and how wide the foot of a barrier is. */
+  /** How far a flue is drawn beyond the ceiling and the roof, and how wide the foot of a shield is. */
   flueShown: 7,
   foot: 2,
 } as const;

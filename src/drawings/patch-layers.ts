@@ -48,7 +48,7 @@ export function patchLayersDrawing(layers: PatchLayers, size: keyof typeof sheet
     width: sheet.width,
     height: sheet.legend ? section.bottom + 12 : legendAt + words.length * 20,
     secondFrom: foot + 60,
-    title: 'The layers of a patch, from above and in section',
+    title: 'The layers of a patch, from above and in cross-section',
     description: descriptionOf(layers),
     shapes: [
       hatches(name),

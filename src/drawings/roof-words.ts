@@ -5,7 +5,7 @@ import { isOneSlope } from './roof-view.ts';
 
 const tape = (q: Quantity<'length'>): string => format(q, { tape: 8 });
 
-/** A double home has two holes of each number, one a side. */
+/** A double-section home has two holes of each number, one a side. */
 export const holeName = (number: number, { side }: Pick<PlannedRow, 'side'>, double: boolean): string =>
   double ? `${number} ${side}` : String(number);
 

@@ -55,7 +55,9 @@ export function sectionDrawing(plan: WorkedJob, sheet: SectionSheet, name: strin
   return {
     width: sheet.width,
     height: ceiling + below + 62,
-    title: sheet.half ? 'The cavity in section, from the eave to the ridge' : 'The cavity in section',
+    title: sheet.half
+      ? 'The cavity in cross-section, from the eave to the ridge'
+      : 'The cavity in cross-section',
     description: `A ${plan.section.shape} cavity ${tape(plan.section.width)} wide, ${inInches(plan.section.deepest)} at its deepest and ${depthWords(plan, toTheMark(profile.depthAt(from)))} at the eave${old > 0 ? `, with ${oldWords} of old insulation on the ceiling and new fill above it` : ', filled with new fill'}.`,
     shapes: [
       hatches(name),

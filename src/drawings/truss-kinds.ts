@@ -24,7 +24,7 @@ const kinds = [
   { shape: 'bowed', words: 'bowed', told: 'one arc from eave to eave' },
   {
     shape: 'one-slope',
-    words: 'one-slope: half of a double home',
+    words: 'one-slope: one of two sections',
     told: 'the high side is the marriage line',
   },
 ] as const;
@@ -53,7 +53,7 @@ export function trussKindsDrawing(plan: WorkedJob, rules: Rulebook, size: PageSi
     description: `Three trusses to one scale, each ${tape(cavity.width)} wide, ${trusses
       .map(
         ({ shape, section }) =>
-          `${shape}: ${depth(section.profile.depthAt(0))} at the eave, ${depth(inches(section.deepest))} at the ridge, a section of ${areaOf(section)}`,
+          `${shape}: ${depth(section.profile.depthAt(0))} at the eave, ${depth(inches(section.deepest))} at the ridge, a cross-section of ${areaOf(section)}`,
       )
       .join('; ')}.`,
     shapes: [
@@ -76,7 +76,7 @@ export function trussKindsDrawing(plan: WorkedJob, rules: Rulebook, size: PageSi
           ...dimension(at(across, 0), at(across, top), 28, depth(top), letters),
           text([sheet.left, at(0, top)[1] - 30], words, { anchor: 'start', size: letters, bold: true }),
           text([sheet.left, at(0, top)[1] - 12], told, { anchor: 'start', size: letters }),
-          text([at(across / 4, 0)[0], ceiling + 22], `section ${areaOf(section)}`, { size: letters }),
+          text([at(across / 4, 0)[0], ceiling + 22], `area ${areaOf(section)}`, { size: letters }),
         ];
       }),
       ...dimension([sheet.left, bottom], [sheet.left + sheet.drawn, bottom], 54, tape(cavity.width), letters),

@@ -23,14 +23,14 @@ const FLATTEST = 2;
 export type At = (across: number, height: number) => Point;
 
 /**
- * The underside of the upper chord at a place across; where the cavity is too shallow for both chords, the top of the lower one.
+ * The underside of the top chord at a place across; where the cavity is too shallow for both chords, the top of the lower one.
  * By hand: 10 in, less 1.5 in.
  * @example underChord({ profile: level(168, 10), chord: 1.5 }, 84) // => 8.5
  */
 export const underChord = ({ profile, chord }: TrussPart, across: number): number =>
   Math.max(chord, profile.depthAt(across) - chord);
 
-/** The upper chord's underside, and the lower chord's top, dashed where something hides it; the roof's own line is not among them. */
+/** The top chord's underside, and the bottom chord's top, dashed where something hides it; the roof's own line is not among them. */
 export function chordLines(part: TrussPart, at: At): Shape[] {
   const { profile, from, to, chord, hidden = 0, type = 'thin' } = part;
   return [
@@ -48,7 +48,7 @@ export const trussMembers = (part: TrussPart, at: At): Shape[] => [
   ...webEdges(part).map(([a, b]) => line(part.type ?? 'thin', at(...a), at(...b))),
 ];
 
-/** Both edges of every web, from the lower chord (or from what hides it) to the upper one, cut off at the ends of the part. */
+/** Both edges of every web, from the bottom chord (or from what hides it) to the upper one, cut off at the ends of the part. */
 function webEdges(part: TrussPart): (readonly [Point, Point])[] {
   const { profile, chord, hidden = 0 } = part;
   const foot = Math.max(chord, hidden);

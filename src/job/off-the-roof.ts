@@ -6,7 +6,7 @@ import { amountIn, type Quantity, quantity } from '../quantity/quantity.ts';
 import { checkOnce } from './entered-twice.ts';
 import type { JobValues } from './job-fields.ts';
 
-/** Half of a double home, and a single slope, rise from the eave to the far end. */
+/** A section of a double-section home, and a single slope, rise from the eave to the far end. */
 export const rises = (job: JobValues): boolean =>
   job.home.sections === 'double' || job.cavity.shape === 'one-slope';
 

@@ -126,7 +126,7 @@ const lanesAsOpenings = (
     reached: named(minus(volume, leftVolume), 'Vr', 'Volume that the hose reaches'),
   }));
 
-/** A bay has an opening at each edge that is lifted. Of a double home each section has one edge, which is the section's own. */
+/** A bay has an opening at each edge that is lifted. Of a double-section home each section has one edge, which is the section's own. */
 const baysAsOpenings = (
   values: Values<typeof edgeBayFields>,
   half: PlannedRow['side'],

@@ -110,9 +110,9 @@ function plannedHole({ place, along, places, layout, job, cavity, kept, rules }:
   const reachesIn = ({ along: middle, across }: KeptSpace) =>
     compare(plus(middle, over(across, number(2))), from) > 0 &&
     compare(minus(middle, over(across, number(2))), to) < 0;
-  const zone = named(inUnit(minus(to, from), 'ft'), 'Lz', 'Length of its stretch');
+  const stretch = named(inUnit(minus(to, from), 'ft'), 'Lz', 'Length of its stretch');
   const open = here.map((space) => keptOpenVolume(section, space, old));
-  const { net } = fillVolume(free, zone, open);
+  const { net } = fillVolume(free, stretch, open);
   const { weight, bags } = bagsFor(net, job.fill.density, job.fill.bag_weight);
   const moved = quantity(layout.moved[place] ?? 0, 'in');
   return {

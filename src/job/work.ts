@@ -67,8 +67,8 @@ function worked(job: JobValues, rules: Rulebook, findLayout: FindLayout): Worked
     throw new EntriesClash({
       field: 'shape',
       label: 'Shape of the roof',
-      found: `${job.cavity.shape} for a double home`,
-      expected: 'one half of it: one-slope, level or measured, from eave to marriage line',
+      found: `${job.cavity.shape} for a double-section home`,
+      expected: 'one section of it: one-slope, level or measured, from eave to marriage line',
     });
   }
   checkLog(job.log);

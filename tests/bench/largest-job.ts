@@ -15,7 +15,7 @@ const changed = (
   changes.reduce<JobEntries>((all, [way, value]) => withEntry(all, way.split('.'), value), entries);
 
 /**
- * The largest job that a crew meets, out of the example's entries: a double home with a roof so many feet long, 80 unless told, six
+ * The largest job that a crew meets, out of the example's entries: a double-section home with a roof so many feet long, 80 unless told, six
  * things on either side, and a truss every 24 in.
  */
 export function largestJob(feet = 80): JobEntries {
@@ -37,7 +37,7 @@ export function largestJob(feet = 80): JobEntries {
   return changed(example, [
     ['home.sections', 'double'],
     ['home.length', `${feet} ft`],
-    // A double home is told by one half of it, from eave to marriage line.
+    // A double-section home is told by one half of it, from eave to marriage line.
     ['cavity.shape', 'one-slope'],
     ['roof.obstacles', obstacles],
   ]);

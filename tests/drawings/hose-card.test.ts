@@ -3,7 +3,7 @@ import { readFields } from '../../src/calc/declare/read-fields.ts';
 import { hoseMarkFields, hoseMarkings, marksFrom } from '../../src/calc/marks/declaration.ts';
 import { type HoseMarks, hoseMarks } from '../../src/calc/marks/marks.ts';
 import { hoseCard } from '../../src/drawings/hose-card.ts';
-import { drawnZone } from '../../src/drawings/past-zone.ts';
+import { drawnStretch } from '../../src/drawings/past-stretch.ts';
 import { toSvg } from '../../src/drawings/svg.ts';
 import { format } from '../../src/quantity/format.ts';
 import { amountIn, quantity } from '../../src/quantity/quantity.ts';
@@ -45,7 +45,7 @@ const square: Entries = {
 };
 const cases: readonly [what: string, entries: Entries][] = [
   ['the example', hoseMarkings.example],
-  ['a square zone', square],
+  ['a square stretch', square],
   ['the starting end on the left hand', { ...hoseMarkings.example, starting_end: 'left hand' }],
   ['an opening in the corner', { ...square, along: '6 ft', across: '0 in' }],
   ['a flue close by', { ...square, flues: [{ along: '10 ft', at: '6 ft 6 in', across: '6 in' }] }],
@@ -63,19 +63,19 @@ const cases: readonly [what: string, entries: Entries][] = [
     'pushes that may not reach',
     { along: '30 ft', from: '0 ft', to: '60 ft', width: '13 ft', across: '5 ft', stream_reach: '5 ft 4 in' },
   ],
-  ['a zone as long as the roof, with a flue', { ...hoseMarkings.example, from: '1 ft', to: '66 ft' }],
-  ['a flue outside the zone', { ...hoseMarkings.example, from: '20 ft', to: '23 ft' }],
+  ['a stretch as long as the roof, with a flue', { ...hoseMarkings.example, from: '1 ft', to: '66 ft' }],
+  ['a flue outside the stretch', { ...hoseMarkings.example, from: '20 ft', to: '23 ft' }],
   [
     'a flue that almost touches the opening',
     { ...square, flues: [{ along: '11 ft 3 in', at: '3 ft 10 in', across: '12 in' }] },
   ],
   ['the most directions', { ...square, stream_reach: '3 in' }],
   [
-    'a zone far longer than wide',
+    'a stretch far longer than wide',
     { along: '100 ft', from: '0 ft', to: '200 ft', width: '4 ft', across: '1 ft', stream_reach: '2 ft' },
   ],
   [
-    'a zone far wider than long',
+    'a stretch far wider than long',
     { along: '1 ft', from: '0 ft', to: '2 ft', width: '40 ft', across: '20 ft', stream_reach: '2 ft' },
   ],
   [
@@ -132,8 +132,8 @@ const cross = (one: Line, other: Line): boolean =>
     [other, one],
   ].every(([a, b]) => a && b && sideOf(a, b[0]) * sideOf(a, b[1]) < 0);
 
-/** Zones of every length that a roof has, the opening in the middle and towards an end, with a flue beside it and without. */
-const zones = [4, 8, 14, 20, 30, 44, 66].flatMap((feet) =>
+/** Stretches of every length that a roof has, the opening in the middle and towards an end, with a flue beside it and without. */
+const stretches = [4, 8, 14, 20, 30, 44, 66].flatMap((feet) =>
   [0.5, 0.3, 0.1].flatMap((share) =>
     (
       [
@@ -265,7 +265,7 @@ describe('the card of an opening', () => {
   });
 
   test.each(sizes)('%s: the leader of no number crosses that of another', (size) => {
-    const all = zones.flatMap(({ what, entries }) => {
+    const all = stretches.flatMap(({ what, entries }) => {
       const leaders = leadersOf(card(marked(entries), size));
       return leaders.map(({ number, line }, place) => ({
         what: `${what}: ${number}`,
@@ -273,7 +273,7 @@ describe('the card of an opening', () => {
       }));
     });
     // Where all numbers stood beside their pushes, this would hold of nothing.
-    expect(all.length).toBeGreaterThan(zones.length);
+    expect(all.length).toBeGreaterThan(stretches.length);
     expect(
       all.flatMap(({ what, crossed }) => crossed.map(({ number }) => `${what} crosses ${number}`)),
     ).toEqual([]);
@@ -326,7 +326,7 @@ describe('the card of an opening', () => {
     expect(kept && flue && numberAt(kept, 'r') / numberAt(flue, 'r')).toBeCloseTo((3 + clear) / 3, 1);
   });
 
-  test('a flue outside the zone is left out', () => {
+  test('a flue outside the stretch is left out', () => {
     const drawn = shapesOf(card(marked({ ...hoseMarkings.example, from: '20 ft', to: '23 ft' }), 'wide'));
     expect(drawn.filter(({ attributes }) => attributes['stroke-dasharray'] === '5 3')).toEqual([]);
   });
@@ -341,10 +341,10 @@ describe('the card of an opening', () => {
   );
 
   test.each(sizes)(
-    '%s: a flue that is blown behind is drawn past the zone, with its push before it',
+    '%s: a flue that is blown behind is drawn past the stretch, with its push before it',
     (size) => {
       const root = readXml(
-        toSvg(hoseCard(beside, rules, size, { drawn: drawnZone(beside) }), `hose-${size}`),
+        toSvg(hoseCard(beside, rules, size, { drawn: drawnStretch(beside) }), `hose-${size}`),
       );
       const [right, bottom] = [numberAt(root, 'width'), numberAt(root, 'height')];
       for (const shape of shapesOf(root)) {
@@ -361,8 +361,8 @@ describe('the card of an opening', () => {
       expect(
         Math.hypot((cx ?? 0) - (ray?.from[0] ?? 0), (cy ?? 0) - (ray?.from[1] ?? 0)) / perInch,
       ).toBeCloseTo(Math.hypot(108, 12), 0);
-      expect(shapesOf(root).map(wordsOf)).toEqual(expect.arrayContaining(['1+›', '› goes past the zone']));
-      // The zone keeps its dimensions: 8 ft along, whatever the card draws.
+      expect(shapesOf(root).map(wordsOf)).toEqual(expect.arrayContaining(['1+›', '› goes past the stretch']));
+      // The stretch keeps its dimensions: 8 ft along, whatever the card draws.
       expect(dimensionsOf(root).map(({ words }) => words)).toContain('8 ft');
     },
   );
@@ -376,7 +376,7 @@ describe('the card of an opening', () => {
     const { title, description } = hoseCard(marked(square), rules, 'wide');
     expect(title).toBe('Hose marks. Opening at 10 ft');
     expect(description).toMatch(
-      /^The zone of an opening, 8 ft along the home and 8 ft across\. \d+ pushes, the farthest at 4:50\./,
+      /^The stretch of an opening, 8 ft along the home and 8 ft across\. \d+ pushes, the farthest at 4:50\./,
     );
   });
 

@@ -284,12 +284,12 @@ describe('a push that is told on a drawing stops short of what it runs at, thoug
 
 describe('the shapes of the drawings on pages', () => {
   /** By hand: (3 + 15) / 2 · 166 = 1494 in2 for both straight ones; 1831.5353 in2 under the arc. In square feet 10.375 and 12.72. */
-  test.each(sizes)('the kinds of truss tell the sections worked by hand, %s', (size) => {
+  test.each(sizes)('the kinds of truss tell the areas worked by hand, %s', (size) => {
     const words = textsOf(drawn('truss-kinds', size)).map(wordsOf);
-    expect(words.filter((each) => each.startsWith('section'))).toEqual([
-      'section 10.4 ft²',
-      'section 12.7 ft²',
-      'section 10.4 ft²',
+    expect(words.filter((each) => each.startsWith('area'))).toEqual([
+      'area 10.4 ft²',
+      'area 12.7 ft²',
+      'area 10.4 ft²',
     ]);
   });
 

@@ -37,7 +37,7 @@ const roofs: readonly [what: string, entries: JobEntries][] = [
     }),
   ],
   [
-    'a double home of 76 ft',
+    'a double-section home of 76 ft',
     exampleWith({ 'home.sections': 'double', 'cavity.shape': 'one-slope', 'home.length': '76 ft' }),
   ],
 ];
@@ -111,7 +111,7 @@ describe('what a roof says', () => {
   const double = planOf(exampleWith({ 'home.sections': 'double', 'cavity.shape': 'one-slope' }));
   const oneSlope = planOf(exampleWith({ 'cavity.shape': 'one-slope' }));
 
-  test.each(sizes)('%s: each hole of a double home has a name of its own, with its side', (size) => {
+  test.each(sizes)('%s: each hole of a double-section home has a name of its own, with its side', (size) => {
     expect(holesIn(roofSheet(double, rules, size)).map(({ number }) => number)).toEqual(
       ['back', 'front'].flatMap((side) => [1, 2, 3, 4, 5].map((number) => `${number} ${side}`)),
     );

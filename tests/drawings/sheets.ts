@@ -52,7 +52,7 @@ export const jobs: readonly [what: string, entries: JobEntries][] = [
     }),
   ],
   [
-    'a double home with flues and vents on both sides',
+    'a double-section home with flues and vents on both sides',
     exampleWith({
       'home.sections': 'double',
       'cavity.shape': 'one-slope',

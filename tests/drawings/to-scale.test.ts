@@ -46,7 +46,7 @@ function barHolds(root: Element, perInch: number): boolean {
   return bar !== undefined && Math.abs(bar.drawn - bar.said * perInch) <= 4 * WRITTEN;
 }
 
-/** From the back edge to the ridge: a half of a double home, all of a single slope, to the deepest place that was measured, else half. */
+/** From the back edge to the ridge: a half of a double-section home, all of a single slope, to the deepest place that was measured, else half. */
 function ridgeFromBack({ job, section, rows }: WorkedJob): number {
   const width = inches(section.width);
   if (rows.length > 1 || job.cavity.shape === 'one-slope') return width;
@@ -102,7 +102,7 @@ function roofWrong(plan: WorkedJob, size: Size): string[] {
     const found = drawn[place];
     if (!found) continue;
     const name = `${row.side} hole ${hole.number}`;
-    // A double home has a hole of each number on both sides.
+    // A double-section home has a hole of each number on both sides.
     const number = plan.rows.length > 1 ? `${hole.number} ${row.side}` : String(hole.number);
     if (found.number !== number) wrong.push(`${name} is numbered ${found.number}`);
     hold(`${name} along`, alongOf(found.at), inches(hole.along));

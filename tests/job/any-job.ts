@@ -100,7 +100,7 @@ const jobOf = (sizes: Sizes): fc.Arbitrary<JobEntries> => {
     })
     .map((job): JobEntries => {
       const [eave, ridge] = [`${job.eave / 8} in`, `${Math.max(0, job.eave + job.rise) / 8} in`];
-      // A double home is told by one half of it, which neither a bow nor two slopes are.
+      // A double-section home is told by one half of it, which neither a bow nor two slopes are.
       const half = job.sections === 'double' && (job.shape === 'two-slope' || job.shape === 'bowed');
       const shape = half ? 'one-slope' : job.shape;
       const points =

@@ -58,7 +58,7 @@ describe('what lies behind a flue is blown from the next opening', () => {
     // From 252 in the flue is 132 in off towards the starting end, which lies at 3 o'clock: less half of 12 in and of the hose of 2 in, and 6 in.
     expect(far).toEqual([
       expect.stringMatching(
-        /^Push 1 goes on past the end of this zone, towards the flue of opening 84: at 3:00, tape at 9 ft 11 in\./,
+        /^Push 1 goes on past the end of this stretch, towards the flue of opening 84: at 3:00, tape at 9 ft 11 in\./,
       ),
     ]);
   });
@@ -68,7 +68,7 @@ describe('what lies behind a flue is blown from the next opening', () => {
     const [near = []] = saidAt([opening(84, 0, 168, []), opening(252, 168, 336, [mirrored])]);
     expect(near).toEqual([
       expect.stringMatching(
-        /^Push 1 goes on past the end of this zone, towards the flue of opening 252: at 9:00, tape at 9 ft 11 in\./,
+        /^Push 1 goes on past the end of this stretch, towards the flue of opening 252: at 9:00, tape at 9 ft 11 in\./,
       ),
     ]);
   });
@@ -126,11 +126,11 @@ test('the example: 14.5 of 133.9 ft3 of opening 4 lie behind its flue, by a coun
   expect(typeof share === 'object' && share.amount).toBeLessThan(12);
   expect(texts[3]?.[0]).toMatch(/^About 0\.7/);
   expect(texts[4]?.[0]).toMatch(
-    /^Push 1 goes on past the end of this zone, towards the flue of opening 4: at 3:00/,
+    /^Push 1 goes on past the end of this stretch, towards the flue of opening 4: at 3:00/,
   );
   const rows = cards[4]?.state === 'answered' ? (cards[4].answer.tables?.marks?.rows ?? []) : [];
   expect(rows.filter(({ clock }) => clock === '3:00').map(({ order, stops }) => [order, stops])).toEqual([
-    ['1', 'a flue past the zone'],
+    ['1', 'a flue past the stretch'],
   ]);
 });
 

@@ -85,7 +85,7 @@ describe('what is entered calls for its caution, at its place', () => {
     ['signs of pests', { 'survey.pests': 'signs of them' }, 'before', 'caution.before.pests'],
     ['a home of 1977', { 'home.built': 1977 }, 'before', 'caution.before.old-paint'],
     [
-      'both halves of a double home as one cavity',
+      'both halves of a double-section home as one cavity',
       { 'cavity.width': '28 ft' },
       'fill',
       'caution.fill.wide-section',

@@ -16,7 +16,7 @@ const sum = (amounts: readonly number[]): number => amounts.reduce((all, each) =
 
 type Home = Readonly<Record<string, unknown>>;
 
-/** Any job, made one on a double home: told by one half, which rises from eave to marriage line or is measured. */
+/** Any job, made one on a double-section home: told by one half, which rises from eave to marriage line or is measured. */
 const doubleJob = builtJob.map((entries): JobEntries => {
   const cavity = entries.cavity as Home;
   const half = cavity.shape === 'measured' || cavity.shape === 'level' ? cavity.shape : 'one-slope';
@@ -32,7 +32,7 @@ const changed = (entries: JobEntries, group: string, more: Home): JobEntries => 
   [group]: { ...(entries[group] as Home), ...more },
 });
 
-/** Runs over plans of double homes with a hole on either side, and says how many there were. */
+/** Runs over plans of double-section homes with a hole on either side, and says how many there were. */
 function forDoubleHomes(hold: (plan: WorkedJob, entries: JobEntries) => void): number {
   let worked = 0;
   fc.assert(
@@ -47,7 +47,7 @@ function forDoubleHomes(hold: (plan: WorkedJob, entries: JobEntries) => void): n
   return worked;
 }
 
-describe('a double home, whatever its size', () => {
+describe('a double-section home, whatever its size', () => {
   test('has a row on either side, whose stretches add up to twice its length', () => {
     const worked = forDoubleHomes(({ rows, job }) => {
       expect(rows.map(({ side }) => side)).toEqual(['back', 'front']);

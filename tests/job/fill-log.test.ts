@@ -122,7 +122,7 @@ describe('the log of a job that is not filled through roof holes', () => {
     expect(beyond / all).toBeCloseTo(26 / 66, 6);
   });
 
-  describe('of a double home one edge of which is lifted', () => {
+  describe('of a double-section home one edge of which is lifted', () => {
     // By hand: 12 in less two chords of 1 1/2 in over 1 1/2 of every 24 in are 11.8125 in; x 10 ft x 40 ft = 393.75 ft3 a section, which at
     // 1.5 lb/ft3 are 19.6875 bags of 30 lb.
     const section = 19.6875;

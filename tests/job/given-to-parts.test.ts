@@ -19,7 +19,7 @@ const given = (name: string, changes: Changes): readonly Readonly<Record<string,
 const inchesOf = (name: string, value: string, changes: Changes): number =>
   amountIn(given(name, changes)[0]?.[value] as Quantity<'length'>, 'in');
 
-/** A double home, whose sections the example's entries describe. */
+/** A double-section home, whose sections the example's entries describe. */
 const double = { 'home.sections': 'double', 'cavity.shape': 'one-slope', 'cavity.width': '14 ft' };
 
 describe('fall protection goes by the lesser of the two sizes of the whole roof, and by the edge of the ladder', () => {
@@ -66,7 +66,7 @@ describe('whether the cavity is to be vented goes by what the survey says, and i
     ['bare metal, and nobody looked for leaks', { 'survey.penetrations': '' }, 'not known'],
     ['metal of which nobody knows what lies below it', { 'survey.bare_metal': '' }, 'not known'],
     ['shingles, whatever the survey says of metal', { 'roof.cover': 'shingles' }, 'asked for'],
-    ['a double home', double, 'asked for'],
+    ['a double-section home', double, 'asked for'],
   ])('%s', (_, changes, verdict) => {
     const [run] = runsOf('cavity-ventilation', changes);
     expect(run?.state === 'answered' && run.answer.figures.verdict?.value).toBe(verdict);
@@ -82,7 +82,7 @@ describe('whether the cavity is to be vented goes by what the survey says, and i
   });
 });
 
-describe('each half of a double home is given what stands in it', () => {
+describe('each half of a double-section home is given what stands in it', () => {
   const flue = {
     what: 'furnace flue',
     along: '46 ft 6 in',
@@ -141,7 +141,7 @@ describe('the hose marks of an opening are given the rings that reach into its s
     expect(flues(at(`${border + off} in`))).toEqual(byHand);
   });
 
-  test('and in a double home those of its own half alone', () => {
+  test('and in a double-section home those of its own half alone', () => {
     const home = { ...double, ...at('46 ft 6 in', 'front') };
     const { rows } = planOf(exampleWith(home));
     const found = flues(home);

@@ -21,7 +21,7 @@ const measured = {
   },
 };
 
-/** Half of a double home that is level, or deepest before the marriage line: its peak stands over that line all the same. */
+/** Half of a double-section home that is level, or deepest before the marriage line: its peak stands over that line all the same. */
 const half = (cavity: Readonly<Record<string, unknown>>) => ({ 'home.sections': 'double', cavity });
 const level = { shape: 'level', width: '14 ft', eave: '12 in' };
 
@@ -35,7 +35,7 @@ function placesIn(changes: Readonly<Record<string, unknown>>): number[] {
 
 /**
  * By hand, in inches from the eave. A flue 18 in down from the peak: of two slopes over 168 in the peak is at 84, so 66 on the back side and
- * 102 on the front; measured with its deepest place at 108, 90 and 126; of half a double home, and of a single slope, which rise to their far
+ * 102 on the front; measured with its deepest place at 108, 90 and 126; of half a double-section home, and of a single slope, which rise to their far
  * end, 168 - 18 = 150 on either side. 85 in down a slope of 84 in it stands at the eave: at 0 on the back side, at 168 on the front.
  */
 describe('where a flue stands across the cavity, from the peak that holes are measured from', () => {
@@ -56,9 +56,9 @@ describe('where a flue stands across the cavity, from the peak that holes are me
     ['measured, deepest off the middle, on the front side', measured, 'front', 126],
     ['a single slope', sloped('one-slope'), 'back', 150],
     ['a single slope, on its other side', sloped('one-slope'), 'front', 150],
-    ['the back section of a double home, level', half(level), 'back', 150],
-    ['the front section of a double home, level', half(level), 'front', 150],
-    ['half a double home, deepest before the marriage line', half(measured.cavity), 'front', 150],
+    ['the back section of a double-section home, level', half(level), 'back', 150],
+    ['the front section of a double-section home, level', half(level), 'front', 150],
+    ['half a double-section home, deepest before the marriage line', half(measured.cavity), 'front', 150],
   ])('%s', (_, changes, side, byHand, from_peak) => {
     expect(placesIn({ ...changes, 'roof.obstacles': flue(side, from_peak) })).toEqual([byHand]);
   });
@@ -72,13 +72,13 @@ describe('where a flue stands across the cavity, from the peak that holes are me
   });
 });
 
-/** By hand, 4 ft from the eave of its own side, in inches from the back eave: 48 on the back side, 168 - 48 = 120 on the front; a section of a double home has one eave. */
+/** By hand, 4 ft from the eave of its own side, in inches from the back eave: 48 on the back side, 168 - 48 = 120 on the front; a section of a double-section home has one eave. */
 describe('where a recessed light stands across the cavity, from the eave of its own side', () => {
   test.each<[title: string, changes: Readonly<Record<string, unknown>>, side: string, byHand: number]>([
     ['two slopes, on the back side', sloped('two-slope'), 'back', 48],
     ['two slopes, on the front side', sloped('two-slope'), 'front', 120],
     ['a single slope, on its other side', sloped('one-slope'), 'front', 48],
-    ['the front section of a double home', half(level), 'front', 48],
+    ['the front section of a double-section home', half(level), 'front', 48],
   ])('%s', (_, changes, side, byHand) => {
     const light = {
       kind: 'light, not rated for contact',

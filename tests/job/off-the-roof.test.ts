@@ -28,7 +28,7 @@ describe('what is entered beyond the edge of the roof is told, not moved to the 
     else expect(sentence).toContain(`(${field})`);
   });
 
-  test('half a double home is one slope, as wide as the half', () => {
+  test('half a double-section home is one slope, as wide as the half', () => {
     const half = { 'home.sections': 'double', 'cavity.shape': 'one-slope' };
     // 166 + 15 = 181 in, which is 15 ft 1 in.
     expect(told(exampleWith({ ...half, 'roof.obstacles': flue('front', '15 ft 1 in') }))).toEqual([]);

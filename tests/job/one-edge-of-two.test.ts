@@ -4,7 +4,7 @@ import { workParts } from '../../src/job/parts/parts.ts';
 import { amountIn, type Quantity } from '../../src/quantity/quantity.ts';
 import { exampleWith, planOf, rules } from './entries.ts';
 
-/** A double home with one edge lifted, of whichever section; what stands on its roof is given. */
+/** A double-section home with one edge lifted, of whichever section; what stands on its roof is given. */
 const lifted = (obstacles: readonly Record<string, string>[]) => {
   const plan = planOf(
     exampleWith({
@@ -34,7 +34,7 @@ const flue = (side: string) => ({
 const tube = ({ tables }: ReturnType<typeof lifted>): number =>
   amountIn(tables?.bays?.rows[14]?.pushed_back as Quantity<'length'>, 'in');
 
-describe('of a double home one edge is lifted, and nobody enters of which section', () => {
+describe('of a double-section home one edge is lifted, and nobody enters of which section', () => {
   // The flue stands 166 − 72 = 94 in from the eave: less half of 12 in, the 2 in of its listing, and half of the tube of 2 in.
   test.each(['back', 'front'])('a flue of the %s section stops the tube before its ring', (side) => {
     const answer = lifted([flue(side)]);

@@ -145,7 +145,7 @@ describe('what two sheets say of one thing is the same', () => {
     ).not.toContain('behind a flue');
   });
 
-  test('of a double home each half is compared, with the holes of its own row and one edge', () => {
+  test('of a double-section home each half is compared, with the holes of its own row and one edge', () => {
     const entries = exampleWith({ ...level, 'ways.edges': 'both edges' });
     const compared = answersOf(entries, 'ways-in');
     expect(compared.map((each) => amount(each, 'holes_openings', '1'))).toEqual(
@@ -157,7 +157,7 @@ describe('what two sheets say of one thing is the same', () => {
       expect(amount(each, 'edge_push', 'in')).toBeCloseTo(tubes[place] ?? Number.NaN, 9);
   });
 
-  test('from a hole of a double home the peak lies as far as the rule puts the hole below it, in a level cavity too', () => {
+  test('from a hole of a double-section home the peak lies as far as the rule puts the hole below it, in a level cavity too', () => {
     const entries = exampleWith(level);
     const below = amountIn(rules.value('access.roof-holes.below-peak'), 'in');
     const rows = answersOf(entries, 'hose-marks').flatMap((each) => each.tables?.marks?.rows ?? []);

@@ -382,7 +382,7 @@ describe('the receipt of a job', () => {
   });
 });
 
-describe('a double home', () => {
+describe('a double-section home', () => {
   const double = exampleWith({
     'home.sections': 'double',
     'cavity.shape': 'one-slope',

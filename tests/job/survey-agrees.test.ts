@@ -173,7 +173,7 @@ test('a ring on the border of two stretches is told at both holes, and its volum
   }
 });
 
-describe('a double home is told by one half of it', () => {
+describe('a double-section home is told by one half of it', () => {
   test.each([
     ['two-slope', true],
     ['bowed', true],
@@ -181,7 +181,7 @@ describe('a double home is told by one half of it', () => {
     ['level', false],
   ])('%s', (shape, refused) => {
     const [sentence = ''] = told(exampleWith({ 'home.sections': 'double', 'cavity.shape': shape }));
-    expect(sentence.includes(`(cavity.shape): found ${shape} for a double home`)).toBe(refused);
+    expect(sentence.includes(`(cavity.shape): found ${shape} for a double-section home`)).toBe(refused);
   });
 });
 

@@ -75,7 +75,7 @@ describe('whatever clashes is told at a field of the job, so that a box is marke
   test.each([
     ['a bare roof', bare],
     ['all groups filled in', full],
-    ['a double home', double],
+    ['a double-section home', double],
   ])('%s, one entry at a time', (_, entries) => {
     expect(told(entries)).toEqual([]);
     const found = fieldsFrom(jobFields, entries).flatMap((leaf) =>

@@ -7,7 +7,7 @@ export type Shape = (typeof shapes)[number];
 export const sectionFields = {
   shape: choiceField(
     'Shape of the roof',
-    'Two-slope: two straight slopes. Bowed: one arc from eave to eave. One-slope: one half of a double home. Level: one depth. Measured: depths you took.',
+    'Two-slope: two straight slopes. Bowed: one arc from eave to eave. One-slope: one section of a double-section home. Level: one depth. Measured: depths you took.',
     shapes,
   ),
   width: lengthField(

@@ -14,7 +14,7 @@ export function ridgeAcross(section: Section): Quantity<'length'> {
 
 /**
  * Where across does a roof hole open into the cavity, from the eave on its side? Down from the ridge by the usual distance. The ridge of
- * a double home stands over its marriage line, whatever the shape of a half.
+ * a double-section home stands over its marriage line, whatever the shape of a half.
  * By hand: the ridge at half of 10 ft, less 16 in.
  * @example openingAcross(cavitySection({ shape: 'level', width: quantity(10, 'ft'), eave: quantity(12, 'in') }), rules).amount // => 44
  */

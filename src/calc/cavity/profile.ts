@@ -61,7 +61,7 @@ export const twoSlope = (width: number, eave: number, ridge: number): Profile =>
   ]);
 
 /**
- * One straight slope from the eave to the ridge: half of a double section.
+ * One straight slope from the eave to the ridge: one section of a double-section home.
  * By hand: a quarter of the way up from 3 in to 15 in.
  * @example oneSlope(168, 3, 15).depthAt(42) // => 6
  */

@@ -70,22 +70,22 @@ export function cavitySection(values: SectionValues): Section {
     shape,
     told,
     width,
-    area: named(inUnit(area.quantity, 'ft2'), 'A', 'Area of the section'),
+    area: named(inUnit(area.quantity, 'ft2'), 'A', 'Area of the cross-section'),
     meanDepth: named(inUnit(over(area.quantity, width), 'in'), 'dm', 'Mean depth'),
     deepest: named(
-      byMethod('deepest place of the section', told, most.depth, 'in'),
+      byMethod('deepest place of the cross-section', told, most.depth, 'in'),
       'dmax',
       'Depth at the deepest place',
     ),
     deepestAt: named(
-      byMethod('where the section is deepest', told, most.across, 'in'),
+      byMethod('where the cross-section is deepest', told, most.across, 'in'),
       'xmax',
       'Deepest place, from the eave',
     ),
     depthAt: (across) =>
       named(
         byMethod(
-          `depth of the section at ${format(across, { tape: 8 })}`,
+          `depth of the cross-section at ${format(across, { tape: 8 })}`,
           [across, ...told],
           profile.depthAt(inches(across)),
           'in',
@@ -188,7 +188,7 @@ export interface FreeSection {
 
 /**
  * How much of the section is free for new fill?
- * Framing counts the two chords of each truss, averaged along the home; what of the lower chord lies in the old insulation is
+ * Framing counts the two chords of each truss, averaged along the home; what of the bottom chord lies in the old insulation is
  * taken off once, and where a shallow eave has less room than the chords they take no more than that. Webs are left out: they are few
  * and thin.
  * By hand: 10 ft × (12 in − 3 in); no truss spacing given, no framing taken off.
@@ -205,7 +205,7 @@ export function freeSection(
   const old = named(
     inUnit(
       byMethod(
-        'old insulation to its depth across the section, less where the roof is lower',
+        'old insulation to its depth across the cavity, less where the roof is lower',
         oldDepth ? [section.area, oldDepth] : [section.area],
         areaBelow(section.profile, oldInches),
         'in2',
@@ -218,7 +218,7 @@ export function freeSection(
   const framing = named(
     framingArea(section, oldDepth, trussSpacing, rules),
     'Af',
-    'Area of the framing, averaged along the home',
+    'Mean area of the framing along the home',
   );
   const free = named(minus(minus(section.area, old), framing), 'An', 'Area free for new fill');
   if (free.amount <= NO_ROOM * section.area.amount) {
@@ -246,7 +246,7 @@ function framingArea(
   const chords = named(
     inUnit(
       byMethod(
-        'upper chord, and what of the lower chord stands above the old insulation, across the section; no more than the room there',
+        'top chord, and what of the bottom chord stands above the old insulation, across the cavity; no more than the room there',
         [...section.told, chord, ...(oldDepth ? [oldDepth] : [])],
         areaBelow(section.profile, old + chordsInFill(inches(chord), old)) - areaBelow(section.profile, old),
         'in2',
@@ -254,7 +254,7 @@ function framingArea(
       'ft2',
     ),
     'c',
-    'Section that chords take where one stands',
+    'Cross-section that chords take where one stands',
   );
   return times(chords, over(member, trussSpacing));
 }

@@ -19,7 +19,7 @@ export const heat = calculation({
   title: 'Heat through the roof',
   question: 'What R does the whole roof have before and after the fill?',
   method:
-    'At each place across, R is films, ceiling, old insulation and new fill, as deep as they lie there; the metal roof gets none. U is the mean of 1/R across the section: the closed form of ISO 6946:2017 annex E over each straight piece, a quadrature over a bow. The framing lies in parallel: through a truss the chords are wood and insulation stands between them, webs left out; U is the mean of both ways, each by its share of the ceiling. Old insulation under the fill lies loose, or pressed, and then keeps what the federal table leaves to a batt between parallel planes. Where the roof is lower than the old insulation, only what fits is counted. Before, the air above the old insulation gets no R, since a leaky space has none. Winter, heat flowing up; leaking air is not counted.',
+    'At each place across, R is films, ceiling, old insulation and new fill, as deep as they lie there; the metal roof gets none. U is the mean of 1/R across the cavity: the closed form of ISO 6946:2017 annex E over each straight piece, a quadrature over a bow. The framing lies in parallel: through a truss the chords are wood and insulation stands between them, webs left out; U is the mean of both ways, each by its share of the ceiling. Old insulation under the fill lies loose, or pressed, and then keeps what the federal table leaves to a batt between parallel planes. Where the roof is lower than the old insulation, only what fits is counted. Before, the air above the old insulation gets no R, since a leaky space has none. Winter, heat flowing up; leaking air is not counted.',
   fields: heatFields,
   example: {
     shape: 'bowed',
@@ -28,7 +28,7 @@ export const heat = calculation({
     ridge: '15 in',
     board: 'gypsum 1/2 in',
     material: 'glass fibre',
-    density: '1.5 lb/ft3',
+    density: '1.5 lb/ft³',
     old_depth: '2 in',
     old_condition: 'pressed by the new fill',
     pressed_depth: '1 1/2 in',
@@ -171,7 +171,7 @@ function figuresOf(
       format: three,
     };
     figures.restricted_ours = {
-      label: 'R there by the section itself, films and ceiling included',
+      label: 'R there by the cross-section itself, films and ceiling included',
       value: restricted.ours,
       format: three,
     };

@@ -99,7 +99,7 @@ export function restrictedPart(
     ours: named(
       resistanceOf(named(transmittance, 'Ur', 'Transmittance of the restricted part')),
       'Rr',
-      'R over the restricted part, by its section',
+      'R over the restricted part, by its cross-section',
     ),
   };
 }

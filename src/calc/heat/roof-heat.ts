@@ -189,7 +189,7 @@ const throughCavity = (
 });
 
 /**
- * Through a truss: its chords are wood, what stands between them is insulation, the webs are left out. With fill the upper chord
+ * Through a truss: its chords are wood, what stands between them is insulation, the webs are left out. With fill the top chord
  * counts; without, it keeps its place but lies beyond a space that gets no R. The order of the layers does not matter to their sum, so both chords
  * are put first: where the roof leaves room for less than the chords, all of it is wood.
  */
@@ -287,14 +287,14 @@ function naive(
       claim,
       times(
         fill,
-        meanDepth('rest of the section over the width', fillMean, 'mn', 'Mean depth of the new fill'),
+        meanDepth('rest of the cross-section over the width', fillMean, 'mn', 'Mean depth of the new fill'),
       ),
     );
   return named(claim, 'Rm', 'R of the mean depth');
 }
 
 const whyTheyDiffer = ({ naive: claimed, cavityResistance, resistance }: RoofState): Remark =>
-  said`The mean depth would claim ${printed(claimed, three)}. Heat takes the thin places by preference, so the section gives ${printed(cavityResistance, three)}; with the framing beside it the roof has ${printed(resistance, three)}.`;
+  said`The mean depth would claim ${printed(claimed, three)}. Heat takes the thin places by preference, so the cross-section gives ${printed(cavityResistance, three)}; with the framing beside it the roof has ${printed(resistance, three)}.`;
 
 /** What an inch of the old insulation is taken for, where its label is gone. */
 const oldTaken = ({ before }: OldInsulation, rules: Rulebook): Remark => {

@@ -22,11 +22,11 @@ export const hoseMarkFields = {
   along: place('x', 'Place of the opening', 'Along the roof, from the starting end.', '21 ft 6 in'),
   from: place(
     'xa',
-    'Zone from',
+    'Stretch from',
     'Where the stretch filled through it begins, from the starting end.',
     '14 ft 6 in',
   ),
-  to: lengthField('xb', 'Zone to', 'Where it ends, from the starting end.', '28 ft 6 in'),
+  to: lengthField('xb', 'Stretch to', 'Where it ends, from the starting end.', '28 ft 6 in'),
   width: lengthField(
     'W',
     'Width across the cavity',
@@ -57,7 +57,7 @@ export const hoseMarkFields = {
     lengthField(
       'so',
       'Stand-off',
-      'How far the end of the hose stops short of the edge of the zone.',
+      'How far the end of the hose stops short of the edge of the stretch.',
       '6 in',
       {
         zero: 'allowed',
@@ -113,7 +113,7 @@ export const hoseMarkings = calculation({
   question:
     'Which ways round the clock is the hose pushed from this opening, and where does the tape go for each?',
   method:
-    'Stand at the opening and face the ridge: 12 o’clock is up the slope and over the ridge, 3 o’clock to your right. The directions go evenly round the clock, to the nearest five minutes, and are the fewest from which every place of the zone lies within the stream’s reach of a push. The tape goes as far from the end of the hose as it is from the opening to the edge of the zone, less the stand-off. A push that would run into the ring about a hot flue stops before it. Lengths are level: these roofs slope little.',
+    'Stand at the opening and face the ridge: 12 o’clock is up the slope and over the ridge, 3 o’clock to your right. The directions go evenly round the clock, to the nearest five minutes, and are the fewest from which every place of the stretch lies within the stream’s reach of a push. The tape goes as far from the end of the hose as it is from the opening to the edge of the stretch, less the stand-off. A push that would run into the ring about a hot flue stops before it. Lengths are level: these roofs slope little.',
   fields: hoseMarkFields,
   example: {
     along: '21 ft 6 in',
@@ -138,7 +138,7 @@ export const hoseMarkings = calculation({
     const figures: Record<string, Figure> = {
       pushes: {
         label: 'Pushes, round the clock',
-        value: pushes(marks.length, 'the fewest that bring the stream to all of the zone'),
+        value: pushes(marks.length, 'the fewest that bring the stream to all of the stretch'),
       },
       longest: { label: 'The longest, first of all', value: marks[0]?.mark ?? nothing, format: mark },
       shortest: { label: 'The shortest, last of all', value: marks.at(-1)?.mark ?? nothing, format: mark },
@@ -164,8 +164,8 @@ export const hoseMarkings = calculation({
         label: 'Pushes that stop before a flue',
         value: pushes(marks.filter((each) => each.stopsAtRing).length, 'those that would run into the ring'),
       },
-      missed: { label: 'Edge of the zone out of the stream’s reach', value: found.missed, format: tape },
-      unreached: { label: 'The zone out of it', value: found.unreached, format: { figures: 2 } },
+      missed: { label: 'Edge of the stretch out of the stream’s reach', value: found.missed, format: tape },
+      unreached: { label: 'The stretch out of it', value: found.unreached, format: { figures: 2 } },
     };
     const cautions: CautionId[] = ['caution.layout.framing', 'caution.hose.blind'];
     if (marks.some((each) => each.stopsAtRing)) cautions.unshift('caution.hose.flue-ahead');
@@ -196,7 +196,7 @@ function table({ marks, opening }: HoseMarks) {
       mark: each.mark,
       reach: each.word,
       ...(opening.trusses ? { trusses: String(each.trussesCrossed ?? 0) } : {}),
-      stops: each.past ? 'a flue past the zone' : each.stopsAtRing ? 'a ring kept open' : 'the edge',
+      stops: each.past ? 'a flue past the stretch' : each.stopsAtRing ? 'a ring kept open' : 'the edge',
     })),
     format: { distance: tape, mark },
   };
@@ -210,12 +210,12 @@ export function remarksOn(found: HoseMarks): Remark[] {
     ...(covers
       ? []
       : [
-          said`Even ${MOST} directions leave a part of the zone farther than ${opening.streamReach} from every push. Make the zone shorter, or the stream reach farther.`,
+          said`Even ${MOST} directions leave a part of the stretch farther than ${opening.streamReach} from every push. Make the stretch shorter, or the stream reach farther.`,
         ]),
     // Told apart from what no push would come to anyway, so it holds whether or not the stream comes to the rest.
     ...(hidden.some(({ amount }) => amount > 0)
       ? [
-          `Behind the ring ${format(total(hidden), { figures: 2 })} of the zone stay out of the stream’s reach. Hold back that much of the fill: it goes in from the next opening on that side, with the barrier in place.`,
+          `Behind the ring ${format(total(hidden), { figures: 2 })} of the stretch stay out of the stream’s reach. Hold back that much of the fill: it goes in from the next opening on that side, with the shield in place.`,
         ]
       : []),
     ...(unpushed.length > 0
@@ -225,7 +225,7 @@ export function remarksOn(found: HoseMarks): Remark[] {
       : []),
     ...(beyond > 0
       ? [
-          said`${beyond} of the pushes may not get there: the hose reaches ${reach.low}${reach.low === reach.high ? '' : said` to ${reach.high}`}. What it doesn’t reach is left over, so shorten the zone or use a stiffer tube.`,
+          said`${beyond} of the pushes may not get there: the hose reaches ${reach.low}${reach.low === reach.high ? '' : said` to ${reach.high}`}. What it doesn’t reach is left over, so shorten the stretch or use a stiffer tube.`,
         ]
       : []),
     ...(opening.trusses && marks.some(({ trussesCrossed = 0 }) => trussesCrossed > 0)
@@ -233,6 +233,6 @@ export function remarksOn(found: HoseMarks): Remark[] {
           'A push that crosses trusses has to find its way between their webs: turn the hose, and never force it.',
         ]
       : []),
-    'Tape the hose before it is fed, and take a photograph before and after. Draw it back slowly while it blows, one direction after another round the clock, until the zone is full.',
+    'Tape the hose before it is fed, and take a photograph before and after. Draw it back slowly while it blows, one direction after another round the clock, until the stretch is full.',
   ];
 }

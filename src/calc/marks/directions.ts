@@ -1,9 +1,9 @@
 /**
- * Which ways round the clock is the hose pushed from an opening, so that the stream comes to everything in its zone? Plain numbers in
+ * Which ways round the clock is the hose pushed from an opening, so that the stream comes to everything in its stretch? Plain numbers in
  * inches, the opening at 0, 0, x to the right hand and y up the slope of one who stands at the opening and faces the ridge.
  * Directions are told in minutes of the clock's face: 0 is 12 o'clock, up the slope; 180 is 3 o'clock, to the right.
  */
-export interface Zone {
+export interface Stretch {
   readonly left: number;
   readonly right: number;
   readonly up: number;
@@ -26,7 +26,7 @@ const TIDY = 5;
 /** Fewer than four do not go round the clock; more than 36 stand closer than anyone can feed a hose. */
 export const FEWEST = 4;
 export const MOST = 36;
-/** Places on the zone's edge that are looked at stand this close, in inches: what lies between two is off by half of it at most. */
+/** Places on the stretch's edge that are looked at stand this close, in inches: what lies between two is off by half of it at most. */
 export const EDGE_STEP = 1 / 4;
 const NOISE = 1e-9;
 
@@ -56,8 +56,8 @@ export function evenly(count: number): number[] {
   );
 }
 
-/** How far is it from the opening to the edge of the zone? @example toEdge({ left: 3, right: 4, up: 5, down: 6 }, 180) // => 4 */
-export function toEdge({ left, right, up, down }: Zone, minutes: number): number {
+/** How far is it from the opening to the edge of the stretch? @example toEdge({ left: 3, right: 4, up: 5, down: 6 }, 180) // => 4 */
+export function toEdge({ left, right, up, down }: Stretch, minutes: number): number {
   const { x, y } = towards(minutes);
   return Math.min(
     x > 0 ? right / x : x < 0 ? left / -x : Number.POSITIVE_INFINITY,
@@ -66,20 +66,20 @@ export function toEdge({ left, right, up, down }: Zone, minutes: number): number
 }
 
 /**
- * The push in a direction, which stops short of the zone's edge.
+ * The push in a direction, which stops short of the stretch's edge.
  * By hand: 4 to the edge on the right, less 1.
  * @example ray({ left: 3, right: 4, up: 5, down: 6 }, 180, 1).length // => 3
  */
-export function ray(zone: Zone, minutes: number, standOff: number): Ray {
-  return { minutes, ...towards(minutes), length: Math.max(0, toEdge(zone, minutes) - standOff) };
+export function ray(stretch: Stretch, minutes: number, standOff: number): Ray {
+  return { minutes, ...towards(minutes), length: Math.max(0, toEdge(stretch, minutes) - standOff) };
 }
 
 /**
- * Places on the edge of the zone, its corners among them; none farther than a step from the next.
+ * Places on the edge of the stretch, its corners among them; none farther than a step from the next.
  * By hand: 8 in round, at a quarter of an inch.
  * @example edgePlaces({ left: 1, right: 1, up: 1, down: 1 }).length // => 32
  */
-export function edgePlaces({ left, right, up, down }: Zone): [x: number, y: number][] {
+export function edgePlaces({ left, right, up, down }: Stretch): [x: number, y: number][] {
   const places: [number, number][] = [];
   for (const [x0, y0, x1, y1] of [
     [-left, up, right, up],
@@ -112,8 +112,8 @@ export const comesTo = (ray: Ray, px: number, py: number, reach: number): boolea
   fromRay(ray, px, py) <= (reach * (1 + NOISE)) ** 2;
 
 /**
- * The places of the zone's edge that no push comes within the stream's reach of.
- * The edge stands for all of the zone: along a line from the opening the distance to a push never falls, so what lies nearer than the
+ * The places of the stretch's edge that no push comes within the stream's reach of.
+ * The edge stands for all of the stretch: along a line from the opening the distance to a push never falls, so what lies nearer than the
  * edge is nearer to the push too.
  * By hand: from the end of the push at 0, 2 the places lie √(3² + 4²) = 5 and √(3² + 6²) = 6.7 away.
  * @example outOfReach([{ minutes: 0, x: 0, y: 1, length: 2 }], [[3, 6], [3, 8]], 5) // => [[3, 8]]
@@ -127,18 +127,18 @@ export const outOfReach = (
 
 export interface Fewest {
   readonly rays: readonly Ray[];
-  /** Does the stream come to all of the zone? If not even the most directions do, those are given. */
+  /** Does the stream come to all of the stretch? If not even the most directions do, those are given. */
   readonly covers: boolean;
 }
 
 /**
- * The fewest directions evenly round the clock from which the stream comes to all of the zone.
+ * The fewest directions evenly round the clock from which the stream comes to all of the stretch.
  * By hand: four pushes end in the middles of the sides, 1 from each corner.
  * @example fewestDirections({ left: 1, right: 1, up: 1, down: 1 }, 1, 0).rays.length // => 4
  */
-export function fewestDirections(zone: Zone, streamReach: number, standOff: number): Fewest {
-  const places = edgePlaces(zone);
-  const around = (count: number): Ray[] => evenly(count).map((minutes) => ray(zone, minutes, standOff));
+export function fewestDirections(stretch: Stretch, streamReach: number, standOff: number): Fewest {
+  const places = edgePlaces(stretch);
+  const around = (count: number): Ray[] => evenly(count).map((minutes) => ray(stretch, minutes, standOff));
   const covered = (rays: readonly Ray[]): boolean => {
     // What came to a place likely comes to the next one.
     let near = rays[0];

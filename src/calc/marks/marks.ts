@@ -13,7 +13,7 @@ import {
   type Ray,
   ray,
   readingTowards,
-  type Zone,
+  type Stretch,
 } from './directions.ts';
 import { sharesUnreached } from './unreached.ts';
 
@@ -23,7 +23,7 @@ export type Hand = (typeof hands)[number];
 
 /** One opening and the stretch of cavity that is filled through it. */
 export interface Opening {
-  /** Place of the opening along the roof, and the ends of its zone, from the starting end. */
+  /** Place of the opening along the roof, and the ends of its stretch, from the starting end. */
   readonly along: Quantity<'length'>;
   readonly from: Quantity<'length'>;
   readonly to: Quantity<'length'>;
@@ -32,7 +32,7 @@ export interface Opening {
   readonly across: Quantity<'length'>;
   /** How far the fill flies from the hose, ahead and to its sides. */
   readonly streamReach: Quantity<'length'>;
-  /** How far the hose stops short of the edge of the zone; nothing where it is left out. */
+  /** How far the hose stops short of the edge of the stretch; nothing where it is left out. */
   readonly standOff?: Quantity<'length'> | undefined;
   /** Where the starting end lies; on the right hand where it is left out, as it does from the back side of the plan. */
   readonly startingEnd?: Hand | undefined;
@@ -50,14 +50,14 @@ export interface HoseMark {
   readonly order: number;
   readonly clock: string;
   readonly angle: Quantity<'angle'>;
-  /** To the edge of the zone, or to the ring about a flue if that comes first. */
+  /** To the edge of the stretch, or to the ring about a flue if that comes first. */
   readonly distance: Quantity<'length'>;
   /** Where the tape goes: so far from the end of the hose. */
   readonly mark: Quantity<'length'>;
   readonly word: ReachWord;
   /** It stops before the ring kept open about a flue. */
   readonly stopsAtRing: boolean;
-  /** It goes on past the end of the zone, towards a flue that a neighbouring opening is not blown behind. */
+  /** It goes on past the end of the stretch, towards a flue that a neighbouring opening is not blown behind. */
   readonly past: boolean;
   /** Trusses that it crosses; undefined where none are known. */
   readonly trussesCrossed: number | undefined;
@@ -80,11 +80,11 @@ export interface HoseMarks {
   /** All that the directions rest on, and where each stops. */
   readonly told: readonly Quantity<'length'>[];
   readonly marks: readonly HoseMark[];
-  /** Does the stream come to all of the zone, were no ring in the way? */
+  /** Does the stream come to all of the stretch, were no ring in the way? */
   readonly covers: boolean;
-  /** How much of the zone's edge lies beyond the stream behind a ring, or at all; 0 in where all is reached. */
+  /** How much of the stretch's edge lies beyond the stream behind a ring, or at all; 0 in where all is reached. */
   readonly missed: Quantity<'length'>;
-  /** The share of the zone, less its rings, that no push brings the stream to: what belongs there is not blown from here. */
+  /** The share of the stretch, less its rings, that no push brings the stream to: what belongs there is not blown from here. */
   readonly unreached: Quantity<'number'>;
   /** What of it lies behind each ring, in the order of the opening's rings. */
   readonly behind: readonly Quantity<'number'>[];
@@ -92,7 +92,7 @@ export interface HoseMarks {
   /** Directions in which a ring lies within the hose's own width of the opening: nothing is pushed there. */
   readonly unpushed: readonly string[];
   readonly hose: Quantity<'length'>;
-  readonly zone: Zone;
+  readonly stretch: Stretch;
   readonly rings: readonly DrawnRing[];
 }
 
@@ -107,18 +107,18 @@ const settled = (amount: number): number => Math.round(amount * 1e6);
 
 /**
  * Which ways round the clock is the hose pushed from an opening, and where does the tape go on it for each?
- * The fewest directions, evenly round the clock to the nearest five minutes of its face, from which every place of the zone lies within
- * the stream's reach of a push; each as long as the way to the zone's edge less the stand-off. A push that would run into the ring
+ * The fewest directions, evenly round the clock to the nearest five minutes of its face, from which every place of the stretch lies within
+ * the stream's reach of a push; each as long as the way to the stretch's edge less the stand-off. A push that would run into the ring
  * about a flue stops short of the ring by the stand-off. One more goes to each ring that is blown behind from here, in the place of one
  * round the clock that points the same way. Lengths are level: the slope of these roofs is slight. The method is our own.
- * @throws EntriesClash if the zone has no length, the opening lies outside it or inside a ring, or the stand-off outdoes the stream.
+ * @throws EntriesClash if the stretch has no length, the opening lies outside it or inside a ring, or the stand-off outdoes the stream.
  * @example hoseMarks({ along: quantity(4, 'ft'), from: quantity(0, 'ft'), to: quantity(8, 'ft'), width: quantity(8, 'ft'), across: quantity(4, 'ft'), streamReach: quantity(3, 'ft') }, rules).marks.length // => 5
  */
 export function hoseMarks(opening: Opening, rules: Rulebook): HoseMarks {
   checked(opening);
   const { streamReach, along, from, to, width, across } = opening;
   const standOff = opening.standOff ? inches(opening.standOff) : 0;
-  const zone = zoneOf(opening);
+  const stretch = stretchOf(opening);
   const reach = reachOf(opening.reach, rules);
   const hose = rules.value('access.hose.diameter');
   const rings = (opening.rings ?? []).map((ring) => ({
@@ -134,11 +134,11 @@ export function hoseMarks(opening: Opening, rules: Rulebook): HoseMarks {
       'the opening inside the ring kept open about it',
       'a place clear of the opening',
     );
-  const { rays, covers } = fewestDirections(zone, inches(streamReach), standOff);
+  const { rays, covers } = fewestDirections(stretch, inches(streamReach), standOff);
   const past = rings
     .filter(({ ring }) => ring.blownBehind)
     .map(({ x, y, off }) => ({
-      ...ray(zone, readingTowards(x, y), standOff),
+      ...ray(stretch, readingTowards(x, y), standOff),
       // However the reading is rounded, the hose ends no nearer to the middle of the flue than this.
       length: Math.max(0, Math.hypot(x, y) - off - standOff),
     }));
@@ -169,7 +169,7 @@ export function hoseMarks(opening: Opening, rules: Rulebook): HoseMarks {
   const marks = pushed
     .sort((a, b) => settled(b.ray.length) - settled(a.ray.length) || a.ray.minutes - b.ray.minutes)
     .map(({ ray, stopsAtRing, past }, place): HoseMark => {
-      const end = stopsAtRing ? 'the ring about a flue' : 'the edge of the zone';
+      const end = stopsAtRing ? 'the ring about a flue' : 'the edge of the stretch';
       const levelLength = (method: string, amount: number) =>
         inUnit(byMethod(method, rests, amount, 'in'), 'ft');
       const mark = named(
@@ -183,7 +183,7 @@ export function hoseMarks(opening: Opening, rules: Rulebook): HoseMarks {
         angle: byMethod(
           past
             ? 'towards the flue'
-            : 'one of the fewest directions, evenly round the clock, from which the stream comes to all of the zone',
+            : 'one of the fewest directions, evenly round the clock, from which the stream comes to all of the stretch',
           rests,
           ray.minutes / 2,
           'degree',
@@ -205,8 +205,8 @@ export function hoseMarks(opening: Opening, rules: Rulebook): HoseMarks {
   }));
   const whole = covers && rings.length === 0;
   const sent = stopped.map(({ ray }) => ray);
-  const missed = whole ? 0 : outOfReach(sent, edgePlaces(zone), inches(streamReach)).length * EDGE_STEP;
-  const unreached = whole ? undefined : sharesUnreached(zone, stopped, drawn, inches(streamReach));
+  const missed = whole ? 0 : outOfReach(sent, edgePlaces(stretch), inches(streamReach)).length * EDGE_STEP;
+  const unreached = whole ? undefined : sharesUnreached(stretch, stopped, drawn, inches(streamReach));
   return {
     opening,
     told: rests,
@@ -214,38 +214,38 @@ export function hoseMarks(opening: Opening, rules: Rulebook): HoseMarks {
     covers,
     missed: named(
       byMethod(
-        'places on the edge of the zone that no push comes within the stream’s reach of, taken together',
+        'places on the edge of the stretch that no push comes within the stream’s reach of, taken together',
         rests,
         missed,
         'in',
       ),
       'u',
-      'Edge of the zone out of reach',
+      'Edge of the stretch out of reach',
     ),
     unreached: named(
       byMethod(
-        'places in the zone that no push comes within the stream’s reach of, of all outside a ring',
+        'places in the stretch that no push comes within the stream’s reach of, of all outside a ring',
         rests,
         100 * (unreached?.all ?? 0),
         'percent',
       ),
       'su',
-      'Zone out of reach',
+      'Stretch out of reach',
     ),
     behind: rings.map((_, place) =>
       named(
         byMethod(
-          'places in the zone that a push would come to, did the ring about this flue not stop it, of all outside a ring',
+          'places in the stretch that a push would come to, did the ring about this flue not stop it, of all outside a ring',
           rests,
           100 * (unreached?.behind[place] ?? 0),
           'percent',
         ),
         `su${place + 1}`,
-        'Zone behind the flue',
+        'Stretch behind the flue',
       ),
     ),
     reach,
-    zone,
+    stretch,
     unpushed: stopped
       .filter((each) => each.stopsAtRing && !pushed.includes(each))
       .map(({ ray }) => clock(ray.minutes)),
@@ -257,9 +257,14 @@ export function hoseMarks(opening: Opening, rules: Rulebook): HoseMarks {
 /** Stops at entries that can't be true together. */
 function checked({ along, from, to, width, across, streamReach, standOff }: Opening): void {
   if (compare(to, from) <= 0)
-    clash('to', 'Zone to', tape(to), `a place beyond the other end of the zone at ${tape(from)}`);
+    clash('to', 'Stretch to', tape(to), `a place beyond the other end of the stretch at ${tape(from)}`);
   if (compare(along, from) < 0 || compare(along, to) > 0)
-    clash('along', 'Place of the opening', tape(along), `a place in its zone, ${tape(from)} to ${tape(to)}`);
+    clash(
+      'along',
+      'Place of the opening',
+      tape(along),
+      `a place in its stretch, ${tape(from)} to ${tape(to)}`,
+    );
   if (!(inches(width) > 0)) clash('width', 'Width across the cavity', tape(width), 'more than nothing');
   if (inches(across) < 0 || compare(across, width) > 0)
     clash(
@@ -275,12 +280,12 @@ function checked({ along, from, to, width, across, streamReach, standOff }: Open
       'stand_off',
       'Stand-off',
       tape(standOff),
-      `no more than the stream’s reach of ${tape(streamReach)}, or the edge of the zone is never filled`,
+      `no more than the stream’s reach of ${tape(streamReach)}, or the edge of the stretch is never filled`,
     );
 }
 
-/** The zone as seen by one who stands at the opening and faces the ridge. */
-function zoneOf({ along, from, to, width, across, startingEnd }: Opening): Zone {
+/** The stretch as seen by one who stands at the opening and faces the ridge. */
+function stretchOf({ along, from, to, width, across, startingEnd }: Opening): Stretch {
   const [toStart, toFar] = [inches(along) - inches(from), inches(to) - inches(along)];
   const [right, left] = startingEnd === 'left hand' ? [toFar, toStart] : [toStart, toFar];
   return { left, right, up: inches(width) - inches(across), down: inches(across) };

@@ -1,4 +1,4 @@
-import { comesTo, fromRay, type Ray, type Zone } from './directions.ts';
+import { comesTo, fromRay, type Ray, type Stretch } from './directions.ts';
 
 /** A round space that nothing is blown into, in inches from the opening. */
 interface Round {
@@ -7,7 +7,7 @@ interface Round {
   readonly radius: number;
 }
 
-/** How wide the squares are that a zone is counted in, in inches. */
+/** How wide the squares are that a stretch is counted in, in inches. */
 const SQUARE = 2;
 
 /** A push as it goes, and as it would go were no ring in its way. */
@@ -18,7 +18,7 @@ export interface Push {
   readonly ring: number | undefined;
 }
 
-/** Shares of a zone, less the rings in it, that no push brings the stream to. */
+/** Shares of a stretch, less the rings in it, that no push brings the stream to. */
 export interface Unreached {
   readonly all: number;
   /** What of it lies behind each ring, in the order of the rings; the rest no push would come to if there were none. */
@@ -26,13 +26,13 @@ export interface Unreached {
 }
 
 /**
- * What share of a zone, less the rings in it, does no push come within the stream's reach of, and behind which ring? Counted in squares of
+ * What share of a stretch, less the rings in it, does no push come within the stream's reach of, and behind which ring? Counted in squares of
  * 2 in by their middles, so it is off by about as much as the squares along the shadow's border.
  * By hand: a push of 10 in along a strip 20 in long and 4 in wide, its stream 2 in to the sides and past the end, leaves about 8 of 20 in.
  * @example sharesUnreached({ left: 0, right: 20, up: 2, down: 2 }, [{ ray: { minutes: 180, x: 1, y: 0, length: 10 }, whole: { minutes: 180, x: 1, y: 0, length: 10 }, ring: undefined }], [], 2).all // => 0.4
  */
 export function sharesUnreached(
-  { left, right, up, down }: Zone,
+  { left, right, up, down }: Stretch,
   pushes: readonly Push[],
   rings: readonly Round[],
   streamReach: number,

@@ -34,7 +34,7 @@ export const sealantCalculation = calculation({
   title: 'Sealant',
   question: 'How far does a cartridge go, and how many does this bead take?',
   method:
-    'What the cartridge holds over the section of the bead is the bead it makes, if nothing is lost. For a length of bead, length times section is the sealant in it; the share lost is taken off each cartridge, and whole cartridges are counted.',
+    'What the cartridge holds over the cross-section of the bead is the bead it makes, if nothing is lost. For a length of bead, length times cross-section is the sealant in it; the share lost is taken off each cartridge, and whole cartridges are counted.',
   fields: {
     ...beadFields,
     length: optional(
@@ -61,7 +61,7 @@ export const sealantCalculation = calculation({
         value: beadFromCartridge(holds, section),
         format: three,
       },
-      section: { label: 'Section of the bead', value: section, format: three },
+      section: { label: 'Cross-section of the bead', value: section, format: three },
       cartridge: { label: 'What the cartridge holds', value: holds },
     };
     if (length) {

@@ -44,7 +44,7 @@ export function beadSection({ size, shape }: Bead): Quantity<'area'> {
     shape === 'square'
       ? inUnit(times(size, size), 'in2')
       : byMethod(`π·${size.symbol ?? 'b'}²/4`, [size], (Math.PI * b * b) / 4, 'in2');
-  return named(section, 'As', 'Section of the bead');
+  return named(section, 'As', 'Cross-section of the bead');
 }
 
 /**

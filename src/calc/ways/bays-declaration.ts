@@ -66,7 +66,7 @@ export const bays = calculation({
     eave: '4 1/2 in',
     ridge: '15 in',
     old_depth: '2 in',
-    density: '1.5 lb/ft3',
+    density: '1.5 lb/ft³',
     bag_weight: '30 lb/bag',
   },
   work: (values, rules) => {
@@ -78,7 +78,7 @@ export const bays = calculation({
         label: 'Bays',
         value: quantity(found.bays.length, '1', {
           from: 'method',
-          method: 'stretches between the trusses and to the ends of the roof',
+          method: 'clear widths between the trusses and to the ends of the roof',
           operands: [values.length, ...trussesTold(values)],
         }),
       },

@@ -95,7 +95,7 @@ export interface Bays {
  * way, and stops at its reach or before the ring kept open about a flue; where a ring stops one side short of the ridge, the other goes
  * on past it, up to the ring.
  * By hand: 12 in less two chords of 1.5 in for 1.5 of 24 in, 11.8125 in; × 10 ft × 4 ft = 39.375 ft3, at 1.5 lb/ft3 in bags of 30 lb.
- * @throws EntriesClash where both edges of half a double home are named: its other side is the marriage line.
+ * @throws EntriesClash where both edges of half a double-section home are named: its other side is the marriage line.
  * @example edgeBays({ section: cavitySection({ shape: 'level', width: quantity(10, 'ft'), eave: quantity(12, 'in') }), length: quantity(4, 'ft'), trussSpacing: quantity(2, 'ft'), trusses: [0, 24, 48], trussesTold: [], edges: 'one edge', density: quantity(1.5, 'lb/ft3'), bagWeight: quantity(30, 'lb/bag') }, rules).bags.amount.toFixed(6) // => '1.968750'
  */
 export function edgeBays(problem: BayProblem, rules: Rulebook): Bays {

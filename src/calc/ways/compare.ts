@@ -44,7 +44,7 @@ export interface Home {
   readonly reach?: Quantity<'length'> | undefined;
   /** How wide the tube for the lifted edge is; left out, the hose. */
   readonly tube?: Quantity<'length'> | undefined;
-  /** Is this one half of a double home, with its ridge over the marriage line? */
+  /** Is this one half of a double-section home, with its ridge over the marriage line? */
   readonly half?: boolean | undefined;
   /** Does a flue or a light stand in the cavity, whose ring a hose along the home stops before? */
   readonly ringInTheWay?: boolean | undefined;

@@ -43,7 +43,7 @@ export const compareWays = calculation({
     sections: optional(
       choiceField(
         'Sections of the home',
-        'Of a double home one half is compared: its ridge stands over the marriage line, and it has one edge.',
+        'Of a double-section home one section is compared: its ridge stands over the marriage line, and it has one edge.',
         ['single', 'double'],
       ),
     ),
@@ -132,7 +132,7 @@ export const compareWays = calculation({
       cautions,
       remarks:
         rest.shape === 'one-slope' || sections === 'double'
-          ? ['This is one half of a double home; the other half is worked in the same way.']
+          ? ['This is one section of a double-section home; the other is worked in the same way.']
           : [],
     };
   },

@@ -49,7 +49,7 @@ export const lanes = calculation({
     spread: '2 ft',
     old_depth: '2 in',
     truss_spacing: '24 in',
-    density: '1.5 lb/ft3',
+    density: '1.5 lb/ft³',
     bag_weight: '30 lb/bag',
     flues: [{ along: '21 ft 6 in', at: '5 ft', across: '6 in' }],
   },
@@ -96,7 +96,7 @@ export const lanes = calculation({
       tables: {
         lanes: {
           title:
-            'Lane by lane, from the eave on the back side; in a section of a double home, from its own eave',
+            'Lane by lane, from the eave on the back side; in a section of a double-section home, from its own eave',
           columns: {
             lane: 'Lane',
             middle: 'The hose runs at',
@@ -161,7 +161,7 @@ function remarksOn(found: Lanes, trusses: boolean): string[] {
         ]
       : []),
     ...(found.lanes.some(({ stopsAtRing }) => stopsAtRing)
-      ? ['A lane that meets the ring about a flue counts the stretch at the ring as left over too.']
+      ? ['A lane that meets the ring about a flue counts the part at the ring as left over too.']
       : []),
   ];
 }

@@ -72,7 +72,7 @@ export function freeStrip(
   return named(
     inUnit(
       byMethod(
-        'section between two places, less old insulation, less the chords averaged along the home',
+        'cross-section between two places, less old insulation, less the chords as their mean along the home',
         operands,
         Math.max(0, aboveOld - framing),
         'in2',
@@ -105,7 +105,7 @@ export function openInStrip(section: Section, ring: Ring, from: number, to: numb
 /**
  * How much room does a hose have above the old insulation at a place across? Where it runs across the trusses it has to pass
  * between their chords.
- * By hand: 12 in, less 1.5 in of upper chord and 4 in of old insulation.
+ * By hand: 12 in, less 1.5 in of top chord and 4 in of old insulation.
  * @example roomForHose(cavitySection({ shape: 'level', width: quantity(10, 'ft'), eave: quantity(12, 'in') }), quantity(5, 'ft'), { oldDepth: quantity(4, 'in') }, true, rules).amount // => 6.5
  */
 export function roomForHose(
@@ -122,7 +122,7 @@ export function roomForHose(
   return named(
     byMethod(
       acrossTrusses
-        ? 'depth there, less the upper chord, less the old insulation or the lower chord, whichever is higher'
+        ? 'depth there, less the top chord, less the old insulation or the bottom chord, whichever is higher'
         : 'depth there, less the old insulation',
       [at, ...section.told, ...(oldDepth ? [oldDepth] : []), ...(acrossTrusses ? [chord] : [])],
       Math.max(0, room),

@@ -4,7 +4,7 @@ import type { Values } from '../../calc/declare/field.ts';
 import type { Remark } from '../../calc/declare/remark.ts';
 import { type hoseMarkFields, marksFrom } from '../../calc/marks/declaration.ts';
 import { hoseCard } from '../../drawings/hose-card.ts';
-import { drawnZone } from '../../drawings/past-zone.ts';
+import { drawnStretch } from '../../drawings/past-stretch.ts';
 import type { CautionId } from '../../generated/rule-types.ts';
 import { marksPart } from '../../job/parts/marks.ts';
 import { type PartOutcome, workPart } from '../../job/parts/part.ts';
@@ -99,7 +99,7 @@ function HoleCard({
 }): JSX.Element {
   const { pushes, longest } = answer.figures;
   const found = marksFrom(values as Values<typeof hoseMarkFields>, rules);
-  const words = { title, ridge, drawn: drawnZone(found) };
+  const words = { title, ridge, drawn: drawnStretch(found) };
   return (
     <section class="hole-card">
       <h2>

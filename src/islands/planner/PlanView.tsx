@@ -400,6 +400,6 @@ const CavityFigures = ({ plan }: OfPlan): JSX.Element => (
       <FigureRow label="Mean depth" of={plan.section.meanDepth} options={tape} />
       <FigureRow label="Area free for new fill" of={plan.free.free} />
     </dl>
-    <Fold title="How the section is worked out">{() => <Working of={plan.free.free} />}</Fold>
+    <Fold title="How the cross-section is worked out">{() => <Working of={plan.free.free} />}</Fold>
   </>
 );

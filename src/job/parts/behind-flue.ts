@@ -95,13 +95,13 @@ export function behindFlues(
     const push = other.found && pushTowards(other.found, ring);
     if (push)
       remarks[blownFrom ?? -1]?.push(
-        said`Push ${push.order} goes on past the end of this zone, towards the flue of ${here.name.toLowerCase()}: at ${push.clock}, tape at ${format(push.mark, { tape: 8, round: 'down' })}. Blow there about ${format(held, two)}, which ${here.name.toLowerCase()} holds back.`,
+        said`Push ${push.order} goes on past the end of this stretch, towards the flue of ${here.name.toLowerCase()}: at ${push.clock}, tape at ${format(push.mark, { tape: 8, round: 'down' })}. Blow there about ${format(held, two)}, which ${here.name.toLowerCase()} holds back.`,
       );
   }
   return remarks;
 }
 
-/** The push of an opening that goes past its zone towards a ring. */
+/** The push of an opening that goes past its stretch towards a ring. */
 function pushTowards({ opening, marks }: HoseMarks, ring: Ring): HoseMark | undefined {
   const { x, y } = seenFrom(opening, ring);
   const way = clock(readingTowards(x, y));

@@ -3,7 +3,7 @@ import type { WorkedJob } from '../planned.ts';
 
 type Half = 'back' | 'front' | undefined;
 
-/** The flues and lights that a hose or tube stops before; those of one half where it is a double home. */
+/** The flues and lights that a hose or tube stops before; those of one half where it is a double-section home. */
 export const hotInTheWay = ({ hot }: Pick<WorkedJob, 'hot'>, half: Half): KeptSpace[] =>
   keptOpen(hot).filter(({ side }) => half === undefined || side === half);
 

@@ -20,14 +20,14 @@ export const floorOf = (job: JobValues): Quantity<'area'> =>
   named(times(job.home.length, homeWidth(job)), 'A', 'Length times width of the plan');
 
 /**
- * The halves of a double home that the same entries describe, or the one section of a single.
+ * The sections of a double-section home that the same entries describe, or the one of a single-section home.
  * @example halves({ home: { sections: 'double' } }) // => ['back', 'front']
  */
 export const halves = ({ home }: JobValues): readonly ('back' | 'front' | undefined)[] =>
   home.sections === 'double' ? ['back', 'front'] : [undefined];
 
 /**
- * A title for one half of a double home.
+ * A title for one section of a double-section home.
  * @example ofHalf('Lanes', 'back') // => { title: 'Lanes, back section' }
  */
 export const ofHalf = (title: string, half: 'back' | 'front' | undefined): { readonly title?: string } =>

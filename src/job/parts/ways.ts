@@ -121,7 +121,7 @@ export const liftedEdgePart = part({
     const { job } = plan;
     const { edges } = job.ways;
     if (edges === 'neither') return 'No edge of this roof can be lifted.';
-    // Each half of a double home has one eave to lift.
+    // Each half of a double-section home has one eave to lift.
     const double = job.home.sections === 'double';
     if (double && edges === 'one edge')
       return [

@@ -30,7 +30,7 @@ describe('whether vents are asked for', () => {
     expect(ventilationAsked({ sections: 'single', bareMetal, sealed })).toBe(verdict);
   });
 
-  test('of a double home always', () => {
+  test('of a double-section home always', () => {
     for (const bareMetal of known)
       for (const sealed of known)
         expect(ventilationAsked({ sections: 'double', bareMetal, sealed })).toBe('asked for');
@@ -142,7 +142,11 @@ describe('what is remarked of the ventilation', () => {
       ['Once the ceiling leaks', free, passage],
     ],
     ['leaks open under a sheathed roof', { sealed: 'no' }, [free, passage]],
-    ['leaks open in a double home', { sections: 'double', bare_metal: 'yes', sealed: 'no' }, [free, passage]],
+    [
+      'leaks open in a double-section home',
+      { sections: 'double', bare_metal: 'yes', sealed: 'no' },
+      [free, passage],
+    ],
     [
       'not known',
       { bare_metal: 'yes', sealed: 'not known' },

@@ -97,7 +97,7 @@ describe('the whole roof', () => {
   test('says why its R is less than the mean depth claims, and what a still air space would add', () => {
     const { remarks } = answered(slopes);
     expect(remarks.map(remarkText)[0]).toMatch(
-      /mean depth would claim R-32\.7\. .* section gives R-27\.6; .* roof has R-26\.\d/,
+      /mean depth would claim R-32\.7\. .* cross-section gives R-27\.6; .* roof has R-26\.\d/,
     );
     expect(remarks.map(remarkText)[1]).toMatch(/leaks.*R-0\.85 to R-0\.91/);
   });

@@ -33,7 +33,7 @@ describe.each([
   });
 });
 
-test('of the zone of one opening a truss may stand beyond, since the roof goes on there; twice at one place it may not', () => {
+test('of the stretch of one opening a truss may stand beyond, since the roof goes on there; twice at one place it may not', () => {
   const at = (...places: string[]) =>
     complaints(hoseMarkings, {
       ...hoseMarkings.example,

@@ -48,7 +48,7 @@ export function distance(x: number, y: number, { turned, length }: Push): number
   return Math.sqrt(Math.max(0, far * far + length * length - 2 * far * length * Math.cos(bearing)));
 }
 
-/** Places all over the zone, its edge included, no farther than a step from the next. */
+/** Places all over the stretch, its edge included, no farther than a step from the next. */
 export function places({ left, right, up, down }: Box, step: number): [number, number][] {
   const across = Math.max(1, Math.ceil((left + right) / step));
   const along = Math.max(1, Math.ceil((up + down) / step));

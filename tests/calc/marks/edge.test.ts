@@ -3,11 +3,11 @@ import { loadProject } from '../../../src/rulebook/project.ts';
 import { type Box, distance, type Push, round } from './brute-force.ts';
 
 /**
- * The checks of the hose marks, worked again from their entries without the calculation: the pushes of the brute force, and every 0.05 in of the zone's edge
+ * The checks of the hose marks, worked again from their entries without the calculation: the pushes of the brute force, and every 0.05 in of the stretch's edge
  * measured against them. What the workings in rules/checks/hose-marks.yaml say was measured was measured here.
  */
 
-/** Every place on the zone's edge, no farther than a step from the next. */
+/** Every place on the stretch's edge, no farther than a step from the next. */
 function edge({ left, right, up, down }: Box, step: number): [number, number][] {
   const corners: [number, number][] = [
     [-left, up],
@@ -43,7 +43,7 @@ function stoppedBy(push: Push, { x, y, near }: Flue): Push {
   return stop < push.length ? { ...push, length: Math.max(0, stop) } : push;
 }
 
-/** So many pushes, without those that would leave the zone at once. */
+/** So many pushes, without those that would leave the stretch at once. */
 const pushesOf = (box: Box, count: number, standOff: number): Push[] =>
   round(box, count, standOff).filter(({ length }) => length > 1e-6);
 
@@ -100,7 +100,7 @@ function workedAgain(given: Readonly<Record<string, unknown>>): Worked {
     });
     return { whole: pushes, pushes: pushes.map((push) => flues.reduce(stoppedBy, push)), places };
   }
-  throw new Error('found no number of pushes that serves the zone, expected 4 to 36');
+  throw new Error('found no number of pushes that serves the stretch, expected 4 to 36');
 }
 
 const checks = loadProject('refused').files.checks.flatMap(({ entry }) =>
@@ -150,13 +150,13 @@ describe('the farthest place of the edge', () => {
     flue: Flue | undefined,
     far: number,
   ][] = [
-    ['of a square zone of 8 ft with four pushes is its corner', square, 4, 0, undefined, 48],
-    ['of the same zone with five', square, 5, 0, undefined, 35.194],
+    ['of a square stretch of 8 ft with four pushes is its corner', square, 4, 0, undefined, 48],
+    ['of the same stretch with five', square, 5, 0, undefined, 35.194],
     ['of the same five that stop 6 in short', square, 5, 6, undefined, 35.436],
-    ['of a zone seen from its corner with eight directions', corner, 8, 0, undefined, 49.7],
-    ['of a zone seen from its corner with nine', corner, 9, 0, undefined, 47.67],
-    ['of a zone of 60 ft with 17 pushes', long, 17, 0, undefined, 91.1],
-    ['of a zone of 60 ft with 18', long, 18, 0, undefined, 62.8],
+    ['of a stretch seen from its corner with eight directions', corner, 8, 0, undefined, 49.7],
+    ['of a stretch seen from its corner with nine', corner, 9, 0, undefined, 47.67],
+    ['of a stretch of 60 ft with 17 pushes', long, 17, 0, undefined, 91.1],
+    ['of a stretch of 60 ft with 18', long, 18, 0, undefined, 62.8],
     ['with a flue 40 in up the slope', square, 5, 0, { x: 0, y: 40, near: 6 }, 35.85],
   ];
   test.each(farthestOf)('%s', (_, box, count, standOff, flue, far) => {

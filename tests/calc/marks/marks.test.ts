@@ -18,7 +18,7 @@ interface Case extends Box {
   readonly standOff: number;
 }
 
-/** Zones as they are filled, from a corner too; streams that can fill them, and some that can't. */
+/** Stretches as they are filled, from a corner too; streams that can fill them, and some that can't. */
 const anyCase: fc.Arbitrary<Case> = fc
   .record({
     left: fc.integer({ min: 0, max: 120 }),
@@ -43,10 +43,10 @@ const openingOf = ({ left, right, up, down, stream, standOff }: Case): Opening =
 
 const turned = ({ angle }: HoseMark): number => amountIn(angle, 'degree');
 
-/** Places of the zone are looked at this close, in inches. */
+/** Places of the stretch are looked at this close, in inches. */
 const STEP = 3;
 
-describe('the pushes from an opening, whatever its zone', () => {
+describe('the pushes from an opening, whatever its stretch', () => {
   test('are sorted, the farthest first, and numbered so', () => {
     fc.assert(
       fc.property(anyCase, (each) => {
@@ -58,7 +58,7 @@ describe('the pushes from an opening, whatever its zone', () => {
     );
   });
 
-  test('go to the edge of the zone less the stand-off, and no farther; none of no length is told', () => {
+  test('go to the edge of the stretch less the stand-off, and no farther; none of no length is told', () => {
     fc.assert(
       fc.property(anyCase, (each) => {
         for (const one of hoseMarks(openingOf(each), rules).marks) {
@@ -76,7 +76,7 @@ describe('the pushes from an opening, whatever its zone', () => {
     );
   });
 
-  test('are the fewest that bring the stream to every place, found again by looking at all of the zone', () => {
+  test('are the fewest that bring the stream to every place, found again by looking at all of the stretch', () => {
     let [covered, not] = [0, 0];
     fc.assert(
       fc.property(anyCase, (each) => {
@@ -126,14 +126,14 @@ describe('the pushes from an opening, whatever its zone', () => {
           const { covers, marks } = hoseMarks(openingOf({ ...each, stream: reach, standOff: 0 }), rules);
           return covers ? marks.length : Number.POSITIVE_INFINITY;
         };
-        // Pushes of no length fall out of the count where the opening lies at the edge of its zone.
+        // Pushes of no length fall out of the count where the opening lies at the edge of its stretch.
         if (Math.min(each.left, each.right, each.up, each.down) === 0) return;
         expect(of(stream)).toBeGreaterThanOrEqual(of(each.stream));
       }),
     );
   });
 
-  test('mirror each other where the zone does', () => {
+  test('mirror each other where the stretch does', () => {
     fc.assert(
       fc.property(anyCase, (each) => {
         const seen = (opening: Opening) =>
@@ -191,7 +191,7 @@ describe('the directions', () => {
   test('of the brute force are 0, 72.5, 145, 215 and 287.5 degrees for five', () => {
     expect(turnsOf(5)).toEqual([0, 72.5, 145, 215, 287.5]);
   });
-  test('four of them serve a zone that the stream fills from its middle', () => {
+  test('four of them serve a stretch that the stream fills from its middle', () => {
     const { marks } = hoseMarks(
       openingOf({ left: 36, right: 36, up: 36, down: 36, stream: 60, standOff: 0 }),
       rules,
@@ -240,12 +240,12 @@ describe('what is said of a push', () => {
     const entries = { ...home, stream_reach: '1 ft' };
     const { remarks } = worked(hoseMarkings, entries);
     expect(remarks.map(remarkText)[0]).toMatch(
-      /^Even 36 directions leave a part of the zone farther than 1 ft from every push\./,
+      /^Even 36 directions leave a part of the stretch farther than 1 ft from every push\./,
     );
     expect(figure(hoseMarkings, entries, 'missed', 'in')).toBeGreaterThan(0);
   });
 
-  /** A stream of 5 ft 4 in; the marks of a zone 10 ft long lie within any reach. */
+  /** A stream of 5 ft 4 in; the marks of a stretch 10 ft long lie within any reach. */
   const near: Entries = { ...home, from: '25 ft', to: '35 ft' };
   const said = (more: Entries) => printed(hoseMarkings, { ...near, ...more }).remarks;
   const last = expect.stringMatching(/^Tape the hose before it is fed/);
@@ -259,7 +259,7 @@ describe('what is said of a push', () => {
       expect.stringMatching(/^A push that crosses trusses/),
       last,
     ]);
-    // Trusses at 12, 20, 28 and 36 ft... from the opening at 24 ft the zone from 21 to 27 ft meets none.
+    // Trusses at 12, 20, 28 and 36 ft... from the opening at 24 ft the stretch from 21 to 27 ft meets none.
     expect(
       said({ along: '24 ft', from: '21 ft', to: '27 ft', truss_spacing: '8 ft', first_truss: '12 ft' }),
     ).toEqual([last]);
@@ -275,7 +275,7 @@ describe('what is said of a push', () => {
     const flues = [{ along: '30 ft', at: '9 ft', across: '6 in' }];
     const { remarks, cautions, figures } = printed(hoseMarkings, { ...near, stream_reach: '2 ft', flues });
     expect(figures.stopped).not.toBe('0 pushes');
-    expect(remarks[0]).toMatch(/^Behind the ring .* % of the zone stay out of the stream’s reach/);
+    expect(remarks[0]).toMatch(/^Behind the ring .* % of the stretch stay out of the stream’s reach/);
     expect(cautions).toEqual([
       'caution.hose.flue-ahead',
       'caution.layout.framing',
@@ -306,7 +306,7 @@ describe('what is said of a push', () => {
   });
 
   test('a flue that no push meets is kept clear of, and leaves nothing out of reach', () => {
-    // The flue stands far outside the zone.
+    // The flue stands far outside the stretch.
     const { remarks, cautions } = printed(hoseMarkings, {
       ...near,
       flues: [{ along: '60 ft', at: '9 ft', across: '6 in' }],
@@ -326,24 +326,24 @@ describe('what is said of a push', () => {
 
 const bad: readonly [title: string, more: Entries, says: RegExp][] = [
   [
-    'a zone that ends before it begins',
+    'a stretch that ends before it begins',
     { from: '40 ft', to: '20 ft' },
-    /^Zone to \(to\): found 20 ft; expected a place beyond the other end of the zone at 40 ft\.$/,
+    /^Stretch to \(to\): found 20 ft; expected a place beyond the other end of the stretch at 40 ft\.$/,
   ],
   [
-    'a zone of no length',
+    'a stretch of no length',
     { from: '30 ft', to: '30 ft' },
-    /^Zone to \(to\): found 30 ft; expected a place beyond the other end of the zone at 30 ft\.$/,
+    /^Stretch to \(to\): found 30 ft; expected a place beyond the other end of the stretch at 30 ft\.$/,
   ],
   [
-    'an opening beyond its zone',
+    'an opening beyond its stretch',
     { to: '29 ft' },
-    /^Place of the opening \(along\): found 30 ft; expected a place in its zone, 0 in to 29 ft\.$/,
+    /^Place of the opening \(along\): found 30 ft; expected a place in its stretch, 0 in to 29 ft\.$/,
   ],
   [
-    'an opening outside its zone',
+    'an opening outside its stretch',
     { from: '31 ft' },
-    /^Place of the opening \(along\): found 30 ft; expected a place in its zone, 31 ft to 60 ft\.$/,
+    /^Place of the opening \(along\): found 30 ft; expected a place in its stretch, 31 ft to 60 ft\.$/,
   ],
   [
     'an opening beyond the other eave',
@@ -358,12 +358,12 @@ const bad: readonly [title: string, more: Entries, says: RegExp][] = [
   [
     'a stand-off that the stream does not make good',
     { stand_off: '5 ft 5 in' },
-    /^Stand-off \(stand_off\): found 5 ft 5 in; expected no more than the stream’s reach of 5 ft 4 in, or the edge of the zone is never filled\.$/,
+    /^Stand-off \(stand_off\): found 5 ft 5 in; expected no more than the stream’s reach of 5 ft 4 in, or the edge of the stretch is never filled\.$/,
   ],
   [
     'an opening inside the ring of a flue',
     { flues: [{ along: '30 ft', at: '5 ft 5 in', across: '6 in' }] },
-    /^Place along the roof \(flues\.0\.along\): found the opening inside the ring kept open about it; expected a place clear of the opening\.$/,
+    /^Place along the roof, hot flue 1 \(flues\.0\.along\): found the opening inside the ring kept open about it; expected a place clear of the opening\.$/,
   ],
   [
     'a flue beyond the other eave',

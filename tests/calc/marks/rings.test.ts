@@ -11,7 +11,7 @@ const ring = (along: number, at: number, across = 12): Ring => ({
   across: inches(across),
 });
 
-/** In the middle of a zone of 168 by 160 in: 80 in up the slope to its edge, less a stand-off of 6 in. */
+/** In the middle of a stretch of 168 by 160 in: 80 in up the slope to its edge, less a stand-off of 6 in. */
 const marks = (rings: readonly Ring[], more: Partial<Opening> = {}) =>
   hoseMarks(
     {

@@ -1,10 +1,10 @@
 import { describe, expect, test } from 'vitest';
-import { fewestDirections, type Ray, type Zone } from '../../../src/calc/marks/directions.ts';
+import { fewestDirections, type Ray, type Stretch } from '../../../src/calc/marks/directions.ts';
 import { sharesUnreached } from '../../../src/calc/marks/unreached.ts';
 
 /** A push straight to the right, of this length in inches. */
 const right = (length: number): Ray => ({ minutes: 180, x: 1, y: 0, length });
-const strip: Zone = { left: 0, right: 200, up: 20, down: 20 };
+const strip: Stretch = { left: 0, right: 200, up: 20, down: 20 };
 /** Pushes that no ring stops. */
 const free = (rays: readonly Ray[]) => rays.map((ray) => ({ ray, whole: ray, ring: undefined }));
 
@@ -12,7 +12,7 @@ const free = (rays: readonly Ray[]) => rays.map((ray) => ({ ray, whole: ray, rin
  * By hand: a strip 200 in long and 40 in wide, its stream 20 in to the sides. A push of 100 in serves 100 in of it whole, and the half
  * round of 20 in past its end: 100 · 40 + π/2 · 20² = 4628.3 of 8000 in2. A ring of radius 10 in has 314.2 in2.
  */
-describe('what no push comes to is left of the zone', () => {
+describe('what no push comes to is left of the stretch', () => {
   test.each<
     [title: string, rays: readonly Ray[], rings: { x: number; y: number; radius: number }[], share: number]
   >([
@@ -36,9 +36,9 @@ describe('what no push comes to is left of the zone', () => {
     expect(Math.abs(sharesUnreached(strip, free(rays), rings, 20).all - share)).toBeLessThan(0.008);
   });
 
-  test('nothing of a zone that its directions cover', () => {
-    const zone: Zone = { left: 84, right: 84, up: 99, down: 67 };
-    expect(sharesUnreached(zone, free(fewestDirections(zone, 24, 6).rays), [], 24).all).toBe(0);
+  test('nothing of a stretch that its directions cover', () => {
+    const stretch: Stretch = { left: 84, right: 84, up: 99, down: 67 };
+    expect(sharesUnreached(stretch, free(fewestDirections(stretch, 24, 6).rays), [], 24).all).toBe(0);
   });
 
   /**
@@ -46,7 +46,7 @@ describe('what no push comes to is left of the zone', () => {
    * the half round of 20 in past each end, and less the ring of 10 in in each: of 400 by 40 in less the two rings.
    */
   test('each place is left behind the ring that stops the push which would come there', () => {
-    const both: Zone = { left: 200, right: 200, up: 20, down: 20 };
+    const both: Stretch = { left: 200, right: 200, up: 20, down: 20 };
     const left = (length: number): Ray => ({ minutes: 540, x: -1, y: 0, length });
     const rings = [
       { x: -160, y: 0, radius: 10 },
@@ -61,10 +61,10 @@ describe('what no push comes to is left of the zone', () => {
       rings,
       20,
     );
-    const zone = 400 * 40 - 2 * 100 * Math.PI;
+    const stretch = 400 * 40 - 2 * 100 * Math.PI;
     const [byLeft, byRight] = [80, 100].map((rest) => rest * 40 - 200 * Math.PI - 100 * Math.PI);
-    expect(Math.abs((behind[0] ?? 0) - (byLeft ?? 0) / zone)).toBeLessThan(0.008);
-    expect(Math.abs((behind[1] ?? 0) - (byRight ?? 0) / zone)).toBeLessThan(0.008);
+    expect(Math.abs((behind[0] ?? 0) - (byLeft ?? 0) / stretch)).toBeLessThan(0.008);
+    expect(Math.abs((behind[1] ?? 0) - (byRight ?? 0) / stretch)).toBeLessThan(0.008);
     expect((behind[0] ?? 0) + (behind[1] ?? 0)).toBeCloseTo(all, 12);
   });
 
@@ -77,7 +77,7 @@ describe('what no push comes to is left of the zone', () => {
       20,
     );
     // Of 200 in the last 50, less a half round, stay out of reach in any case.
-    const zone = 200 * 40 - 100 * Math.PI;
-    expect(Math.abs(all - (behind[0] ?? 0) - (2000 - 200 * Math.PI) / zone)).toBeLessThan(0.008);
+    const stretch = 200 * 40 - 100 * Math.PI;
+    expect(Math.abs(all - (behind[0] ?? 0) - (2000 - 200 * Math.PI) / stretch)).toBeLessThan(0.008);
   });
 });

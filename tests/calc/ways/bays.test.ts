@@ -350,7 +350,7 @@ const bad: readonly [title: string, more: Entries, says: RegExp][] = [
     /^Length of the roof \(length\): found 0\.75 in with 1 trusses in it; expected room for a bay between two trusses\.$/,
   ],
   [
-    'both edges of half a double home',
+    'both edges of half a double-section home',
     { shape: 'one-slope', ridge: '16 in', edges: 'both edges' },
     /^Edges that are lifted \(edges\): found both edges of a one-slope roof; expected one edge, since the other side is the marriage line\.$/,
   ],

@@ -107,12 +107,12 @@ describe('what nobody knows rules nothing out, and is told', () => {
   });
 });
 
-describe('half a double home has one edge to lift, whatever its shape', () => {
+describe('half a double-section home has one edge to lift, whatever its shape', () => {
   // By hand: 14 ft with a truss every 2 ft are 7 bays; the tube goes all through the 12 ft of a half, and half of them where both edges are lifted.
   test.each<[title: string, more: Entries, openings: number, push: number]>([
     ['a single home, by both edges', {}, 14, 6],
-    ['half a double home that is level', { sections: 'double' }, 7, 12],
-    ['half a double home of one slope', { sections: 'double', shape: 'one-slope' }, 7, 12],
+    ['half a double-section home that is level', { sections: 'double' }, 7, 12],
+    ['half a double-section home of one slope', { sections: 'double', shape: 'one-slope' }, 7, 12],
     ['one slope, told to be no half', { shape: 'one-slope' }, 7, 12],
   ])('%s', (_, more, openings, push) => {
     const entries = { ...home, shape: 'level', edges: 'both edges', ...more };

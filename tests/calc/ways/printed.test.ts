@@ -100,7 +100,7 @@ describe('the row of the lifted edge', () => {
       `not known | not known | 0 | not known | ${free} | whether an edge of the roof can be lifted`,
     ],
     [
-      'half a double home has one edge alone',
+      'half a double-section home has one edge alone',
       { shape: 'one-slope', edges: 'both edges' },
       `7 | 12 ft | 0 | the edge of the roof | ${free} | ${known}`,
     ],
@@ -200,8 +200,8 @@ describe('the row of the roof holes', () => {
 });
 
 describe('beside the three ways', () => {
-  test('half a double home is told to be half', () => {
-    expect(compared({ shape: 'one-slope' }).remarks).toEqual([expect.stringMatching(/^This is one half/)]);
+  test('a section of a double-section home is told to be one', () => {
+    expect(compared({ shape: 'one-slope' }).remarks).toEqual([expect.stringMatching(/^This is one section/)]);
     expect(compared({}).remarks).toEqual([]);
   });
 
