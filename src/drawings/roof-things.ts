@@ -149,10 +149,13 @@ function farSpots(thing: RoofThing, { at, back, front, upright }: RoofView): Nam
   return [...onRoof, ...beyond];
 }
 
-/** Boxes along the outer part of a leader; its end may pass what stands beside its thing. */
+/** Places along the outer part of a leader, finer than letters are high; its end may pass what stands beside its thing. */
+const ALONG = Array.from({ length: 16 }, (_, step) => step / 24);
+
+/** Boxes about them. */
 const along = ([a, b]: readonly [Point, Point]): Box[] =>
-  [0, 1, 2, 3, 4, 5].map((step): Box => {
-    const place: Point = [a[0] + ((b[0] - a[0]) * step) / 8, a[1] + ((b[1] - a[1]) * step) / 8];
+  ALONG.map((share): Box => {
+    const place: Point = [a[0] + (b[0] - a[0]) * share, a[1] + (b[1] - a[1]) * share];
     return grown(boxOf(place, place), 1);
   });
 
