@@ -1,5 +1,6 @@
-import { besideLimit, mostThatPasses } from '../calc/ceiling/load.ts';
+import { asLimit, besideLimit, mostThatPasses } from '../calc/ceiling/load.ts';
 import { remarkText } from '../calc/declare/remark.ts';
+import { highEnd, lowEnd } from '../calc/fill/resistance.ts';
 import type { CautionId } from '../generated/rule-types.ts';
 import { heldBy } from '../job/cautions.ts';
 import { fillLog } from '../job/fill-log.ts';
@@ -80,8 +81,8 @@ const figuresHeld = (plan: WorkedJob, rules: Rulebook) => ({
   resistance_per_inch: plan.resistance && {
     from: plan.resistance.from,
     ...quantityJson(plan.resistance.value, { figures: 3 }),
-    low: quantityJson(plan.resistance.low, { figures: 3 }).text,
-    high: quantityJson(plan.resistance.high, { figures: 3 }).text,
+    low: quantityJson(plan.resistance.low, lowEnd).text,
+    high: quantityJson(plan.resistance.high, highEnd).text,
   },
   log: partJson(fillLog(plan, rules)),
 });
@@ -108,7 +109,7 @@ export function plannedJson(
     ceiling: {
       verdict: plan.load.verdict,
       total: quantityJson(plan.load.total, besideLimit(plan.load.total, plan.load.limit)),
-      limit: plan.load.limit && quantityJson(plan.load.limit),
+      limit: plan.load.limit && quantityJson(plan.load.limit, asLimit),
       highest_density: plan.load.highestDensity && quantityJson(plan.load.highestDensity, mostThatPasses),
       greatest_depth: plan.load.greatestDepth && quantityJson(plan.load.greatestDepth, mostThatPasses),
       remarks: saidOfCeiling(plan, rules).map(remarkText),

@@ -1,4 +1,4 @@
-import { besideLimit } from '../calc/ceiling/load.ts';
+import { asLimit, besideLimit } from '../calc/ceiling/load.ts';
 import type { Figure } from '../calc/declare/calculation.ts';
 import type { FieldProblem, Read } from '../calc/declare/read-fields.ts';
 import { readFields } from '../calc/declare/read-fields.ts';
@@ -116,7 +116,7 @@ function figuresOfJob(plan: WorkedJob, rules: Rulebook): Readonly<Record<string,
         besideLimit(plan.load.total, plan.load.limit),
       ),
     ],
-    ['plan.limit', figure('What the ceiling may carry', plan.load.limit)],
+    ['plan.limit', figure('What the ceiling may carry', plan.load.limit, asLimit)],
     ...parts,
   ];
   const behindStops: [string, RecordedFigure | undefined][] = [

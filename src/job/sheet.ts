@@ -1,5 +1,6 @@
-import { besideLimit, mostThatPasses } from '../calc/ceiling/load.ts';
+import { asLimit, besideLimit, mostThatPasses } from '../calc/ceiling/load.ts';
 import { remarkText } from '../calc/declare/remark.ts';
+import { highEnd, lowEnd } from '../calc/fill/resistance.ts';
 import { clashSentence, departureSentences } from '../calc/holes/words.ts';
 import { format } from '../quantity/format.ts';
 import { quantity } from '../quantity/quantity.ts';
@@ -73,7 +74,7 @@ function planLines(
     `  ${format(plan.weight)} in ${format(plan.bags, { figures: 3 })}; load ${format(plan.bagsToLoad)}`,
     ...(plan.resistance
       ? [
-          `  ${format(plan.resistance.value, { figures: 3 })}, between ${format(plan.resistance.low, { figures: 3 })} and ${format(plan.resistance.high, { figures: 3 })}, from ${plan.resistance.from}`,
+          `  ${format(plan.resistance.value, { figures: 3 })}, between ${format(plan.resistance.low, lowEnd)} and ${format(plan.resistance.high, highEnd)}, from ${plan.resistance.from}`,
         ]
       : []),
     ...saidOfFill(plan).map((remark) => `  ${remarkText(remark)}`),
@@ -87,7 +88,7 @@ function ceilingLines(plan: WorkedJob, rules: Rulebook): string[] {
   const { load } = plan;
   return [
     `CEILING: ${load.verdict}`,
-    `  on it at the deepest place ${format(load.total, besideLimit(load.total, load.limit))}${load.limit ? `, it may carry ${format(load.limit)}` : ''}`,
+    `  on it at the deepest place ${format(load.total, besideLimit(load.total, load.limit))}${load.limit ? `, it may carry ${format(load.limit, asLimit)}` : ''}`,
     ...(load.highestDensity && load.greatestDepth
       ? [
           `  passes up to ${format(load.highestDensity, mostThatPasses)}, or to ${format(load.greatestDepth, { ...tape, ...mostThatPasses })} of new fill`,

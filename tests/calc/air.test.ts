@@ -425,13 +425,14 @@ describe('what is printed of the fresh air', () => {
   test('each figure, and a row a room', () => {
     // 0.03 x 924 + 7.5 x 4 = 57.72. The kitchen lacks 100 - 60 - 20 for its window, the bath all 50, the small bath none of the
     // 20 asked all the time: 70. A quarter is 17.5; 57.72 + 17.5 = 75.22. The factory rule, 0.035 x 924 = 32.34, asks 50 at least.
+    // What a fan has to move is rounded up.
     const { figures, tables, remarks } = printed(freshAirCalculation, home);
     expect(figures).toEqual({
-      to_install: '75.2 cfm',
-      whole_house: '57.7 cfm',
+      to_install: '75.3 cfm',
+      whole_house: '57.8 cfm',
       shortfall: '70 cfm',
       made_up: '17.5 cfm',
-      total: '75.2 cfm',
+      total: '75.3 cfm',
       factory: '50 cfm',
     });
     expect(tables.rooms).toEqual([
@@ -445,19 +446,19 @@ describe('what is printed of the fresh air', () => {
     ]);
   });
 
-  test('a shortfall is printed to three figures', () => {
+  test('a shortfall is printed to three figures, upwards', () => {
     const [row] =
       printed(freshAirCalculation, {
         ...home,
         rooms: [{ room: 'bath', flow: '37.654 cfm' }],
       }).tables.rooms ?? [];
     // 50 - 37.654 = 12.346.
-    expect(row).toBe('bath 1 | 50 cfm | on demand | 37.65 cfm | none that opens | 12.3 cfm | 50 cfm');
+    expect(row).toBe('bath 1 | 50 cfm | on demand | 37.65 cfm | none that opens | 12.4 cfm | 50 cfm');
   });
 
   test('without rooms nothing is said of them', () => {
     const { figures, tables, cautions, remarks } = printed(freshAirCalculation, { ...home, rooms: [] });
-    expect(figures).toEqual({ to_install: '57.7 cfm', whole_house: '57.7 cfm', factory: '50 cfm' });
+    expect(figures).toEqual({ to_install: '57.8 cfm', whole_house: '57.8 cfm', factory: '50 cfm' });
     expect(tables).toEqual({});
     expect(cautions).toEqual(['caution.air.outdoors', 'caution.air.backdraft', 'caution.air.adopted']);
     expect(remarks).toHaveLength(1);

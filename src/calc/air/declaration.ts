@@ -8,7 +8,8 @@ import { existingField, homeFields, roomsField } from './fields.ts';
 import { type FreshAir, freshAir } from './fresh-air.ts';
 import type { Room, RoomExhaust } from './rooms.ts';
 
-const rates = { figures: 3 } as const;
+/** What a fan has to move is not rounded down. */
+const rates = { figures: 3, round: 'up' } as const;
 
 /** The rooms as they were entered, each with a name to be told apart by. */
 const roomsOf = (rooms: Values<{ rooms: typeof roomsField }>['rooms']): Room[] =>
@@ -86,7 +87,7 @@ function roomTable(rooms: readonly RoomExhaust[]) {
       shortfall: each.shortfall,
       factory: each.factory,
     })),
-    format: { shortfall: rates },
+    format: { asked: rates, shortfall: rates, factory: rates },
   };
 }
 

@@ -5,6 +5,9 @@ import { choiceField, lengthField, optional, quantityField } from '../declare/fi
 import { type Remark, said } from '../declare/remark.ts';
 import { cavityVents, known, ventilationAsked } from './cavity-vents.ts';
 
+/** What may not be undershot is not rounded down. */
+const least = { round: 'up' } as const;
+
 export const cavityVentilation = calculation({
   name: 'cavity-ventilation',
   title: 'Ventilation of the cavity',
@@ -56,12 +59,16 @@ export const cavityVentilation = calculation({
       verdict: { label: 'By what is entered, it is', value: verdict },
     };
     if (verdict !== 'not asked for') {
-      figures.free_area = { label: 'Free area of the vents, at least', value: vents.free };
-      figures.free_area_in = { label: 'The same', value: inUnit(vents.free, 'in2') };
-      figures.high = { label: 'Of it high up, at least', value: vents.high };
-      figures.low = { label: 'Of it low down, at least', value: vents.low };
-      figures.clear_above = { label: 'Clear above the insulation, at least', value: vents.clearAbove };
-      figures.mechanical = { label: 'Or by a fan, at least', value: vents.mechanical };
+      figures.free_area = { label: 'Free area of the vents, at least', value: vents.free, format: least };
+      figures.free_area_in = { label: 'The same', value: inUnit(vents.free, 'in2'), format: least };
+      figures.high = { label: 'Of it high up, at least', value: vents.high, format: least };
+      figures.low = { label: 'Of it low down, at least', value: vents.low, format: least };
+      figures.clear_above = {
+        label: 'Clear above the insulation, at least',
+        value: vents.clearAbove,
+        format: least,
+      };
+      figures.mechanical = { label: 'Or by a fan, at least', value: vents.mechanical, format: least };
     }
     const tooLow = clear_above !== undefined && compare(clear_above, vents.clearAbove) < 0;
     return {

@@ -9,6 +9,9 @@ import { hotThingFields } from './hot-things.ts';
 const largest = (all: readonly Quantity<'length'>[]): Quantity<'length'> | undefined =>
   all.length === 0 ? undefined : all.reduce((a, b) => larger(a, b));
 
+/** A space that is kept open is never told as smaller than it is. */
+const kept = { round: 'up' } as const;
+
 export const clearSpaces = calculation({
   name: 'clear-spaces',
   title: 'Clear spaces',
@@ -52,9 +55,10 @@ export const clearSpaces = calculation({
       },
     };
     const ring = largest(spaces.map((space) => space.ring));
-    if (ring) figures.widest_ring = { label: 'Widest ring', value: inUnit(ring, 'in') };
+    if (ring) figures.widest_ring = { label: 'Widest ring', value: inUnit(ring, 'in'), format: kept };
     const shield = largest(spaces.flatMap((space) => (space.shield ? [space.shield] : [])));
-    if (shield) figures.highest_shield = { label: 'Highest shield', value: inUnit(shield, 'in') };
+    if (shield)
+      figures.highest_shield = { label: 'Highest shield', value: inUnit(shield, 'in'), format: kept };
     return {
       figures,
       tables: {
@@ -78,7 +82,7 @@ export const clearSpaces = calculation({
             above: space.mayLieAbove ? 'may lie' : 'none',
             taken_off: space.takenOff,
           })),
-          format: { taken_off: { figures: 3 } },
+          format: { ring: kept, across: kept, shield: kept, taken_off: { figures: 3 } },
         },
       },
       cautions: [...new Set(spaces.flatMap(({ cautions }) => cautions))],

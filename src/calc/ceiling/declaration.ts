@@ -3,6 +3,7 @@ import { calculation, EntriesClash, type Figure } from '../declare/calculation.t
 import { lengthField, optional, quantityField } from '../declare/field.ts';
 import { boards, ceilingFields } from './fields.ts';
 import {
+  asLimit,
   besideLimit,
   ceilingLoad,
   engineersLoad,
@@ -108,7 +109,7 @@ export const ceiling = calculation({
         format: besideLimit(load.total, load.limit),
       },
     };
-    if (load.limit) figures.limit = { label: 'What the board may carry', value: load.limit };
+    if (load.limit) figures.limit = { label: 'What the board may carry', value: load.limit, format: asLimit };
     figures.new_weight = { label: 'Of the new fill', value: load.new, format: { figures: 3 } };
     if (load.old)
       figures.old_weight = { label: 'Of the old insulation', value: load.old, format: { figures: 2 } };

@@ -34,6 +34,10 @@ export interface CeilingLoad {
 /** How the most that passes is printed: never rounded up, or what is printed would not pass. */
 export const mostThatPasses = { figures: 3, round: 'down' } as const satisfies FormatOptions;
 
+/** What may be carried is printed as it was published or written, however many figures that takes. */
+const LIMIT_FIGURES = 9;
+export const asLimit = { figures: LIMIT_FIGURES, round: 'down' } as const satisfies FormatOptions;
+
 const MOST_FIGURES = 15;
 
 /**
@@ -51,10 +55,11 @@ export function besideLimit(
   return { figures };
 }
 
-/** On which side of its limit does a load stand as both are printed, the limit to the four figures of any? Above is 1. */
+/** On which side of its limit does a load stand as both are printed, the limit in full? Above is 1. */
 const sideAsPrinted = (load: Quantity<'load'>, limit: Quantity<'load'>, figures: number): number =>
   Math.sign(
-    Number(load.amount.toPrecision(figures)) - Number(amountIn(limit, load.unit as 'lb/ft2').toPrecision(4)),
+    Number(load.amount.toPrecision(figures)) -
+      Number(amountIn(limit, load.unit as 'lb/ft2').toPrecision(LIMIT_FIGURES)),
   );
 
 /** What an engineer wrote of a ceiling, as it is entered. */

@@ -3,7 +3,7 @@ import { quantityField } from '../declare/field.ts';
 import { bagsFor, bagsToLoad } from './bags.ts';
 import { fillWords, unusualBag } from './cautions.ts';
 import { materialFields } from './fields.ts';
-import { resistancePerInch } from './resistance.ts';
+import { highEnd, lowEnd, resistancePerInch } from './resistance.ts';
 
 export const fill = calculation({
   name: 'fill',
@@ -45,12 +45,12 @@ export const fill = calculation({
       figures.resistance_low = {
         label: 'R per inch, at the least',
         value: resistance.low,
-        format: { figures: 3 },
+        format: lowEnd,
       };
       figures.resistance_high = {
         label: 'R per inch, at the most',
         value: resistance.high,
-        format: { figures: 3 },
+        format: highEnd,
       };
     }
     const { cautions, remarks } = fillWords(material, density, resistance, rules);

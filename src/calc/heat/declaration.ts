@@ -8,7 +8,7 @@ import type { Values } from '../declare/field.ts';
 import { type Remark, said } from '../declare/remark.ts';
 import { fillWords } from '../fill/cautions.ts';
 import type { Material } from '../fill/material.ts';
-import { type ResistancePerInch, resistancePerInch } from '../fill/resistance.ts';
+import { highEnd, lowEnd, type ResistancePerInch, resistancePerInch } from '../fill/resistance.ts';
 import { heatFields } from './fields.ts';
 import { type RoofHeat, type RoofState, roofHeat } from './roof-heat.ts';
 
@@ -140,12 +140,12 @@ function figuresOf(
     figures.resistance_low = {
       label: 'Effective R after, at the least R per inch',
       value: after.low,
-      format: three,
+      format: lowEnd,
     };
     figures.resistance_high = {
       label: 'Effective R after, at the most R per inch',
       value: after.high,
-      format: three,
+      format: highEnd,
     };
   }
   if (old?.kept) figures.old_kept = { label: 'Share of its R that the pressed batt keeps', value: old.kept };

@@ -14,7 +14,8 @@ const letOffFirst: readonly RuleName[] = ['obstacles', 'seams', 'trusses', 'firs
  */
 export function clashingRules(problem: LayoutProblem): RuleName[] {
   const clash = (kept: ReadonlySet<RuleName>) => fewestHoles(onTheTape(problem, kept)) === undefined;
-  const alone = ruleNames.filter((rule) => clash(new Set([rule])));
+  // Gaps need two holes, and what stands on the roof leaves room for one, or nobody asks.
+  const alone = (['first', 'last'] as const).filter((rule) => clash(new Set([rule])));
   return alone.length > 0 ? alone : thinned(ruleNames, clash);
 }
 

@@ -10,8 +10,10 @@ import { type PatchKit, patchKit } from './kit.ts';
 
 /** Squares and widths are told in inches, as they are cut and sold; what is run off a tape in feet and inches. */
 const cut = { figures: 5 } as const;
-const tape = { tape: 16 } as const;
+/** What is to load is not rounded down. */
+const tape = { tape: 16, round: 'up' } as const;
 const share = { figures: 2 } as const;
+const need = { figures: 3, round: 'up' } as const;
 
 export const patchKitCalculation = calculation({
   name: 'patch-kit',
@@ -119,11 +121,11 @@ function figuresOf(kit: PatchKit): Record<string, Figure> {
     bead: { label: 'Bead of sealant', value: kit.bead, format: tape },
     ...(sealant
       ? {
-          sealant: { label: 'Sealant in the bead', value: sealant.volume, format: { figures: 3 } },
+          sealant: { label: 'Sealant in the bead', value: sealant.volume, format: need },
           sealant_with_lost: {
             label: 'Sealant with what is lost',
             value: sealant.withLost,
-            format: { figures: 3 },
+            format: need,
           },
           cartridges: { label: 'Cartridges', value: sealant.cartridges },
         }

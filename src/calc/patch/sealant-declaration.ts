@@ -14,6 +14,7 @@ import {
 } from './sealant.ts';
 
 const three = { figures: 3 } as const;
+const needed = { figures: 3, round: 'up' } as const;
 
 /** What is not the same on every label, and which end of it was taken. */
 function usualCartridge(size: (typeof cartridgeSizes)[number], rules: Rulebook): Remark[] {
@@ -59,15 +60,15 @@ export const sealantCalculation = calculation({
       yield: {
         label: 'Bead from a cartridge, nothing lost',
         value: beadFromCartridge(holds, section),
-        format: three,
+        format: { ...three, round: 'down' },
       },
       section: { label: 'Cross-section of the bead', value: section, format: three },
       cartridge: { label: 'What the cartridge holds', value: holds },
     };
     if (length) {
       const need = sealantFor(length, laid, holds, lost ?? rules.range('patch.sealant.lost').high);
-      figures.volume = { label: 'Sealant in the bead', value: need.volume, format: three };
-      figures.with_lost = { label: 'Sealant with what is lost', value: need.withLost, format: three };
+      figures.volume = { label: 'Sealant in the bead', value: need.volume, format: needed };
+      figures.with_lost = { label: 'Sealant with what is lost', value: need.withLost, format: needed };
       figures.cartridges = { label: 'Cartridges', value: need.cartridges };
     }
     return {

@@ -47,7 +47,7 @@ export function checkPart(part: PartValues, place: number, rules: Rulebook): Par
   const remarks: string[] = [];
   if (underWeight && weight && label_weight)
     remarks.push(
-      `${part.part}: the bags weigh ${format(weight)} on this area, less than the ${format(label_weight)} of the label for the R stated.`,
+      `${part.part}: the bags weigh ${format(weight, { round: 'down' })} on this area, less than the ${format(label_weight)} of the label for the R stated.`,
     );
   if (density && installed_density && !near(density, installed_density, rules))
     remarks.push(
@@ -56,7 +56,7 @@ export function checkPart(part: PartValues, place: number, rules: Rulebook): Par
   const most = beyondAnyFill(part, rules);
   if (most)
     remarks.push(
-      `${part.part}: the R and the thickness stated make more an inch than any ${part.insulation} of the rulebook, which is ${format(most, { figures: 3 })} at the most. Read the maker’s paper again.`,
+      `${part.part}: the R and the thickness stated make more an inch than any ${part.insulation} of the rulebook, which is ${format(most, { figures: 3, round: 'down' })} at the most. Read the maker’s paper again.`,
     );
   return { weight, underWeight, density, remarks };
 }

@@ -82,9 +82,9 @@ export const bays = calculation({
           operands: [values.length, ...trussesTold(values)],
         }),
       },
-      tube: { label: 'Tube, at the least', value: found.longest, format: tape },
+      tube: { label: 'Tube, at the least', value: found.longest, format: { ...tape, round: 'up' } },
       reached: { label: 'With the reach it has, it', value: wordOf(found) },
-      clear: { label: 'Clear width of a whole bay', value: typical.clear, format: tape },
+      clear: { label: 'Clear width of a whole bay', value: typical.clear, format: ofRoom },
       bay_volume: { label: 'Volume of a whole bay', value: typical.volume },
       volume: { label: 'Volume of all bays', value: found.volume },
       left_volume: { label: 'Volume left over', value: found.leftVolume },
@@ -177,7 +177,7 @@ function table({ bays: all, sides }: Bays) {
     format: {
       from: tape,
       to: tape,
-      clear: tape,
+      clear: ofRoom,
       ...Object.fromEntries(
         sides.flatMap(({ edge }) => [
           [`pushed_${edge}`, pushTape],

@@ -8,7 +8,8 @@ import { covers, crewAnswers, edgeAnswers, gableAnswers, type WayIn, waysIn } fr
 import { fluesField } from './flue-ring.ts';
 import { inCavityFields, tubeField } from './in-cavity-fields.ts';
 
-const tape = { tape: 8 } as const;
+/** A hose that is shorter than the longest push does not get there. */
+const pushNeeded = { tape: 8, round: 'up' } as const;
 
 /** The names of a way's figures begin so. */
 const short = { 'gable end': 'gable', 'roof holes': 'holes', 'lifted roof edge': 'edge' } as const;
@@ -100,7 +101,11 @@ export const compareWays = calculation({
       if (each.openings)
         figures[`${name}_openings`] = { label: `Openings, ${each.way}`, value: each.openings };
       if (each.push)
-        figures[`${name}_push`] = { label: `Longest push, ${each.way}`, value: each.push, format: tape };
+        figures[`${name}_push`] = {
+          label: `Longest push, ${each.way}`,
+          value: each.push,
+          format: pushNeeded,
+        };
     }
     const cautions: CautionId[] = [
       'caution.layout.framing',
@@ -126,7 +131,7 @@ export const compareWays = calculation({
             unknown: 'Not known yet',
           },
           rows: found.map(row),
-          format: { push: tape },
+          format: { push: pushNeeded },
         },
       },
       cautions,

@@ -11,6 +11,8 @@ import { gableLanes, type Lanes } from './lanes.ts';
 import { ofRoom } from './strip.ts';
 
 const tape = { tape: 8 } as const;
+/** What no hose comes to is never told as less than it is. */
+const leftTape = { tape: 8, round: 'up' } as const;
 /** A push is told to the eighth below: to the nearest it would run on into the ring that it stops at. */
 const pushTape = { tape: 8, round: 'down' } as const;
 
@@ -56,11 +58,11 @@ export const lanes = calculation({
   work: (values, rules) => {
     const found = lanesFrom(values, rules);
     const figures: Record<string, Figure> = {
-      left: { label: 'Left over in a lane, at the most', value: found.left, format: tape },
+      left: { label: 'Left over in a lane, at the most', value: found.left, format: leftTape },
       left_at_best: {
         label: 'Left over where the hose goes as far as any',
         value: found.leftAtBest,
-        format: tape,
+        format: leftTape,
       },
       lanes: {
         label: 'Lanes',
@@ -131,7 +133,7 @@ export const lanes = calculation({
             hose_far_end: pushTape,
             from_start: pushTape,
             from_far_end: pushTape,
-            left: tape,
+            left: leftTape,
             left_volume: { figures: 3 },
             bags: { figures: 3 },
           },

@@ -1,5 +1,5 @@
 import { type ComponentChildren, Fragment, type JSX } from 'preact';
-import { besideLimit, mostThatPasses } from '../../calc/ceiling/load.ts';
+import { asLimit, besideLimit, mostThatPasses } from '../../calc/ceiling/load.ts';
 import type { CautionId } from '../../generated/rule-types.ts';
 import { heldBy } from '../../job/cautions.ts';
 import type { WorkedJob } from '../../job/planned.ts';
@@ -27,7 +27,7 @@ function Outside({ plan }: { readonly plan: WorkedJob }): JSX.Element {
   const { highestDensity, greatestDepth, limit } = load;
   const figures: readonly (readonly [string, Quantity | undefined, FormatOptions])[] = [
     ['Weight on the ceiling at the deepest place', load.total, besideLimit(load.total, limit)],
-    ['What it may carry', limit, {}],
+    ['What it may carry', limit, asLimit],
     ['Highest density that passes', highestDensity, mostThatPasses],
     ['Greatest depth of new fill that passes', greatestDepth, { tape: 8, ...mostThatPasses }],
   ];

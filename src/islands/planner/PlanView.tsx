@@ -1,6 +1,7 @@
 import type { ComponentChildren, JSX } from 'preact';
-import { besideLimit, mostThatPasses } from '../../calc/ceiling/load.ts';
+import { asLimit, besideLimit, mostThatPasses } from '../../calc/ceiling/load.ts';
 import { tooFewToTell } from '../../calc/fill/bags.ts';
+import { highEnd, lowEnd } from '../../calc/fill/resistance.ts';
 import { clashSentence, departureSentences } from '../../calc/holes/words.ts';
 import { resistanceDrawing } from '../../drawings/resistance-across.ts';
 import { roofPlan } from '../../drawings/roof-plan.ts';
@@ -187,7 +188,7 @@ function Fill({ plan }: OfPlan): JSX.Element {
               {format(resistance.value, three)}
               {resistance.from === 'the label'
                 ? null
-                : `, between ${format(resistance.low, three)} and ${format(resistance.high, three)}`}
+                : `, between ${format(resistance.low, lowEnd)} and ${format(resistance.high, highEnd)}`}
             </dd>
           </div>
         ) : null}
@@ -234,7 +235,9 @@ function Ceiling({ plan }: OfPlan): JSX.Element {
           of={plan.load.total}
           options={besideLimit(plan.load.total, plan.load.limit)}
         />
-        {plan.load.limit ? <FigureRow label="What the board may carry" of={plan.load.limit} /> : null}
+        {plan.load.limit ? (
+          <FigureRow label="What the board may carry" of={plan.load.limit} options={asLimit} />
+        ) : null}
         {plan.load.highestDensity ? (
           <FigureRow
             label="Highest density that passes"

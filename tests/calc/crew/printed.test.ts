@@ -126,7 +126,7 @@ describe('what is printed of noise', () => {
 });
 
 describe('what is printed of dust', () => {
-  test('a row a limit, and the worst to three figures', () => {
+  test('a row a limit, and the worst to three figures, upwards', () => {
     // Law: 15 mg/m3 in all, 5 respirable. Recommended for glass fibre: 5 mg/m3 in all, 3 fibres/cm3.
     const { figures, tables, cautions } = printed(dust, {
       material: 'glass fibre',
@@ -135,10 +135,10 @@ describe('what is printed of dust', () => {
       fibres: '4 fibres/cm3',
     });
     expect(tables.against).toEqual([
-      'Total dust | 8 mg/m³ | 15 mg/m³ | law | 0.533',
+      'Total dust | 8 mg/m³ | 15 mg/m³ | law | 0.534',
       'Respirable dust | 2 mg/m³ | 5 mg/m³ | law for general industry | 0.4',
       'Total glass-fibre dust | 8 mg/m³ | 5 mg/m³ | recommended | 1.6',
-      'Glass fibres | 4 fibres/cm³ | 3 fibres/cm³ | recommended | 1.33',
+      'Glass fibres | 4 fibres/cm³ | 3 fibres/cm³ | recommended | 1.34',
     ]);
     expect(figures).toMatchObject({ verdict: 'over a recommended limit', factor: '1.6' });
     expect(cautions).toEqual([
@@ -148,8 +148,8 @@ describe('what is printed of dust', () => {
     ]);
   });
 
-  test('the worst is told to three figures', () => {
-    expect(printed(dust, { material: 'cellulose', total: '8 mg/m3' }).figures.factor).toBe('0.533');
+  test('the worst is told to three figures, upwards: 8/15 is 0.5333', () => {
+    expect(printed(dust, { material: 'cellulose', total: '8 mg/m3' }).figures.factor).toBe('0.534');
   });
 
   test('over a legal and a recommended limit both are cautioned of', () => {

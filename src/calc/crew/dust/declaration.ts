@@ -26,6 +26,9 @@ function onItsFit(rules: Rulebook): Remark {
   return said`A full facepiece suffices only where an instrument measured a fit of ${rules.value('safety.dust.fit-of-full-facepiece')} or more. A test by taste or smell shows ${rules.value('safety.dust.fit-by-taste')} at most; then it counts as a half mask, for ${halfMask} times the limit at most.`;
 }
 
+/** What lies over a limit is never told as no more than it. */
+const timesLimit = { figures: 3, round: 'up' } as const;
+
 export const dust = calculation({
   name: 'dust',
   title: 'Dust',
@@ -77,7 +80,7 @@ export const dust = calculation({
         label: 'Respirator that suffices',
         value: exposure.respirator ?? 'none of those listed here',
       },
-      factor: { label: 'Worst, times its limit', value: exposure.factor, format: { figures: 3 } },
+      factor: { label: 'Worst, times its limit', value: exposure.factor, format: timesLimit },
     };
     return {
       figures,
@@ -98,7 +101,7 @@ export const dust = calculation({
             standing,
             times,
           })),
-          format: { times: { figures: 3 } },
+          format: { times: timesLimit },
         },
       },
       cautions: exposure.cautions,

@@ -46,7 +46,7 @@ export const line = calculation({
     const { keep, clearance } = lineClearance(voltage, rules);
     const figures: Record<string, Figure> = {
       keep: { label: 'Distance to keep, in whole inches', value: keep, format: { tape: 8 } },
-      clearance: { label: 'Before rounding up', value: clearance },
+      clearance: { label: 'Before rounding up', value: clearance, format: { round: 'up' } },
     };
     const tooNear = gap !== undefined && compare(keep, gap) > 0;
     if (gap) figures.verdict = { label: 'As planned, it is', value: tooNear ? 'too near' : 'far enough' };

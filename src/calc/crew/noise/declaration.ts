@@ -22,6 +22,9 @@ const MOST_PERIODS = 30;
 const allowedText = ({ allowed }: JudgedPeriod) =>
   allowed === 'any' ? 'too quiet to count' : allowed === 'none' ? 'none' : allowed;
 
+/** A dose over what a day allows is never told as no more than it. */
+const share = { figures: 3, round: 'up' } as const;
+
 export const noise = calculation({
   name: 'noise-dose',
   title: 'Noise dose',
@@ -71,7 +74,7 @@ export const noise = calculation({
       return refuse(`${format(inUnit(all, 'h'))} in all`, 'no more than the hours of one day');
     const { dose, verdict, periods: judged, cautions } = noiseDose(periods, rules);
     const figures: Record<string, Figure> = { verdict: { label: 'The day’s noise is', value: verdict } };
-    if (dose) figures.dose = { label: 'Dose, of 1 that a day allows', value: dose, format: { figures: 3 } };
+    if (dose) figures.dose = { label: 'Dose, of 1 that a day allows', value: dose, format: share };
     if (next_level)
       figures.left = {
         label: `Time left at ${format(next_level)}`,
@@ -97,7 +100,7 @@ export const noise = calculation({
             allowed: allowedText(each),
             part: each.part ?? 'not to be done',
           })),
-          format: { part: { figures: 3 } },
+          format: { part: share },
         },
       },
       cautions,

@@ -1,5 +1,5 @@
 import { ceilingFields } from '../../ceiling/fields.ts';
-import { besideLimit, engineersLoad, mostThatPasses, ofEngineer } from '../../ceiling/load.ts';
+import { asLimit, besideLimit, engineersLoad, mostThatPasses, ofEngineer } from '../../ceiling/load.ts';
 import { calculation, type Figure } from '../../declare/calculation.ts';
 import { quantityField } from '../../declare/field.ts';
 import { trappedAir } from './trapped-air.ts';
@@ -47,7 +47,7 @@ export const trappedAirLoad = calculation({
       air: { label: 'Load of the air', value: load.air, format: { figures: 3 } },
       total: { label: 'Air and insulation', value: load.total, format: besideLimit(load.total, load.limit) },
     };
-    if (load.limit) figures.limit = { label: 'What the board may carry', value: load.limit };
+    if (load.limit) figures.limit = { label: 'What the board may carry', value: load.limit, format: asLimit };
     if (load.highestPressure)
       figures.highest_pressure = {
         label: 'Highest pressure that passes',
