@@ -4,8 +4,8 @@ import { inches } from '../quantity/quantity.ts';
 
 /**
  * What a card draws: the stretch, and past its ends as far as the rings that its opening blows behind. The same stretch where there are none.
- * By hand: a ring 12 in wide 132 in to the left reaches to 138 in.
- * @example drawnStretch({ stretch: { left: 84, right: 84, up: 80, down: 80 }, opening: { along: quantity(0, 'in'), across: quantity(80, 'in'), rings: [{ along: quantity(-132, 'in'), at: quantity(80, 'in'), across: quantity(12, 'in'), blownBehind: true }] } }).left // => 138
+ * By hand: a ring 12 in wide 132 in to the right reaches to 138 in.
+ * @example drawnStretch({ stretch: { left: 84, right: 84, up: 80, down: 80 }, opening: { along: quantity(0, 'in'), across: quantity(80, 'in'), rings: [{ along: quantity(-132, 'in'), at: quantity(80, 'in'), across: quantity(12, 'in'), blownBehind: true }] } }).right // => 138
  */
 export function drawnStretch({
   stretch,

@@ -102,7 +102,7 @@ export const isOpen = ({
 }: Pick<LoggedOpening, 'state'> & Partial<Pick<LoggedOpening, 'notFilled'>>): boolean =>
   state === 'filling' && !notFilled;
 
-/** As many openings are counted together at the most: more would hide where it went wrong. */
+/** So many openings are counted together at the most, whatever they take: more would hide where it went wrong. A count, of our own choice. */
 const MOST_TOGETHER = 8;
 
 /**

@@ -1,6 +1,6 @@
 import { CLOSEST } from '../calc/holes/members.ts';
 import { parseQuantity } from '../quantity/parse.ts';
-import { amountIn } from '../quantity/quantity.ts';
+import { inches } from '../quantity/quantity.ts';
 
 /**
  * How many bays has the longest roof with the closest trusses along one edge? One more than trusses, where the first stands off the end.
@@ -8,4 +8,4 @@ import { amountIn } from '../quantity/quantity.ts';
  * @example mostBays('10 in') // => 6
  */
 export const mostBays = (longest: string): number =>
-  Math.floor(amountIn(parseQuantity(longest, { dimension: 'length' }), 'in') / CLOSEST) + 1;
+  Math.floor(inches(parseQuantity(longest, { dimension: 'length' })) / inches(CLOSEST)) + 1;

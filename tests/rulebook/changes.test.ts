@@ -83,6 +83,13 @@ describe('a change of a rule is told by its gravest kind', () => {
       undefined,
     ],
     [
+      // 9876543.21 × 0.45359237 is 4479924.6420313077, and floating numbers leave a billionth of it and more.
+      'the same weight in another unit, so large that it can’t be held to the billionth',
+      { ...lower, value: value(9876543.21, 'lb') },
+      { ...lower, value: value(4479924.64203131, 'kg') },
+      undefined,
+    ],
+    [
       'more of it in another unit',
       { ...higher, value: value(12) },
       { ...higher, value: value(2, 'ft') },

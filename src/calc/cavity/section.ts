@@ -10,6 +10,7 @@ import {
   over,
   plus,
   type Quantity,
+  quantity,
   times,
 } from '../../quantity/quantity.ts';
 import type { Rulebook } from '../../rulebook/rulebook.ts';
@@ -145,6 +146,9 @@ function sectionArea(values: SectionValues): {
   return { profile, told, quantity: over(times(width, plus(eave, ridge)), number(2)) };
 }
 
+/** A tape is read to this at the finest: an end told off by no more is the end. */
+const FINEST_MARK = quantity(1 / 16, 'in');
+
 function measuredPoints({ points, width }: SectionValues) {
   const inOrder = [...(points ?? [])].sort((a, b) => inches(a.from_eave) - inches(b.from_eave));
   const complain = (found: string, expected: string) =>
@@ -156,7 +160,7 @@ function measuredPoints({ points, width }: SectionValues) {
       `the first at ${first ? format(first.from_eave, { tape: 8 }) : 'no place'}`,
       'a depth at 0 in, the eave itself',
     );
-  if (!last || Math.abs(inches(last.from_eave) - inches(width)) > 1 / 16) {
+  if (!last || Math.abs(inches(last.from_eave) - inches(width)) > inches(FINEST_MARK)) {
     complain(
       `the last at ${last ? format(last.from_eave, { tape: 8 }) : 'no place'}`,
       `a depth at the other end, ${format(width, { tape: 8 })}`,

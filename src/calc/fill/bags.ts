@@ -1,4 +1,5 @@
 import {
+  compare,
   named,
   number,
   over,
@@ -30,11 +31,11 @@ export function bagsFor(
   return { weight, bags: named(over(weight, bagWeight), 'n', 'Bags') };
 }
 
-/** Less than a hundredth of a bag comes of rounding alone. */
-const NEXT_TO_NOTHING = 0.01;
+/** Less than a hundredth of a bag comes of rounding alone: areas and volumes are counted in squares and slices, and bags in quarters. */
+const NEXT_TO_NOTHING = quantity(0.01, 'bag');
 
 /** Are these so few bags that nothing is said of them? @example tooFewToTell(quantity(0.001, 'bag')) // => true */
-export const tooFewToTell = (bags: Quantity<'pieces'>): boolean => bags.amount <= NEXT_TO_NOTHING;
+export const tooFewToTell = (bags: Quantity<'pieces'>): boolean => compare(bags, NEXT_TO_NOTHING) <= 0;
 
 /**
  * How many whole bags go on the truck, so that the usual spread does not leave the crew short?

@@ -1,5 +1,5 @@
 import { format } from '../../quantity/format.ts';
-import { byMethod, inches, named, type Quantity } from '../../quantity/quantity.ts';
+import { byMethod, inches, named, type Quantity, quantity } from '../../quantity/quantity.ts';
 import { EntriesClash } from '../declare/calculation.ts';
 import type { Values } from '../declare/field.ts';
 import type { alongFields } from './fields.ts';
@@ -8,8 +8,11 @@ import { TIE } from './marks.ts';
 /** What is told of a roof along its length: its trusses, its seams, what stands through it. */
 export type AlongValues = Values<typeof alongFields>;
 
-/** Nothing on a roof stands closer than this; a smaller spacing is a slip, and would make more places than the search takes. In inches. */
-export const CLOSEST = 2;
+/**
+ * Nothing on a roof stands closer than this: the members themselves are about as wide. A smaller spacing is a slip, and would make more places
+ * than the search takes.
+ */
+export const CLOSEST = quantity(2, 'in');
 
 /** Places every so far from the first, up to the end of the roof. One that floating noise puts past the end stands at the end. */
 function everySoFar(
@@ -20,12 +23,12 @@ function everySoFar(
 ): number[] {
   if (!spacing) return [];
   const step = inches(spacing);
-  if (step < CLOSEST - TIE) {
+  if (step < inches(CLOSEST) - TIE) {
     throw new EntriesClash({
       field,
       label: spacing.label || 'Spacing',
       found: format(spacing),
-      expected: `${CLOSEST} in or more`,
+      expected: `${format(CLOSEST)} or more`,
     });
   }
   const start = first ? inches(first) : 0;

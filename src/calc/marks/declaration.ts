@@ -54,21 +54,15 @@ export const hoseMarkFields = {
     { most: '40 ft' },
   ),
   stand_off: optional(
-    lengthField(
-      'so',
-      'Stand-off',
-      'How far the end of the hose stops short of the edge of the stretch.',
-      '6 in',
-      {
-        zero: 'allowed',
-        most: '10 ft',
-      },
-    ),
+    lengthField('so', 'Stand-off', 'How far the hose stops short of the edge of the stretch.', '6 in', {
+      zero: 'allowed',
+      most: '10 ft',
+    }),
   ),
   starting_end: optional(
     choiceField(
       'The starting end lies on the',
-      'As you stand at the opening and face the ridge. Left empty, on the right hand.',
+      'As you face the ridge. Left empty, on the right hand.',
       hands,
     ),
   ),
