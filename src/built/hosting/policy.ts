@@ -1,12 +1,13 @@
+/** Search is compiled for the browser, which this allows; it allows no text to be run as script. */
+export const searchRuns = "'wasm-unsafe-eval'";
+
 /**
  * What a page may load and run: its own site, and no script that stands in the page. Of styles one may stand in it, that of the site, by its
- * sum. A picture may also be one that the page holds
- * itself (blob:), as a photograph that the phone keeps is: no other host can give it such a thing. Search is compiled for the browser, which
- * 'wasm-unsafe-eval' allows; it allows no text to be run as script.
+ * sum. A picture may also be one that the page holds itself (blob:), as a photograph that the phone keeps is: no other host can give it such a thing.
  */
 const policy = (styleSum?: string): readonly (readonly [directive: string, allowed: string])[] => [
   ['default-src', "'none'"],
-  ['script-src', "'self' 'wasm-unsafe-eval'"],
+  ['script-src', `'self' ${searchRuns}`],
   ['style-src', styleSum === undefined ? "'self'" : `'self' '${styleSum}'`],
   ['img-src', "'self' blob:"],
   ['connect-src', "'self'"],
