@@ -38,6 +38,15 @@ const rows: readonly [typed: string, leads: RegExp, because: string][] = [
   ['can light', /^\/do\/flues-lights-and-wiring\/#step-\d+$/, 'the step that reads its label'],
   ['thermal camera', /^\/do\/checking-the-work\/$/, 'the ceiling is scanned with one there'],
   ['power line', /^\/calculators\/line-clearance\/$/, 'how far to keep from one'],
+  ['upper chord', /^\/terms\/#chord$/, 'the other name of the top chord'],
+  ['metal barrier', /^\/do\/guarding-a-flue\/(?:#step-\d+)?$/, 'the page on the shield about a flue'],
+  ['doublewide', /^\/terms\/#double-section$/, 'the word for it here'],
+  ['zone of the opening', /^\/terms\/#stretch$/, 'the word for it here'],
+  [
+    'average depth',
+    /^\/know\/the-taper-and-r\/$/,
+    'what the mean depth promises, and the roof does not give',
+  ],
   ['roof leak', /^\/trouble\/leak-after-rain\/$/, 'the page for it'],
 ];
 

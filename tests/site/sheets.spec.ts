@@ -22,7 +22,7 @@ test.describe('without script', () => {
     ['ways-in', /Not ruled out by what is entered\s*gable end, roof holes/],
     ['hose-marks', /Opening 5/],
     ['machine', /The machine blows\s*on target/],
-    ['patches', /5 caps, 180 screws/],
+    ['patches', /5\s+caps, 180\s+screws/],
     ['heat', /Effective R after\s*R-34/],
     ['air', /To install, running all the time/],
     ['crew', /Foot of the ladder out/],

@@ -72,7 +72,7 @@ export const cavity = calculation({
     for (const [place, { at }] of (values.kept_open ?? []).entries())
       inside(at, values.width, `kept_open.${place}.at`, 'Its place, from the eave');
     const figures: Record<string, Figure> = {
-      area: { label: 'Area of the section', value: section.area },
+      area: { label: 'Area of the cross-section', value: section.area },
       mean_depth: { label: 'Mean depth', value: section.meanDepth, format: tape },
       deepest: { label: 'Depth at the deepest place', value: section.deepest, format: tape },
     };

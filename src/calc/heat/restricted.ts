@@ -57,7 +57,7 @@ export function restrictedPart(
   if (!part) return undefined;
   const leastDepth = Math.min(...profile.corners.map((across) => profile.depthAt(across)));
   const least = named(
-    byMethod('least depth of the section', section.told, leastDepth, 'in'),
+    byMethod('least depth of the cross-section', section.told, leastDepth, 'in'),
     'dl',
     'Least depth of the insulation',
   );
