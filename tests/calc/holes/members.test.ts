@@ -10,9 +10,9 @@ const of = (one: typeof layout | typeof bays | typeof compareWays, more: object)
 
 /** 66 ft are 792 in, and 2011.68 cm. */
 describe.each([
-  ['trusses_measured', [layout, bays, compareWays]],
-  ['seams_measured', [layout, compareWays]],
-] as const)('what is measured one by one: %s', (field, calculations) => {
+  ['trusses_measured', 'truss', [layout, bays, compareWays]],
+  ['seams_measured', 'seam', [layout, compareWays]],
+] as const)('what is measured one by one: %s', (field, one, calculations) => {
   test.each([
     ['at both ends of the roof', ['0 in', '12 ft', '66 ft'], []],
     ['at the end, in another unit', ['0 in', '2011.68 cm'], []],
@@ -21,15 +21,16 @@ describe.each([
     [
       'off the roof',
       ['0 in', '190 ft', '12 ft'],
-      [`Place (${field}.1.at): found 190 ft; expected a place of its own on the roof.`],
+      [`Place, ${one} 2 (${field}.1.at): found 190 ft; expected a place of its own on the roof.`],
     ],
     [
       'twice at one place, the second in another unit',
       ['12 ft', '20 ft', '144 in'],
-      [`Place (${field}.2.at): found 144 in; expected a place of its own on the roof.`],
+      [`Place, ${one} 3 (${field}.2.at): found 144 in; expected a place of its own on the roof.`],
     ],
   ])('%s', (_, places, told) => {
-    for (const one of calculations) expect(of(one, { [field]: places.map((at) => ({ at })) })).toEqual(told);
+    for (const each of calculations)
+      expect(of(each, { [field]: places.map((at) => ({ at })) })).toEqual(told);
   });
 });
 
@@ -41,6 +42,6 @@ test('of the stretch of one opening a truss may stand beyond, since the roof goe
     });
   expect(at('20 ft', '60 ft')).toEqual([]);
   expect(at('20 ft', '20 ft')).toEqual([
-    'Place (trusses_measured.1.at): found 20 ft; expected a place of its own on the roof.',
+    'Place, truss 2 (trusses_measured.1.at): found 20 ft; expected a place of its own on the roof.',
   ]);
 });
