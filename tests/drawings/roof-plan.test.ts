@@ -2,8 +2,9 @@ import { describe, expect, test } from 'vitest';
 import { tiers } from '../../src/drawings/roof-chain.ts';
 import { roofPlan } from '../../src/drawings/roof-plan.ts';
 import type { JobEntries } from '../../src/job/job-file.ts';
+import { largestJob } from '../bench/largest-job.ts';
 import { exampleEntries, exampleWith, planOf, rules } from '../job/entries.ts';
-import { type Box, boxOf, dimensionsOf, holesIn, isThick, overlap, shapesOf } from './measure.ts';
+import { type Box, boxOf, dimensionsOf, holesIn, isThick, numberAt, overlap, shapesOf } from './measure.ts';
 import { jobs, roofSheet, sizes } from './sheets.ts';
 import { type Element, wordsOf } from './xml.ts';
 
@@ -40,6 +41,7 @@ const roofs: readonly [what: string, entries: JobEntries][] = [
     'a double-section home of 76 ft',
     exampleWith({ 'home.sections': 'double', 'cavity.shape': 'one-slope', 'home.length': '76 ft' }),
   ],
+  ['the largest job', largestJob()],
 ];
 const each = roofs.flatMap(([what, entries]) => sizes.map((size) => ({ what, entries, size })));
 
@@ -92,6 +94,36 @@ describe('on a roof no words stand where they hide something or are hidden', () 
         .map(wordsOf),
     ).toEqual([]);
   });
+
+  test.each(each)(
+    '$what, $size: the leader of a name runs through no other, no number and no bags',
+    ({ entries, size }) => {
+      const plan = planOf(entries);
+      const names = (plan.job.roof.obstacles ?? []).map(({ what }) => String(what));
+      const shapes = shapesOf(roofSheet(plan, rules, size));
+      const texts = shapes.filter(
+        (words) =>
+          words.name === 'text' && (words.attributes['font-weight'] || names.includes(wordsOf(words))),
+      );
+      const through = shapes.flatMap((words, place) => {
+        const leader = shapes[place - 1];
+        if (words.name !== 'text' || !names.includes(wordsOf(words)) || leader?.name !== 'line') return [];
+        const [x1 = 0, y1 = 0, x2 = 0, y2 = 0] = ['x1', 'y1', 'x2', 'y2'].map((at) => numberAt(leader, at));
+        const steps = Array.from({ length: 101 }, (_, step) => step / 100);
+        return texts
+          .filter((other) => other !== words)
+          .filter((other) => {
+            const { left, right, top, bottom } = boxed(other);
+            return steps.some((share) => {
+              const [x, y] = [x1 + (x2 - x1) * share, y1 + (y2 - y1) * share];
+              return x > left && x < right && y > top && y < bottom;
+            });
+          })
+          .map((other) => `that of ${wordsOf(words)} through ${wordsOf(other)}`);
+      });
+      expect(through).toEqual([]);
+    },
+  );
 
   test.each(each)('$what, $size: the scale bar stands on no line', ({ entries, size }) => {
     const shapes = shapesOf(roofSheet(planOf(entries), rules, size));
