@@ -18,42 +18,55 @@ test('there are cards to print', () => {
   expect(cards.length).toBeGreaterThan(0);
 });
 
-for (const path of cards) {
-  test(`${path} prints on one sheet of Letter and of A4, in type that can be read, a box at each step`, async ({
-    page,
-  }) => {
-    await page.goto(path);
-    for (const paper of papers)
-      expect(await sheetsOf(page, paper), `sheets of ${paper}: split the procedure, or say less`).toBe(1);
-    await page.emulateMedia({ media: 'print' });
-    const { type, label, boxes, steps, said, shown } = await page.locator('.card').evaluate((card) => {
-      const points = (each: Element, scale = 1) =>
-        Number.parseFloat(getComputedStyle(each).fontSize) * scale * (72 / 96);
-      const scaleOf = (each: Element) => {
-        const svg = each.closest('svg');
-        return svg ? svg.getBoundingClientRect().width / svg.viewBox.baseVal.width : 1;
-      };
-      const read = [...card.querySelectorAll('.columns p')];
-      const listed = [...card.querySelectorAll('.columns > ol > li')];
-      return {
-        type: Math.min(...read.map((each) => points(each))),
-        label: Math.min(...[...card.querySelectorAll('svg text')].map((each) => points(each, scaleOf(each)))),
-        steps: listed.length,
-        boxes: listed.filter((each) => getComputedStyle(each, '::before').borderTopStyle === 'solid').length,
-        said: card.querySelectorAll('.drawing').length,
-        shown: [...card.querySelectorAll('.drawing svg')].filter(
-          (each) => each.getBoundingClientRect().width > 150,
-        ).length,
-      };
+// One page for all: to open it anew takes longer than to look.
+test('each card prints on one sheet of Letter and of A4, in type that can be read, a box at each step', async ({
+  page,
+}) => {
+  // Long, and nothing in it can be left out where the machine is busy.
+  test.slow();
+  for (const path of cards)
+    await test.step(path, async () => {
+      await page.emulateMedia({ media: null });
+      await page.goto(path);
+      for (const paper of papers)
+        expect
+          .soft(
+            await sheetsOf(page, paper),
+            `sheets of ${path} on ${paper}: split the procedure, or say less`,
+          )
+          .toBe(1);
+      await page.emulateMedia({ media: 'print' });
+      const { type, label, boxes, steps, said, shown } = await page.locator('.card').evaluate((card) => {
+        const points = (each: Element, scale = 1) =>
+          Number.parseFloat(getComputedStyle(each).fontSize) * scale * (72 / 96);
+        const scaleOf = (each: Element) => {
+          const svg = each.closest('svg');
+          return svg ? svg.getBoundingClientRect().width / svg.viewBox.baseVal.width : 1;
+        };
+        const read = [...card.querySelectorAll('.columns p')];
+        const listed = [...card.querySelectorAll('.columns > ol > li')];
+        return {
+          type: Math.min(...read.map((each) => points(each))),
+          label: Math.min(
+            ...[...card.querySelectorAll('svg text')].map((each) => points(each, scaleOf(each))),
+          ),
+          steps: listed.length,
+          boxes: listed.filter((each) => getComputedStyle(each, '::before').borderTopStyle === 'solid')
+            .length,
+          said: card.querySelectorAll('.drawing').length,
+          shown: [...card.querySelectorAll('.drawing svg')].filter(
+            (each) => each.getBoundingClientRect().width > 150,
+          ).length,
+        };
+      });
+      expect.soft(type, path).toBeGreaterThanOrEqual(SMALLEST.step - 0.01);
+      // A card without a drawing has no word in one: its smallest is endless.
+      expect.soft(label, path).toBeGreaterThanOrEqual(SMALLEST.label);
+      expect.soft(steps, path).toBeGreaterThan(0);
+      expect.soft(boxes, path).toBe(steps);
+      expect.soft(shown, path).toBe(said);
     });
-    expect(type).toBeGreaterThanOrEqual(SMALLEST.step - 0.01);
-    // A card without a drawing has no word in one: its smallest is endless.
-    expect(label).toBeGreaterThanOrEqual(SMALLEST.label);
-    expect(steps).toBeGreaterThan(0);
-    expect(boxes).toBe(steps);
-    expect(shown).toBe(said);
-  });
-}
+});
 
 /** The cards with the most on them: where these fit, so do the others. */
 const fullest = [...cards]
