@@ -274,15 +274,16 @@ test.describe('files that are none', () => {
     ['with mischief in it', JSON.stringify({ ...example, '<img src=x onerror=alert(1)>': 1 }), /unknown key/],
     ['far too long', 'x'.repeat(5_100_000), /5100000 characters/],
   ];
-  for (const [what, text, says] of told) {
-    test(`${what}: a sentence, and nothing is kept`, ONCE, async ({ page }) => {
-      await page.goto('/plan/jobs/');
-      await expect(page.getByText('This phone keeps no job yet.')).toBeVisible();
-      await page.setInputFiles('#open-jobs', asFile(text));
-      await expect(page.getByText(says)).toBeVisible();
-      await expect(jobs(page)).toHaveCount(0);
-    });
-  }
+  test('each is told in a sentence, and nothing is kept', ONCE, async ({ page }) => {
+    for (const [what, text, says] of told)
+      await test.step(what, async () => {
+        await page.goto('/plan/jobs/');
+        await expect(page.getByText('This phone keeps no job yet.')).toBeVisible();
+        await page.setInputFiles('#open-jobs', asFile(text));
+        await expect(page.getByText(says)).toBeVisible();
+        await expect(jobs(page)).toHaveCount(0);
+      });
+  });
 });
 
 test.describe('a link', () => {

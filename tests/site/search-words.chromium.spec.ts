@@ -85,8 +85,9 @@ test('a word that goes by another here is told', async ({ page }) => {
 });
 
 test('a word that no page has finds nothing by its first letters, and is named', async ({ page }) => {
+  await page.goto('/search/');
   for (const typed of ['steering', 'swamp cooler', 'shotgun']) {
-    await look(page, typed);
+    await lookOn(page, typed);
     await expect(page.locator('#count'), typed).toContainText('No page has the word', SLOW);
     for (const text of await page.locator('#results mark').allTextContents())
       expect(
