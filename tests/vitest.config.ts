@@ -54,7 +54,12 @@ export default defineConfig({
       },
       {
         extends: true,
-        test: { name: 'whole', include: whole, sequence: { groupOrder: 2 } },
+        test: {
+          name: 'whole',
+          include: whole,
+          globalSetup: ['tests/compile-once.ts'],
+          sequence: { groupOrder: 2 },
+        },
       },
     ],
   },
