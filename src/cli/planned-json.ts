@@ -1,6 +1,6 @@
 import { asLimit, besideLimit, mostThatPasses } from '../calc/ceiling/load.ts';
 import { remarkText } from '../calc/declare/remark.ts';
-import { highEnd, lowEnd } from '../calc/fill/resistance.ts';
+import { highEnd, lowEnd } from '../calc/fill/ends.ts';
 import type { CautionId } from '../generated/rule-types.ts';
 import { heldBy } from '../job/cautions.ts';
 import { fillLog } from '../job/fill-log.ts';

@@ -1,6 +1,6 @@
 import { asLimit, besideLimit, mostThatPasses } from '../calc/ceiling/load.ts';
 import { remarkText } from '../calc/declare/remark.ts';
-import { highEnd, lowEnd } from '../calc/fill/resistance.ts';
+import { highEnd, lowEnd } from '../calc/fill/ends.ts';
 import { clashSentence, departureSentences } from '../calc/holes/words.ts';
 import { format } from '../quantity/format.ts';
 import { quantity } from '../quantity/quantity.ts';

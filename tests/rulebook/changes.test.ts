@@ -186,6 +186,13 @@ describe('a change of a rule is told by its gravest kind', () => {
       { ...narrower, value: value(3) },
       'value',
     ],
+    [
+      // 2 kg/m2 are 0.41 lb/ft2.
+      'a table whose numbers stay and whose unit is a smaller one',
+      { ...lower, value: loads('lb/ft2', 2) },
+      { ...lower, value: loads('kg/m2', 2) },
+      'stricter',
+    ],
     ['the same table', { ...lower, value: table(2, 3) }, { ...lower, value: table(2, 3) }, undefined],
     [
       // 0.45359237 kg over 0.3048 m squared.

@@ -2,8 +2,9 @@ import { calculation, type Figure } from '../declare/calculation.ts';
 import { quantityField } from '../declare/field.ts';
 import { bagsFor, bagsToLoad } from './bags.ts';
 import { fillWords, unusualBag } from './cautions.ts';
+import { highEnd, lowEnd } from './ends.ts';
 import { materialFields } from './fields.ts';
-import { highEnd, lowEnd, resistancePerInch } from './resistance.ts';
+import { resistancePerInch } from './resistance.ts';
 
 export const fill = calculation({
   name: 'fill',

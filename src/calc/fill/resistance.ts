@@ -21,10 +21,6 @@ export interface ResistancePerInch {
   readonly from: 'the label' | 'our estimate between the published ends' | 'the published table';
 }
 
-/** How the two ends of what a value may be are printed: outwards, so that they hold it as printed too. */
-export const lowEnd = { figures: 3, round: 'down' } as const;
-export const highEnd = { figures: 3, round: 'up' } as const;
-
 /** 0.4 lb/ft3 typed in kg/m3 may read a hair less. */
 const NOISE = 1e-9;
 

@@ -7,8 +7,9 @@ import { type AnswerTable, calculation, EntriesClash, type Figure } from '../dec
 import type { Values } from '../declare/field.ts';
 import { type Remark, said } from '../declare/remark.ts';
 import { fillWords } from '../fill/cautions.ts';
+import { highEnd, lowEnd } from '../fill/ends.ts';
 import type { Material } from '../fill/material.ts';
-import { highEnd, lowEnd, type ResistancePerInch, resistancePerInch } from '../fill/resistance.ts';
+import { type ResistancePerInch, resistancePerInch } from '../fill/resistance.ts';
 import { heatFields } from './fields.ts';
 import { type RoofHeat, type RoofState, roofHeat } from './roof-heat.ts';
 

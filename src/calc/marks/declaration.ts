@@ -156,7 +156,7 @@ export const hoseMarkings = calculation({
       },
       stopped: {
         label: 'Pushes that stop before a flue',
-        value: pushes(marks.filter((each) => each.stopsAtRing).length, 'those that would run into the ring'),
+        value: pushes(marks.filter((each) => each.stopsAtRing).length, 'those before a ring'),
       },
       missed: { label: 'Edge of the stretch out of the stream’s reach', value: found.missed, format: tape },
       unreached: { label: 'The stretch out of it', value: found.unreached, format: { figures: 2 } },

@@ -1,7 +1,7 @@
 import type { ComponentChildren, JSX } from 'preact';
 import { asLimit, besideLimit, mostThatPasses } from '../../calc/ceiling/load.ts';
 import { tooFewToTell } from '../../calc/fill/bags.ts';
-import { highEnd, lowEnd } from '../../calc/fill/resistance.ts';
+import { highEnd, lowEnd } from '../../calc/fill/ends.ts';
 import { clashSentence, departureSentences } from '../../calc/holes/words.ts';
 import { resistanceDrawing } from '../../drawings/resistance-across.ts';
 import { roofPlan } from '../../drawings/roof-plan.ts';

@@ -6,7 +6,7 @@ export const drawing = drawn(hoseMarkings, (values, rules) => {
   const found = marksFrom(values, rules);
   return [
     {
-      caption: 'From above, numbered from the farthest push on.',
+      caption: 'From above, the farthest push first.',
       wide: hoseCard(found, rules, 'wide'),
       narrow: hoseCard(found, rules, 'narrow'),
     },
