@@ -193,6 +193,26 @@ describe('a change of a rule is told by its gravest kind', () => {
       { ...lower, value: loads('kg/m2', 2) },
       'stricter',
     ],
+    // Of a word nobody can say which way it went, whichever way is stricter.
+    [
+      'a word in a table, where higher is stricter',
+      { ...higher, value: loads('lb/ft2', 'tested') },
+      { ...higher, value: loads('lb/ft2', 'by rule') },
+      'looser',
+    ],
+    [
+      'a word in a table, where lower is stricter',
+      { ...lower, value: loads('lb/ft2', 'tested') },
+      { ...lower, value: loads('lb/ft2', 'by rule') },
+      'looser',
+    ],
+    [
+      // Row by row they fall, but it is no longer the same row that stands first.
+      'a table whose rows change places while a limit falls',
+      { ...lower, value: table(2, 3) },
+      { ...lower, value: turned(table(2, 2.5)) },
+      'meaning',
+    ],
     ['the same table', { ...lower, value: table(2, 3) }, { ...lower, value: table(2, 3) }, undefined],
     [
       // 0.45359237 kg over 0.3048 m squared.
