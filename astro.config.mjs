@@ -27,7 +27,10 @@ const groups = [
   { name: 'members', test: /src.calc.holes.members\b/ },
   { name: 'flue-rings', test: /src.calc.before.flue-(?:kinds|rings)\b/ },
   { name: 'holes', test: /src.calc.holes.(?:roof|search|words|lacks-trusses)\b/ },
-  { name: 'sheet', test: /src.(?:islands.(?:results.(?:PlainSheet|SheetFrame)|calculator.drawn)|drawings.(?:lines|svg))\b/ },
+  {
+    name: 'sheet',
+    test: /src.(?:islands.(?:results.(?:PlainSheet|SheetFrame)|calculator.drawn)|drawings.(?:lines|svg))\b/,
+  },
 ];
 
 /**
