@@ -15,9 +15,14 @@ async function comeTo(page: Page): Promise<{ readonly places: string[]; readonly
         const box = at.getBoundingClientRect();
         // A bar at the foot hides what lies under it; of what is higher than the room above the bar, the head is seen.
         const bar = document.querySelector('.short-answer, .at-hand');
-        const { top, bottom } = bar?.getBoundingClientRect() ?? { top: innerHeight, bottom: innerHeight };
-        const lies = bar && !bar.contains(at) && getComputedStyle(bar).position === 'sticky' && bottom > top;
-        const foot = lies && box.bottom > top && box.top < bottom ? top : innerHeight;
+        const under = bar?.getBoundingClientRect() ?? new DOMRect(0, innerHeight, 0, 0);
+        const lies = bar && !bar.contains(at) && getComputedStyle(bar).position === 'sticky';
+        const meets =
+          box.bottom > under.top &&
+          box.top < under.bottom &&
+          box.right > under.left &&
+          box.left < under.right;
+        const foot = lies && meets ? under.top : innerHeight;
         const high = box.height > foot;
         return (
           box.bottom > 0 &&
@@ -110,7 +115,7 @@ test(
     for (const group of ['home', 'fill']) {
       await page.locator(`[name^="${group}."]`).last().focus();
       await expect(bar).toBeInViewport({ ratio: 1 });
-      await expect(bar).toHaveText(/^5 holes/);
+      await expect(bar).toHaveText(/^5\s+holes/);
     }
     const [under, beside] = [await bar.boundingBox(), await page.locator('#plan').boundingBox()];
     expect((under?.x ?? 0) + (under?.width ?? 0)).toBeLessThan(beside?.x ?? 0);
