@@ -1,6 +1,7 @@
 import type { Browser, Page } from '@playwright/test';
 import { addressOf } from '../../src/calc/declare/address.ts';
 import { entryAt, withEntry } from '../../src/calc/declare/entries.ts';
+import { withSigns } from '../../src/quantity/signs.ts';
 import { budgets } from './budgets.ts';
 import { type Figure, median, type Part } from './figure.ts';
 import { largestJob } from './largest-job.ts';
@@ -61,8 +62,9 @@ const denser = (entry: string): string => entry.replace(/^[\d.]+/, (digits) => `
 export async function timeOfKeystroke(browser: Browser, at: string): Promise<Figure[]> {
   const phone = await freshPhone(browser);
   try {
-    const job = largestJob();
-    const typed = String(entryAt(job, ['fill', 'density']));
+    const typed = withSigns(String(entryAt(largestJob(), ['fill', 'density'])));
+    // As the box shows it: what the page is asked for and what it shows are then the same words.
+    const job = withEntry(largestJob(), ['fill', 'density'], typed);
     const right: Record<string, Right> = {};
     for (const entry of [typed, denser(typed)]) {
       const fresh = await phone.newPage();
