@@ -140,8 +140,9 @@ function whoseValues(
     const names = (alone.length > 0 ? alone : changed).map(({ change: { agency } }) => shortOf.get(agency));
     return [id, names.join(' and ')] as const;
   });
+  const behind = set.map(([id, name]) => ({ name, resting: restingOn(base, id) }));
   const follows = recomputed.map((id) => {
-    const names = set.filter(([changed]) => restingOn(base, changed).has(id)).map(([, name]) => name);
+    const names = behind.filter(({ resting }) => resting.has(id)).map(({ name }) => name);
     return [id, `follows from ${[...new Set(names)].join(' and ')}`] as const;
   });
   return Object.fromEntries([...set, ...follows]);
