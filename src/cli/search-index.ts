@@ -1,5 +1,6 @@
 import { readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
+import { setImmediate } from 'node:timers/promises';
 import { close, createIndex } from 'pagefind';
 import { filesIn } from '../built/files.ts';
 import { withLongNames } from '../built/long-names.ts';
@@ -30,28 +31,30 @@ await run(COMMAND, async (given) => {
   const { index, errors } = await createIndex({ excludeSelectors: LEFT_OUT });
   if (!index) throw new Error(errors.join('\n'));
   const terms = projectTerms();
-  const told: string[] = [];
+  // Not waited for one by one: the indexer is a process of its own, and works while the next page is read.
+  const added: Promise<{ readonly errors: string[] }>[] = [];
   for (const file of filesIn(folder).filter((name) => name.endsWith('.html') && !name.startsWith(CARDS))) {
+    // It is handed what was added so far.
+    await setImmediate();
     const html = readFileSync(join(folder, file), 'utf8');
     // Pages that are not to be found may hold parts that are.
     if (html.includes(' data-pagefind-body'))
-      told.push(
-        ...(await index.addHTMLFile({ sourcePath: file, content: withLongNames(wordsApart(html), terms) }))
-          .errors,
-      );
+      added.push(index.addHTMLFile({ sourcePath: file, content: withLongNames(wordsApart(html), terms) }));
     for (const record of recordsIn(`/${file.replace(/index\.html$/, '')}`, html)) {
       const { url, kind, title, page, content } = record;
-      const added = await index.addCustomRecord({
-        url,
-        content,
-        language: 'en',
-        // A step is named by its whole first sentence. Weighed as a title, it would stand before the page whose title has the word.
-        meta: { [kind === 'term' ? 'title' : 'first']: title, kind, page },
-        filters: { kind: [kind] },
-      });
-      told.push(...added.errors);
+      added.push(
+        index.addCustomRecord({
+          url,
+          content,
+          language: 'en',
+          // A step is named by its whole first sentence. Weighed as a title, it would stand before the page whose title has the word.
+          meta: { [kind === 'term' ? 'title' : 'first']: title, kind, page },
+          filters: { kind: [kind] },
+        }),
+      );
     }
   }
+  const told = (await Promise.all(added)).flatMap(({ errors }) => errors);
   told.push(...(await index.writeFiles({ outputPath: join(folder, 'pagefind') })).errors);
   await close();
   if (told.length > 0) throw new Error(told.join('\n'));
