@@ -4,18 +4,7 @@ import { formatNumber } from '../quantity/format.ts';
 import type { Rulebook } from '../rulebook/rulebook.ts';
 import { leader } from './leader.ts';
 import { line, type Point, path, text } from './lines.ts';
-import {
-  type Box,
-  best,
-  boxAbout,
-  boxOf,
-  costOf,
-  grown,
-  inReach,
-  NEVER,
-  type Spot,
-  type Taken,
-} from './room.ts';
+import { type Box, boxAbout, boxOf, grown, leastCovering, NEVER, type Spot, type Taken } from './room.ts';
 import { placesAcross, type SectionSheet } from './section-sheet.ts';
 import type { Drawing } from './svg.ts';
 
@@ -42,10 +31,7 @@ function labelShapes(words: string, to: Point, taken: readonly Taken[], room: Bo
       })),
     ),
   ) as [LabelSpot, ...LabelSpot[]];
-  const near = inReach(taken, words, spots, LABEL);
-  const spot = best(spots, (each, least) =>
-    each.cost >= least ? least : each.cost + costOf(boxAbout(words, each, LABEL), near, room),
-  );
+  const spot = leastCovering(words, spots, { size: LABEL, taken, room });
   return {
     shapes: leader(words, spot.at, to, { from: spot.from, size: LABEL }),
     box: boxAbout(words, spot, LABEL),

@@ -4,7 +4,7 @@ import { inches } from '../quantity/quantity.ts';
 import { circle, type Point, square, text } from './lines.ts';
 import type { RoofView } from './roof-view.ts';
 import { holeName } from './roof-words.ts';
-import { type Box, best, boxAbout, costOf, inReach, type Spot, type Taken } from './room.ts';
+import { type Box, boxAbout, leastCovering, type Spot, type Taken } from './room.ts';
 import type { Shape } from './svg.ts';
 
 const NUMBER = 15;
@@ -41,12 +41,7 @@ function setBold(
   taken: readonly Taken[],
   room: Box,
 ): { readonly shape: Shape; readonly box: Box } {
-  const near = inReach(taken, words, spots, size, 'bold');
-  const spot = best(spots, (each, least) =>
-    (each.cost ?? 0) >= least
-      ? least
-      : (each.cost ?? 0) + costOf(boxAbout(words, each, size, 'bold'), near, room),
-  );
+  const spot = leastCovering(words, spots, { size, face: 'bold', taken, room });
   return {
     shape: text(spot.at, words, {
       anchor: spot.anchor,

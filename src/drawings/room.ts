@@ -139,3 +139,28 @@ export function best<T>(some: readonly [T, ...T[]], cost: (each: T, least: numbe
   }
   return found;
 }
+
+/** How words are set, what they should keep off, and where they may stand at all. */
+export interface Setting {
+  readonly size: number;
+  readonly face?: keyof typeof WIDE;
+  readonly taken: readonly Taken[];
+  readonly room: Box;
+}
+
+/**
+ * At which of some spots do words cover least, what each spot costs by itself counted in? The first of those that are alike.
+ * By hand: at 0 the words would lie on what is taken, from 0 to 10; at 30 they lie clear of it.
+ * @example leastCovering('4 ft', [{ at: [0, 0], anchor: 'start' }, { at: [30, 0], anchor: 'start' }], { size: 10, taken: [{ box: { left: 0, right: 10, top: -5, bottom: 0 }, cost: 9 }], room: { left: 0, right: 90, top: -9, bottom: 9 } }).at[0] // => 30
+ */
+export function leastCovering<S extends Spot>(
+  words: string,
+  spots: readonly [S, ...S[]],
+  { size, face, taken, room }: Setting,
+): S {
+  const near = inReach(taken, words, spots, size, face);
+  return best(spots, (spot, least) => {
+    const { cost = 0 } = spot;
+    return cost >= least ? least : cost + costOf(boxAbout(words, spot, size, face), near, room);
+  });
+}

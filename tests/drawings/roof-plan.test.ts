@@ -3,21 +3,14 @@ import { tiers } from '../../src/drawings/roof-chain.ts';
 import { roofPlan } from '../../src/drawings/roof-plan.ts';
 import type { JobEntries } from '../../src/job/job-file.ts';
 import { largestJob } from '../bench/largest-job.ts';
-import { exampleEntries, exampleWith, planOf, rules } from '../job/entries.ts';
+import { exampleEntries, exampleFlue, exampleWith, planOf, rules } from '../job/entries.ts';
 import { type Box, boxOf, dimensionsOf, holesIn, isThick, numberAt, overlap, shapesOf } from './measure.ts';
 import { jobs, roofSheet, sizes } from './sheets.ts';
 import { type Element, wordsOf } from './xml.ts';
 
-const flue = {
-  what: 'furnace flue',
-  along: '46 ft 6 in',
-  side: 'back',
-  from_peak: '1 ft 6 in',
-  across: '12 in',
-};
 const ventAt = (along: string) => [
   { what: 'plumbing vent', along, side: 'back', from_peak: '2 ft', across: '4 in' },
-  flue,
+  exampleFlue,
 ];
 
 const roofs: readonly [what: string, entries: JobEntries][] = [
@@ -30,7 +23,7 @@ const roofs: readonly [what: string, entries: JobEntries][] = [
     'three things close together, a skylight across the ridge from them',
     exampleWith({
       'roof.obstacles': [
-        { ...flue, along: '24 ft' },
+        { ...exampleFlue, along: '24 ft' },
         { what: 'plumbing vent', along: '20 ft', side: 'back', from_peak: '2 ft', across: '4 in' },
         { what: 'fan outlet', along: '26 ft', side: 'back', from_peak: '3 ft', across: '8 in' },
         { what: 'skylight', along: '26 ft', side: 'front', from_peak: '2 ft', across: '24 in' },

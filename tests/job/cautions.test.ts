@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { remarkText } from '../../src/calc/declare/remark.ts';
 import type { WorkedJob } from '../../src/job/planned.ts';
 import { amountIn } from '../../src/quantity/quantity.ts';
-import { exampleEntries, exampleWith, planOf } from './entries.ts';
+import { exampleEntries, exampleFlue, exampleWith, planOf } from './entries.ts';
 
 type Placed = WorkedJob['cautions'][number];
 
@@ -16,20 +16,13 @@ const skylights = ['25 ft', '35 ft'].map((along) => ({
   from_peak: '1 ft 6 in',
   across: '10 ft',
 }));
-const flue = {
-  what: 'furnace flue',
-  along: '46 ft 6 in',
-  side: 'back',
-  from_peak: '1 ft 6 in',
-  across: '12 in',
-};
 
 describe('what is entered calls for its caution, at its place', () => {
   test.each<[what: string, changes: Record<string, unknown>, at: Placed['at'], id: Placed['id']]>([
     ['no truss told', { 'roof.truss_spacing': '' }, 'layout', 'caution.layout.trusses-unknown'],
     [
       'skylights longer than the spacing of holes',
-      { 'roof.obstacles': [...skylights, flue] },
+      { 'roof.obstacles': [...skylights, exampleFlue] },
       'layout',
       'caution.layout.departs',
     ],
@@ -54,7 +47,7 @@ describe('what is entered calls for its caution, at its place', () => {
     ],
     [
       'a single-wall connector, entered after a listed flue',
-      { 'roof.obstacles': [flue, { ...flue, along: '20 ft', kind: 'connector, oil' }] },
+      { 'roof.obstacles': [exampleFlue, { ...exampleFlue, along: '20 ft', kind: 'connector, oil' }] },
       'layout',
       'caution.flue.connector',
     ],
@@ -102,7 +95,9 @@ describe('what is entered calls for its caution, at its place', () => {
   });
 
   test('no caution stands twice at one place', () => {
-    const all = placed(planOf(exampleWith({ 'roof.obstacles': [flue, { ...flue, along: '20 ft' }] })));
+    const all = placed(
+      planOf(exampleWith({ 'roof.obstacles': [exampleFlue, { ...exampleFlue, along: '20 ft' }] })),
+    );
     expect(all).toEqual([...new Set(all)]);
   });
 });
@@ -119,7 +114,9 @@ test.each([
 test.each(['gable end', 'lifted roof edge'])(
   'filled by the %s, no hole is cut, and nothing is said of where it lies',
   (way) => {
-    const all = placed(planOf(exampleWith({ 'ways.chosen': way, 'roof.obstacles': [...skylights, flue] })));
+    const all = placed(
+      planOf(exampleWith({ 'ways.chosen': way, 'roof.obstacles': [...skylights, exampleFlue] })),
+    );
     for (const id of ['departs', 'over-seam', 'moved-far'])
       expect(all).not.toContain(`layout: caution.layout.${id}`);
     expect(all).toContain('layout: caution.flue.keep-clear');

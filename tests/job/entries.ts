@@ -1,5 +1,5 @@
 import { readFileSync } from 'node:fs';
-import { withEntry } from '../../src/calc/declare/entries.ts';
+import { listAt, textAt, withEntry } from '../../src/calc/declare/entries.ts';
 import { type Read, sentence } from '../../src/calc/declare/read-fields.ts';
 import { type JobEntries, readJobFile, writeJobFile } from '../../src/job/job-file.ts';
 import type { WorkedJob } from '../../src/job/planned.ts';
@@ -16,6 +16,16 @@ const { format, version, ...entries } = JSON.parse(exampleText);
 /** The example job as it is typed, without the two lines that say what kind of file it is. */
 export const exampleEntries: JobEntries = entries;
 export const exampleHead = { format, version };
+
+const flue = listAt(exampleEntries, ['roof', 'obstacles']).find(
+  (each) => textAt(each, ['what']) === 'furnace flue',
+);
+if (!flue)
+  throw new Error(
+    'found no furnace flue on the roof of the example job, expected the one that tests rest on',
+  );
+/** The furnace flue of the example home. */
+export const exampleFlue = flue;
 
 /** The example job with some of its entries changed, each by its way: `home.length`. */
 export const exampleWith = (changes: Readonly<Record<string, unknown>>): JobEntries =>

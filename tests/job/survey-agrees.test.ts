@@ -2,14 +2,12 @@ import { describe, expect, test } from 'vitest';
 import { heldBy } from '../../src/job/cautions.ts';
 import { workParts } from '../../src/job/parts/parts.ts';
 import { amountIn } from '../../src/quantity/quantity.ts';
-import { exampleWith, planOf, rules, told } from './entries.ts';
+import { exampleFlue, exampleWith, planOf, rules, told } from './entries.ts';
 
 const lightOf = (kind: string, along = '12 ft') => [
   { kind, along, side: 'back', from_eave: '4 ft', across: '7 in' },
 ];
-const flueOf = (kind: string) => [
-  { what: 'furnace flue', along: '46 ft 6 in', side: 'back', from_peak: '1 ft 6 in', across: '12 in', kind },
-];
+const flueOf = (kind: string) => [{ ...exampleFlue, kind }];
 
 describe('a survey that found none of what is entered is told off', () => {
   const light = lightOf('light, not rated for contact');
