@@ -195,7 +195,7 @@ function remarksOf(
       );
   } else if (ring.amount > 0) {
     remarks.push(
-      said`None may lie above the light. Anything that burns stays ${rules.value('clearance.light.to-combustibles')} or more from its recessed parts. No height is published for its shield; the one for vents stands in.`,
+      said`None may lie above the light. Anything that burns stays ${rules.value('clearance.light.to-combustibles')} or more from its recessed parts. No height is published for its barrier; the one for vents stands in.`,
     );
   } else {
     const { leak, pressure } = airtight(rules);
