@@ -8,6 +8,7 @@ import { lanesFrom } from '../calc/ways/lanes-declaration.ts';
 import { amountIn, minus, named, plus, type Quantity } from '../quantity/quantity.ts';
 import type { Rulebook } from '../rulebook/rulebook.ts';
 import { openingNames } from './log-entries.ts';
+import { oncePerPlan } from './once-per-plan.ts';
 import { halves } from './parts/home.ts';
 import { markedOpenings } from './parts/marked-openings.ts';
 import { type PartOutcome, workPart } from './parts/part.ts';
@@ -85,7 +86,7 @@ function whyNot(outcome: PartOutcome): string | undefined {
  * Which openings is the cavity filled through, by the way in that is taken? Holes of the plan, unless the job says otherwise.
  * @example openingsOf(plan, rules).known // => true
  */
-export function openingsOf(plan: WorkedJob, rules: Rulebook): Openings {
+export const openingsOf = oncePerPlan((plan, rules): Openings => {
   const chosen = wayTaken(plan.job);
   if (chosen === USUAL_WAY)
     return known(
@@ -110,7 +111,7 @@ export function openingsOf(plan: WorkedJob, rules: Rulebook): Openings {
       : baysAsOpenings(outcome.values as Values<typeof edgeBayFields>, half, plan, rules);
   });
   return known(chosen, found);
-}
+});
 
 const lanesAsOpenings = (
   values: Values<typeof gableLaneFields>,

@@ -39,11 +39,15 @@ export function sharesUnreached(
 ): Unreached {
   let [all, missed] = [0, 0];
   const behind = rings.map(() => 0);
+  // What came to a square likely comes to the next one.
+  let near = pushes[0];
   for (let x = SQUARE / 2 - left; x < right; x += SQUARE)
     for (let y = SQUARE / 2 - down; y < up; y += SQUARE) {
-      if (rings.some((ring) => Math.hypot(x - ring.x, y - ring.y) < ring.radius)) continue;
+      if (rings.some((ring) => (x - ring.x) ** 2 + (y - ring.y) ** 2 < ring.radius ** 2)) continue;
       all++;
-      if (pushes.some(({ ray }) => comesTo(ray, x, y, streamReach))) continue;
+      if (near && comesTo(near.ray, x, y, streamReach)) continue;
+      near = pushes.find(({ ray }) => comesTo(ray, x, y, streamReach));
+      if (near) continue;
       missed++;
       const ring = hiddenBy(pushes, x, y, streamReach);
       if (ring !== undefined) behind[ring] = (behind[ring] ?? 0) + 1;

@@ -6,6 +6,7 @@ import { type hoseMarkFields, marksFrom } from '../../calc/marks/declaration.ts'
 import type { HoseMarks } from '../../calc/marks/marks.ts';
 import { amountIn, minus, named, plus, type Quantity, times } from '../../quantity/quantity.ts';
 import type { Rulebook } from '../../rulebook/rulebook.ts';
+import { oncePerPlan } from '../once-per-plan.ts';
 import type { PlannedHole, PlannedRow, WorkedJob } from '../planned.ts';
 import { behindFlues, type Marked, type Shadow, shadowsOf } from './behind-flue.ts';
 import { asFlue, hotInTheWay } from './flue-rings.ts';
@@ -35,7 +36,7 @@ type Worked = Pick<MarkedOpening, 'title' | 'side' | 'hole' | 'values' | 'flues'
  * The openings of the plan, row by row, each with the flues that its hose has to do with: those that meet its own stretch, and those of a
  * neighbour that it blows behind.
  */
-export function markedOpenings(plan: WorkedJob, rules: Rulebook): readonly MarkedOpening[] {
+export const markedOpenings = oncePerPlan((plan, rules): readonly MarkedOpening[] => {
   const double = plan.rows.length > 1;
   const across = openingAcross(plan.section, rules, double ? plan.section.width : undefined);
   return plan.rows.flatMap(({ side, holes }) =>
@@ -44,7 +45,7 @@ export function markedOpenings(plan: WorkedJob, rules: Rulebook): readonly Marke
       rules,
     ),
   );
-}
+});
 
 function alone(
   plan: WorkedJob,
