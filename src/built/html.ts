@@ -16,19 +16,13 @@ export function elementsIn(html: string): Element[] {
     if ('content' in node) walk(node.content);
     if ('childNodes' in node) node.childNodes.forEach(walk);
   };
-  walk(parse(html, { sourceCodeLocationInfo: true }));
+  walk(parse(html));
   return found;
 }
 
-/** An attribute of an element; undefined where it has none. */
-export const attributeOf = (element: Element, name: string): string | undefined =>
-  element.attrs.find((each) => each.name === name)?.value;
-
-/** Where an attribute stands in the text of its page; where its element begins, if that is not known. */
-export function placeOfAttribute(element: Element, name: string): { line: number; column: number } {
-  const at = element.sourceCodeLocation?.attrs?.[name] ?? element.sourceCodeLocation;
-  return { line: at?.startLine ?? 1, column: at?.startCol ?? 1 };
-}
+/** An attribute of an element or its tag; undefined where it has none. */
+export const attributeOf = ({ attrs }: Pick<Element, 'attrs'>, name: string): string | undefined =>
+  attrs.find((each) => each.name === name)?.value;
 
 /** The words of an element, its parts parted by spaces, as they are read. */
 export function wordsOf(element: Element): string {

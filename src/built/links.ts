@@ -3,7 +3,8 @@ import { join } from 'node:path';
 import { nearest } from '../rulebook/nearest.ts';
 import type { Problem } from '../rulebook/problem.ts';
 import { filesIn } from './files.ts';
-import { attributeOf, type Element, elementsIn, leading, placeOfAttribute } from './html.ts';
+import { attributeOf, leading } from './html.ts';
+import { placeOfAttribute, type Tag, tagsIn } from './tags.ts';
 
 /** Attributes that name ids of their own page. */
 const naming = ['for', 'list', 'headers', 'aria-labelledby', 'aria-describedby', 'aria-controls'] as const;
@@ -20,14 +21,14 @@ const STANDS_AT = new URL('https://site.invalid/the/path/the/site/stands/under/'
 interface Link {
   readonly name: string;
   readonly written: string;
-  readonly element: Element;
+  readonly tag: Tag;
 }
 
 interface BuiltPage {
   /** Its file inside the site. */
   readonly file: string;
   readonly ids: ReadonlySet<string>;
-  readonly twice: readonly { readonly id: string; readonly element: Element }[];
+  readonly twice: readonly { readonly id: string; readonly tag: Tag }[];
   readonly links: readonly Link[];
   readonly named: readonly Link[];
 }
@@ -67,9 +68,9 @@ interface Mistake extends Pick<Problem, 'found' | 'expected' | 'check'> {
 
 const mistakesOn = (page: BuiltPage, site: Site): Mistake[] => [
   ...page.twice.map(
-    ({ id, element }): Mistake => ({
+    ({ id, tag }): Mistake => ({
       page: page.file,
-      at: { name: 'id', element },
+      at: { name: 'id', tag },
       found: `the id "${id}" a second time on ${page.file}`,
       expected: 'each id once',
       check: 'duplicate-id',
@@ -108,7 +109,7 @@ function onceEach(mistakes: readonly Mistake[], folder: string): Problem[] {
     const others = new Set(all.map((each) => each.page)).size - 1;
     return {
       file: join(folder, page),
-      ...placeOfAttribute(at.element, at.name),
+      ...placeOfAttribute(at.tag, at.name),
       found: others === 0 ? found : `${found} here and on ${others} more`,
       expected,
       check,
@@ -160,23 +161,23 @@ export function parted(path: string): readonly [folder: string, name: string] {
 
 function readPage(file: string, html: string): BuiltPage {
   const ids = new Set<string>();
-  const twice: { id: string; element: Element }[] = [];
+  const twice: { id: string; tag: Tag }[] = [];
   const links: Link[] = [];
   const named: Link[] = [];
-  for (const element of elementsIn(html)) {
-    const id = attributeOf(element, 'id');
-    if (id !== undefined && ids.has(id)) twice.push({ id, element });
+  for (const tag of tagsIn(html)) {
+    const id = attributeOf(tag, 'id');
+    if (id !== undefined && ids.has(id)) twice.push({ id, tag });
     if (id !== undefined) ids.add(id);
     for (const name of leading) {
-      const written = attributeOf(element, name);
-      if (written !== undefined) links.push({ name, written, element });
+      const written = attributeOf(tag, name);
+      if (written !== undefined) links.push({ name, written, tag });
     }
     for (const name of naming)
-      for (const written of attributeOf(element, name)?.split(/\s+/).filter(Boolean) ?? [])
-        named.push({ name, written, element });
-    for (const { name, value } of element.attrs) {
+      for (const written of attributeOf(tag, name)?.split(/\s+/).filter(Boolean) ?? [])
+        named.push({ name, written, tag });
+    for (const { name, value } of tag.attrs) {
       const written = PAINT.exec(value)?.[1];
-      if (written !== undefined) named.push({ name, written, element });
+      if (written !== undefined) named.push({ name, written, tag });
     }
   }
   return { file, ids, twice, links, named };

@@ -17,6 +17,7 @@ export interface SearchRecord {
  * @param path the page's address from the root of the site, such as "/do/patching/"
  */
 export function recordsIn(path: string, html: string): SearchRecord[] {
+  if (!html.includes('data-record')) return [];
   const elements = elementsIn(html);
   const heading = elements.find(({ tagName }) => tagName === 'h1');
   return elements.flatMap((element) => {

@@ -1,5 +1,6 @@
 import type { Problem } from '../rulebook/problem.ts';
-import { elementsIn, leading, placeOfAttribute } from './html.ts';
+import { leading } from './html.ts';
+import { placeOfAttribute, tagsIn } from './tags.ts';
 
 /** The page that a host shows in the place of any other: no relative address holds on it. */
 const ANYWHERE = '404.html';
@@ -27,13 +28,13 @@ export const relativeFrom = (file: string, rooted: string): string =>
 export function relativePage(file: string, html: string): { html: string; problems: Problem[] } {
   const problems: Problem[] = [];
   const places: { readonly from: number; readonly to: number }[] = [];
-  for (const element of elementsIn(html)) {
-    for (const { name, value } of element.attrs) {
+  for (const tag of tagsIn(html)) {
+    for (const { name, value } of tag.attrs) {
       const known = addressed.includes(name);
       const tell = (expected: string) =>
         problems.push({
           file,
-          ...placeOfAttribute(element, name),
+          ...placeOfAttribute(tag, name),
           found: `${name}="${value}"`,
           expected,
           check: 'relative-link',
@@ -41,7 +42,7 @@ export function relativePage(file: string, html: string): { html: string; proble
       if (file === ANYWHERE && known)
         tell('no address: a host shows this page at any depth, where none would lead to the same place');
       else if (ROOTED.test(value)) {
-        const at = element.sourceCodeLocation?.attrs?.[name];
+        const at = tag.location?.attrs?.[name];
         if (!known || !at) tell(`an address in one of ${addressed.join(', ')}`);
         else places.push({ from: at.startOffset, to: at.endOffset });
       }

@@ -32,8 +32,8 @@ async function comeTo(page: Page): Promise<{ readonly places: string[]; readonly
           box.height > 0
         );
       };
-      // A browser may take a few frames to bring what has the focus into view.
-      for (let frames = 0; frames < 60 && !onScreen(); frames += 1)
+      // A browser may take a few frames to bring what has the focus into view, and longer where the machine does much else.
+      for (const until = performance.now() + 5_000; performance.now() < until && !onScreen(); )
         await new Promise((drawn) => requestAnimationFrame(drawn));
       const { outlineStyle, outlineWidth } = getComputedStyle(at);
       return {
