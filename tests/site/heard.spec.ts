@@ -45,29 +45,37 @@ test('a new job is not told off: its empty boxes are wrong once they were left, 
   await expect(page.locator('#field-home-built')).toHaveAttribute('aria-invalid', 'true');
 });
 
-test('a new stop of the plan is said, and so is what it comes to once that is settled', async ({ page }) => {
-  await page.goto('/plan/');
-  await expect(page.locator('#plan .answer output')).toContainText('5 holes');
-  const board = page.getByLabel('Ceiling board');
-  const before = await board.inputValue();
-  await board.selectOption('gypsum 3/8 in');
-  await expect(said(page)).toHaveText('One open stop holds the plan');
-  await board.selectOption(before);
-  await expect(said(page)).toHaveText(/^5 holes, .*, the ceiling carries it$/);
-});
+test(
+  'a new stop of the plan is said, and so is what it comes to once that is settled',
+  ONCE,
+  async ({ page }) => {
+    await page.goto('/plan/');
+    await expect(page.locator('#plan .answer output')).toContainText('5 holes');
+    const board = page.getByLabel('Ceiling board');
+    const before = await board.inputValue();
+    await board.selectOption('gypsum 3/8 in');
+    await expect(said(page)).toHaveText('One open stop holds the plan');
+    await board.selectOption(before);
+    await expect(said(page)).toHaveText(/^5 holes, .*, the ceiling carries it$/);
+  },
+);
 
-test('a calculator says its answer in a sentence, with a new stop, and nothing on load', async ({ page }) => {
-  await page.goto('/calculators/ceiling-load/');
-  const depth = page.locator('#field-depth');
-  await depth.waitFor();
-  await page.waitForTimeout(ALL_SAID);
-  await expect(said(page)).toHaveText('');
-  await expect(page.locator('.answers[aria-live]')).toHaveCount(0);
-  await depth.fill('40 in');
-  await expect(said(page)).toHaveText(/^The ceiling: does not carry it\. Stop\. \S/);
-  await depth.fill('10 in');
-  await expect(said(page)).toHaveText('The ceiling: carries it');
-});
+test(
+  'a calculator says its answer in a sentence, with a new stop, and nothing on load',
+  ONCE,
+  async ({ page }) => {
+    await page.goto('/calculators/ceiling-load/');
+    const depth = page.locator('#field-depth');
+    await depth.waitFor();
+    await page.waitForTimeout(ALL_SAID);
+    await expect(said(page)).toHaveText('');
+    await expect(page.locator('.answers[aria-live]')).toHaveCount(0);
+    await depth.fill('40 in');
+    await expect(said(page)).toHaveText(/^The ceiling: does not carry it\. Stop\. \S/);
+    await depth.fill('10 in');
+    await expect(said(page)).toHaveText('The ceiling: carries it');
+  },
+);
 
 test('back to the example, and back again to what was typed', ONCE, async ({ page }) => {
   await page.goto('/calculators/ceiling-load/');
@@ -84,17 +92,21 @@ test('back to the example, and back again to what was typed', ONCE, async ({ pag
   await expect(depth).toHaveValue('9 in');
 });
 
-test('on a new job a stop of the survey shows as soon as it is answered, and is said', async ({ page }) => {
-  await newJob(page, 'Before the fill');
-  const plan = page.locator('#plan');
-  await expect(plan).toContainText('not looked at everywhere');
-  await page.getByLabel('Leaks').selectOption('leaks found');
-  await expect(plan.locator('.answer output').first()).toHaveText('not ready');
-  await expect(plan.locator('.caution.stop').first()).toBeVisible();
-  await expect(page.locator('.short-answer')).toHaveText('The home is: not ready');
-  await expect(said(page)).toHaveText('The home is: not ready');
-  await expect(page.locator('.problems')).toContainText('Length of the roof');
-});
+test(
+  'on a new job a stop of the survey shows as soon as it is answered, and is said',
+  ONCE,
+  async ({ page }) => {
+    await newJob(page, 'Before the fill');
+    const plan = page.locator('#plan');
+    await expect(plan).toContainText('not looked at everywhere');
+    await page.getByLabel('Leaks').selectOption('leaks found');
+    await expect(plan.locator('.answer output').first()).toHaveText('not ready');
+    await expect(plan.locator('.caution.stop').first()).toBeVisible();
+    await expect(page.locator('.short-answer')).toHaveText('The home is: not ready');
+    await expect(said(page)).toHaveText('The home is: not ready');
+    await expect(page.locator('.problems')).toContainText('Length of the roof');
+  },
+);
 
 test('back to the example job says which is open, and leads back to the one that was', async ({ page }) => {
   await newJob(page, 'Heat and savings');
