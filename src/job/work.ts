@@ -1,7 +1,7 @@
 import { readiness } from '../calc/before/readiness.ts';
 import { cavitySection, freeSection } from '../calc/cavity/section.ts';
 import { fillVolume, keptOpenVolume } from '../calc/cavity/volume.ts';
-import { ceilingLoad, engineersLoad } from '../calc/ceiling/load.ts';
+import { ceilingLoad, engineersLoad, oldOnCeiling } from '../calc/ceiling/load.ts';
 import { EntriesClash } from '../calc/declare/calculation.ts';
 import type { FieldProblem, Read } from '../calc/declare/read-fields.ts';
 import type { Remark } from '../calc/declare/remark.ts';
@@ -99,7 +99,8 @@ function worked(job: JobValues, rules: Rulebook, findLayout: FindLayout): Worked
     job.ceiling.board,
     job.ceiling.framing,
     { depth: deepestNewFill(section, old), density: densityBlown(job, rules) },
-    oldOnCeiling(job, rules),
+    // Pressed or loose, it weighs the same.
+    oldOnCeiling(job.old, rules),
     rules,
     engineersLoad(job.ceiling),
   );
@@ -150,10 +151,4 @@ function deepestNewFill(
   old: WorkedJob['oldOnceFilled'],
 ): Quantity<'length'> {
   return old ? named(minus(deepest, old), 'dn', 'New fill at the deepest place') : deepest;
-}
-
-/** Pressed or loose, the old insulation weighs the same. */
-function oldOnCeiling(job: JobValues, rules: Rulebook) {
-  const { depth, density } = job.old;
-  return depth && { depth, density: density ?? rules.range('thermal.batt.light-density').high };
 }

@@ -233,10 +233,26 @@ describe('the new fill is told in one way', () => {
     ],
     ['a depth alone', { depth: '3 in' }, /found neither depth and density nor a weight per area/],
     ['nothing', {}, /found neither depth and density nor a weight per area/],
+    // Left out unsaid, its weight would not be on the ceiling.
+    [
+      'a density of old insulation without its depth',
+      { weight: '1 lb/ft2', old_density: '8 lb/ft3' },
+      /^Depth of the old insulation \(old_depth\): found nothing, and a density of it; expected how deep it lies now, or none\.$/,
+    ],
   ];
   test.each(clashes)('%s is one sentence that names the field', (_, entries, says) => {
     const read = answer(ceiling, { ...given, ...entries }, rules);
     expect(read.ok ? [] : read.problems.map(sentence)).toEqual([expect.stringMatching(says)]);
+  });
+
+  test('old insulation that nobody entered is told to be counted as none; what is entered as none is not', () => {
+    const said = (more: object) => {
+      const read = answer(ceiling, { ...given, weight: '1 lb/ft2', ...more }, rules);
+      return read.ok ? read.value.remarks : undefined;
+    };
+    expect(said({})).toEqual(['No old insulation is counted: enter how deep it lies, if there is any.']);
+    expect(said({ old_depth: 'none' })).toEqual([]);
+    expect(said({ old_depth: 'none', old_density: '8 lb/ft3' })).toEqual([]);
   });
 
   test('old insulation of unknown density weighs as much as the heavier of the lightest batts: 12 in at 0.51', () => {

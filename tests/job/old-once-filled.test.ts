@@ -63,4 +63,11 @@ describe('entries about it that can’t be true together hold the plan', () => {
     expect(planOf(exampleWith({ old: {} })).oldOnceFilled).toBeUndefined();
     expect(planOf(exampleWith({ old: { depth: '0 in' } })).oldOnceFilled).toBeUndefined();
   });
+
+  test('a density of it without its depth is told at the depth: unsaid, the ceiling would bear less than lies on it', () => {
+    expect(told(exampleWith({ old: { density: '8 lb/ft3' } }))).toEqual([
+      'Depth of the old insulation (old.depth): found nothing, and a density of it; expected how deep it lies now, or none.',
+    ]);
+    expect(told(exampleWith({ old: { depth: 'none', density: '8 lb/ft3' } }))).toEqual([]);
+  });
 });

@@ -167,7 +167,13 @@ describe('an engineer’s written load settles a ceiling that nobody rated, and 
   });
 
   test('in the calculator as in the job', () => {
-    const entries = { board: 'other or not known', framing: '16 in', depth: '12 in', density: '1.5 lb/ft3' };
+    const entries = {
+      board: 'other or not known',
+      framing: '16 in',
+      depth: '12 in',
+      density: '1.5 lb/ft3',
+      old_depth: 'none',
+    };
     const verdict = (more: Record<string, string>) => {
       const { figures, remarks } = worked(ceiling, { ...entries, ...more });
       return [figures.verdict?.value, remarks.map(remarkText).join()];

@@ -11,6 +11,7 @@ import {
   type NewFill,
   ofEngineer,
   ofOldDensity,
+  oldOnCeiling,
 } from './load.ts';
 
 interface Given {
@@ -89,15 +90,12 @@ export const ceiling = calculation({
     density: ['1 lb/ft³', '1.25 lb/ft³', '1.5 lb/ft³', '1.75 lb/ft³', '2 lb/ft³'],
   },
   work: (values, rules) => {
-    const old = values.old_depth && {
-      depth: values.old_depth,
-      density: values.old_density ?? rules.range('thermal.batt.light-density').high,
-    };
+    const old = { depth: values.old_depth, density: values.old_density };
     const load = ceilingLoad(
       values.board,
       values.framing,
       newFill(values),
-      old,
+      oldOnCeiling(old, rules),
       rules,
       engineersLoad(values),
     );
@@ -130,7 +128,10 @@ export const ceiling = calculation({
       cautions: load.cautions,
       remarks: [
         ...ofEngineer(values, load.limit),
-        ...ofOldDensity({ depth: values.old_depth, density: values.old_density }, rules),
+        ...ofOldDensity(old, rules),
+        ...(values.old_depth
+          ? []
+          : ['No old insulation is counted: enter how deep it lies, if there is any.']),
       ],
     };
   },

@@ -12,6 +12,7 @@ import {
   times,
 } from '../../quantity/quantity.ts';
 import type { Rulebook } from '../../rulebook/rulebook.ts';
+import { EntriesClash } from '../declare/calculation.ts';
 import { type Remark, said } from '../declare/remark.ts';
 
 const verdicts = ['carries it', 'does not carry it', 'unrated'] as const;
@@ -98,17 +99,30 @@ export function ofEngineer(given: Engineers, limit: Quantity<'load'> | undefined
     : ['The published limit of this board is no more than the engineer’s load, and holds.'];
 }
 
+/** Old insulation as it is entered. */
+interface OldEntered {
+  readonly depth: Quantity<'length'> | undefined;
+  readonly density: Quantity<'density'> | undefined;
+}
+
+/**
+ * The old insulation that lies on a ceiling; of one that nobody weighed, the heavier end of the lightest published batts.
+ * @throws EntriesClash for a density without a depth: its weight would be left out unseen.
+ * @example oldOnCeiling({ depth: quantity(2, 'in'), density: quantity(1, 'lb/ft3') }, rules)?.density.amount // => 1
+ */
+export function oldOnCeiling({ depth, density }: OldEntered, rules: Rulebook) {
+  if (depth) return { depth, density: density ?? rules.range('thermal.batt.light-density').high };
+  if (!density) return undefined;
+  throw new EntriesClash({
+    field: 'old_depth',
+    label: 'Depth of the old insulation',
+    found: 'nothing, and a density of it',
+    expected: 'how deep it lies now, or none',
+  });
+}
+
 /** Why the old insulation weighs what it does, where there is some and nobody weighed it. */
-export function ofOldDensity(
-  {
-    depth,
-    density,
-  }: {
-    readonly depth: Quantity<'length'> | undefined;
-    readonly density: Quantity<'density'> | undefined;
-  },
-  rules: Rulebook,
-): Remark[] {
+export function ofOldDensity({ depth, density }: OldEntered, rules: Rulebook): Remark[] {
   if (!depth || depth.amount === 0 || density) return [];
   const { low, high } = rules.range('thermal.batt.light-density');
   return [
