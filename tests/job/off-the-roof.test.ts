@@ -21,6 +21,9 @@ describe('what is entered beyond the edge of the roof is told, not moved to the 
     ['a light beyond it', light('13 ft 11 in'), 'ceiling.lights.0.from_eave'],
     ['a light at the far end', light('4 ft', '66 ft'), undefined],
     ['a light beyond the far end', light('4 ft', '66 ft 1/8 in'), 'ceiling.lights.0.along'],
+    ['the first truss at the far end', { 'roof.first_truss': '66 ft' }, undefined],
+    ['the first truss beyond it', { 'roof.first_truss': '66 ft 1/8 in' }, 'roof.first_truss'],
+    ['the first seam beyond it', { 'roof.first_seam': '66 ft 1/8 in' }, 'roof.first_seam'],
   ])('%s', (_, changes, field) => {
     const [sentence, ...others] = told(exampleWith(changes));
     expect(others).toEqual([]);

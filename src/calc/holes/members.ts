@@ -14,24 +14,35 @@ export type AlongValues = Values<typeof alongFields>;
  */
 export const CLOSEST = quantity(2, 'in');
 
-/** Places every so far from the first, up to the end of the roof. One that floating noise puts past the end stands at the end. */
+/**
+ * Places every so far from the first, up to a length. One that floating noise puts past it stands at it. A first one off the roof is a slip:
+ * it would leave a roof of which nothing is known to be in the way.
+ */
 function everySoFar(
-  field: 'truss_spacing' | 'seam_spacing',
+  what: 'truss' | 'seam',
   spacing: Quantity<'length'> | undefined,
   first: Quantity<'length'> | undefined,
   length: number,
+  end = length,
 ): number[] {
   if (!spacing) return [];
   const step = inches(spacing);
   if (step < inches(CLOSEST) - TIE) {
     throw new EntriesClash({
-      field,
+      field: `${what}_spacing`,
       label: spacing.label || 'Spacing',
       found: format(spacing),
       expected: `${format(CLOSEST)} or more`,
     });
   }
   const start = first ? inches(first) : 0;
+  if (first && start > end + TIE)
+    throw new EntriesClash({
+      field: `first_${what}`,
+      label: first.label || 'First',
+      found: format(first),
+      expected: 'a place on the roof',
+    });
   const places: number[] = [];
   for (let count = 0; start + count * step <= length + TIE; count++)
     places.push(Math.min(length, start + count * step));
@@ -64,7 +75,7 @@ export type TrussValues = Pick<AlongValues, 'truss_spacing' | 'first_truss' | 't
 /**
  * Where the trusses stand, in inches from the starting end. Where the roof goes on beyond that length, it may
  * have them there too.
- * @throws EntriesClash for a spacing that no roof has, and for one that was measured off the roof or twice.
+ * @throws EntriesClash for a spacing that no roof has, for a first one off the roof, and for one that was measured off the roof or twice.
  * @example trussPlaces({ truss_spacing: quantity(24, 'in'), first_truss: quantity(12, 'in') }, quantity(6, 'ft')) // => [12, 36, 60]
  */
 export const trussPlaces = (
@@ -74,7 +85,7 @@ export const trussPlaces = (
 ): number[] =>
   trusses_measured?.length
     ? inOrder('trusses_measured', trusses_measured, end)
-    : everySoFar('truss_spacing', truss_spacing, first_truss, inches(length));
+    : everySoFar('truss', truss_spacing, first_truss, inches(length), end);
 
 /**
  * Is it known where the trusses stand?
@@ -100,7 +111,7 @@ export function spacingOf(values: Partial<TrussValues>): Quantity<'length'> | un
 
 /**
  * Where the seams run, in inches from the starting end. Without a first seam, one lies at the end.
- * @throws EntriesClash for a spacing that no roof has, and for one that was measured off the roof or twice.
+ * @throws EntriesClash for a spacing that no roof has, for a first one off the roof, and for one that was measured off the roof or twice.
  * @example seamPlaces({ seam_spacing: quantity(4, 'ft') }, quantity(9, 'ft')) // => [0, 48, 96]
  */
 export const seamPlaces = (
@@ -109,7 +120,7 @@ export const seamPlaces = (
 ): number[] =>
   seams_measured?.length
     ? inOrder('seams_measured', seams_measured, inches(length))
-    : everySoFar('seam_spacing', seam_spacing, first_seam, inches(length));
+    : everySoFar('seam', seam_spacing, first_seam, inches(length));
 
 /** What was measured one by one; where nothing was, the spacing and the first, as far as they are known. */
 const toldBy = (

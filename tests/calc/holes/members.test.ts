@@ -45,3 +45,31 @@ test('of the stretch of one opening a truss may stand beyond, since the roof goe
     'Place, truss 2 (trusses_measured.1.at): found 20 ft; expected a place of its own on the roof.',
   ]);
 });
+
+describe('a first one that stands off the roof is a slip, or a roof would be laid out with nothing in the way', () => {
+  test.each([
+    ['first_truss', [layout, compareWays], { truss_spacing: '24 in' }, 'First truss'],
+    ['first_seam', [layout, compareWays], { seam_spacing: '4 ft' }, 'First seam'],
+  ] as const)('%s', (field, calculations, spacing, label) => {
+    for (const each of calculations) {
+      expect(of(each, { ...spacing, [field]: '66 ft' })).toEqual([]);
+      // 66 ft are 2011.68 cm.
+      expect(of(each, { ...spacing, [field]: '2011.68 cm' })).toEqual([]);
+      expect(of(each, { ...spacing, [field]: '66 ft 1/8 in' })).toEqual([
+        `${label} (${field}): found 792.1 in; expected a place on the roof.`,
+      ]);
+    }
+  });
+
+  test('of the stretch of one opening it may stand beyond', () => {
+    const marks = {
+      ...hoseMarkings.example,
+      from: '0 in',
+      to: '10 ft',
+      along: '5 ft',
+      first_truss: '12 ft',
+      flues: [],
+    };
+    expect(complaints(hoseMarkings, marks)).toEqual([]);
+  });
+});
