@@ -87,7 +87,7 @@ const three = { figures: 3 } as const;
  * The mean of 1/R across the section, the closed form of ISO 6946:2017 annex E for each straight piece and a quadrature over a bow;
  * framing lies in parallel. Before, the air above the old insulation gets no R, as of a leaky space.
  * By hand: films of 0.61 and 0.17, and 10 in at R 3.
- * @throws EntriesClash if entries can't be true together, or no room is left for new fill.
+ * @throws EntriesClash if entries can't be true together, no room is left for new fill, or the nominal depth is nowhere reached.
  * @example roofHeat({ section: cavitySection({ shape: 'level', width: quantity(14, 'ft'), eave: quantity(10, 'in') }), board: 'other or not known', old: {}, perInch: { value: quantity(3, 'h ft2 F/(Btu in)'), low: quantity(3, 'h ft2 F/(Btu in)'), high: quantity(3, 'h ft2 F/(Btu in)') }, framing: 'the federal share of the ceiling' }, rules).after.cavityResistance.amount.toFixed(4) // => '30.7800'
  */
 export function roofHeat(given: RoofHeatGiven, rules: Rulebook): RoofHeat {
@@ -102,6 +102,15 @@ export function roofHeat(given: RoofHeatGiven, rules: Rulebook): RoofHeat {
       label: 'Depth of the old insulation',
       found: format(oldAfter.depth, { tape: 8 }),
       expected: `less than the cavity’s ${format(section.deepest, { tape: 8 })}: no room is left for new fill`,
+    });
+  }
+  const { nominalDepth } = given;
+  if (nominalDepth && compare(nominalDepth, section.deepest) > 0) {
+    throw new EntriesClash({
+      field: 'nominal_depth',
+      label: 'Nominal depth of the insulation',
+      found: format(nominalDepth, { tape: 8 }),
+      expected: `no more than the cavity’s ${format(section.deepest, { tape: 8 })}, or the insulation has its full R nowhere`,
     });
   }
   const depth = named(
@@ -139,7 +148,7 @@ export function roofHeat(given: RoofHeatGiven, rules: Rulebook): RoofHeat {
     },
     restricted: restrictedPart(
       section,
-      given.nominalDepth ?? section.deepest,
+      nominalDepth ?? section.deepest,
       uniform.total,
       oldAfter,
       perInch.value,

@@ -165,18 +165,26 @@ describe('the whole roof', () => {
   });
 
   test('a level roof at its nominal depth is restricted nowhere', () => {
-    const { figures } = answered({ ...slopes, shape: 'level', eave: '9 in' });
+    const { figures } = answered({ ...slopes, shape: 'level', eave: '9 in', ridge: '' });
     expect(Object.keys(figures).filter((name) => name.startsWith('restricted'))).toEqual([]);
   });
 
-  test('a roof that never reaches its nominal depth is restricted all over', () => {
+  test('a roof whose nominal depth is that of its ridge alone, in another unit, is restricted all over', () => {
     expect(
-      amountIn(figure({ ...slopes, nominal_depth: '20 in' }, 'restricted_share') as Quantity<'number'>, '1'),
-    ).toBe(1);
+      amountIn(
+        figure({ ...slopes, nominal_depth: '38.1 cm' }, 'restricted_share') as Quantity<'number'>,
+        '1',
+      ),
+    ).toBeCloseTo(1, 8);
   });
 });
 
 const clashes: readonly [title: string, entries: Entries, says: RegExp][] = [
+  [
+    'a nominal depth that the roof has nowhere: the table would leave its share of an R that is never there',
+    { ...slopes, nominal_depth: '15 1/8 in' },
+    /\(nominal_depth\): found 1 ft 3 1\/8 in; expected no more than the cavity’s 1 ft 3 in, or the insulation has its full R nowhere\.$/,
+  ],
   [
     'no R per inch and no density',
     { ...slopes, label_r_per_inch: '' },
