@@ -2,7 +2,7 @@ import type { RuleTypes } from '../generated/rule-types.ts';
 import type { Dimension } from '../quantity/dimension.ts';
 import { amountIn, type Quantity, quantity } from '../quantity/quantity.ts';
 import type { UnitName, UnitOf } from '../quantity/units.ts';
-import type { Caution, Column, RuleSource, RuleValue, SourceDocument } from './schema.ts';
+import type { Caution, Column, RuleSource, RuleValue, SourceDocument, TableValue } from './schema.ts';
 import { type Asked, findRow } from './table.ts';
 
 /** A rule as the loader hands it on: checked, its formula worked out, with its id and its place in the files. */
@@ -70,7 +70,7 @@ export type TableId = OfKind<'table'>;
 type DimensionOf<I extends RuleId> = RuleTypes[I] extends { dimension: infer D extends Dimension }
   ? D
   : never;
-type ColumnsOf<I extends TableId> = RuleTypes[I] extends { columns: infer C } ? C : never;
+export type ColumnsOf<I extends TableId> = RuleTypes[I] extends { columns: infer C } ? C : never;
 type KeysOf<I extends TableId> = RuleTypes[I] extends { keys: infer K extends string } ? K : never;
 type Cell<T> = T extends 'word' ? string : T extends Dimension ? Quantity<T> : never;
 
@@ -105,6 +105,8 @@ export interface Rulebook {
     : ColumnsOf<I>[C] extends { of: infer D extends Dimension; or: infer W }
       ? Found<D> | W | undefined
       : string | undefined;
+  /** A table as it is written, for what asks of all its rows. */
+  readonly table: (id: TableId) => TableValue;
 }
 
 /**
@@ -123,6 +125,10 @@ export function openRulebook(
   };
   const wrongKind = (id: string, found: string, expected: string): never => {
     throw new Error(`found rule "${id}" of kind ${found}, expected ${expected}`);
+  };
+  const tableOf = (id: string): TableValue => {
+    const { value } = get(id);
+    return value.kind === 'table' ? value : wrongKind(id, value.kind, 'a table');
   };
   return {
     version: data.version,
@@ -153,16 +159,17 @@ export function openRulebook(
       const { value } = get(id);
       return value.kind === 'one-of' ? value.choices : wrongKind(id, value.kind, 'a choice');
     },
+    table: tableOf,
     find: (id, keys, column) => {
-      const { value, symbol, title } = get(id);
-      if (value.kind !== 'table') return wrongKind(id, value.kind, 'a table');
+      const { symbol, title } = get(id);
+      const table = tableOf(id);
       const cell = findRow(
-        value,
-        askedOf(value.columns, keys as Readonly<Record<string, Quantity | string>>),
+        table,
+        askedOf(table.columns, keys as Readonly<Record<string, Quantity | string>>),
         String(column),
       );
       if (cell === undefined || typeof cell === 'string') return cell as never;
-      const unit = value.columns.find(({ name }) => name === column)?.unit ?? '1';
+      const unit = table.columns.find(({ name }) => name === column)?.unit ?? '1';
       const row = Object.entries(keys as Record<string, Quantity | string>)
         .map(([name, key]) => `${name} ${typeof key === 'string' ? key : `${key.amount} ${key.unit}`}`)
         .join(', ');
@@ -178,7 +185,8 @@ export function openRulebook(
 const boundOf = (kind: RuleValue['kind']): 'least' | 'most' | undefined =>
   kind === 'at-least' ? 'least' : kind === 'at-most' ? 'most' : undefined;
 
-function fromRule<D extends Dimension>(
+/** A number of a rule as a quantity that knows the rule. */
+export function fromRule<D extends Dimension>(
   rule: string,
   amount: number,
   unit: string,

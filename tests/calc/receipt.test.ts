@@ -12,7 +12,8 @@ import {
 import { checkPart } from '../../src/calc/receipt/part-checks.ts';
 import { askedBy, papers, receiptSheet } from '../../src/calc/receipt/sheet.ts';
 import { amountIn, type Quantity, quantity } from '../../src/quantity/quantity.ts';
-import { openRulebook } from '../../src/rulebook/rulebook.ts';
+import { changedRulebook } from '../../src/rulebook/changed.ts';
+import { openRulebook, type Rule } from '../../src/rulebook/rulebook.ts';
 import { theProject } from '../the-project.ts';
 
 const { data } = theProject();
@@ -312,6 +313,34 @@ describe('the bags against the label', () => {
       expect(found.remarks.length > 0).toBe(remarked);
     },
   );
+});
+
+describe('an R that no fill of the rulebook reaches is remarked on', () => {
+  const beyond = (r_value: string, book: typeof rules): boolean =>
+    checkPart(typed({ r_value }), 0, book).remarks.some((each) => each.includes('make more an inch'));
+  /** Over 10 1/4 in. The most of glass fibre is 4.12 an inch, and our estimate may be off by 10 %: 10.25 x 4.12 x 1.1 = 46.4. */
+  test.each([
+    ['46', false],
+    ['47', true],
+  ])('R %s over 10 1/4 in: %s', (r, remarked) => {
+    expect(beyond(`${r} h ft2 F/Btu`, rules)).toBe(remarked);
+  });
+
+  /** The row of 5 an inch is the only one of its density, and no tenth of a pound: 10.25 x 5 x 1.1 = 56.4. */
+  test.each([
+    ['56', false],
+    ['57', true],
+  ])('a row for 1.85 lb/ft3 alone counts as any other: R %s, %s', (r, remarked) => {
+    const { value } = data.rules['thermal.loose-fill.conductance'] as Rule;
+    if (value.kind !== 'table') throw new Error('the densities are no table');
+    const rows: (typeof value)['rows'] = [
+      ['glass fibre', 'attic', [0.4, 0.5], 2.7],
+      ['glass fibre', 'closed cavity', [1.85, 1.85], [4, 5]],
+      ['cellulose', 'closed cavity', [3.5, 3.5], [6, 7]],
+    ];
+    const book = changedRulebook(data, { 'thermal.loose-fill.conductance': { ...value, rows } });
+    expect(beyond(`${r} h ft2 F/Btu`, openRulebook(book))).toBe(remarked);
+  });
 });
 
 describe('what the sheet says', () => {

@@ -8,9 +8,9 @@ import {
   over,
   plus,
   type Quantity,
-  quantity,
   times,
 } from '../../quantity/quantity.ts';
+import { everyRow } from '../../rulebook/every-row.ts';
 import type { Rulebook } from '../../rulebook/rulebook.ts';
 import { EntriesClash } from '../declare/calculation.ts';
 import type { PartValues } from './fields.ts';
@@ -78,14 +78,9 @@ function beyondAnyFill(
 
 /** The highest R per inch of the published table, whatever the density. */
 function mostPerInch(material: string, rules: Rulebook): Quantity<'resistance per length'> {
-  // The table is asked at every tenth of a pound, so that each of its rows answers.
-  const found = Array.from({ length: 100 }, (_, tenth) =>
-    rules.find(
-      'thermal.loose-fill.conductance',
-      { material, density: quantity((tenth + 1) / 10, 'lb/ft3') },
-      'r-per-inch',
-    ),
-  ).flatMap((row) => (row ? [row.high] : []));
+  const found = everyRow(rules, 'thermal.loose-fill.conductance', [material], 'r-per-inch').map(
+    ({ high }) => high,
+  );
   const [first, ...rest] = found;
   if (!first) throw new Error(`found no R per inch of ${material}, expected a row of the table`);
   return rest.reduce((most, each) => (compare(each, most) > 0 ? each : most), first);
