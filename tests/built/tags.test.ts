@@ -1,4 +1,4 @@
-import { parse } from 'parse5';
+import { type DefaultTreeAdapterTypes, parse } from 'parse5';
 import { describe, expect, test } from 'vitest';
 import { placeOfAttribute, tagsIn } from '../../src/built/tags.ts';
 
@@ -56,7 +56,7 @@ const page = `<!DOCTYPE html>
 
 test('a page has the tags that the whole parser of the same library finds in it', () => {
   const found: string[] = [];
-  const walk = (node: ReturnType<typeof parse> | ReturnType<typeof parse>['childNodes'][number]): void => {
+  const walk = (node: DefaultTreeAdapterTypes.Node): void => {
     if ('sourceCodeLocation' in node && 'tagName' in node && node.sourceCodeLocation)
       found.push(node.tagName);
     if ('content' in node) walk(node.content);
