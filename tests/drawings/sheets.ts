@@ -36,12 +36,13 @@ export const sheetsOf = (plan: WorkedJob, rules: Rulebook): Element[] =>
 export const jobs: readonly [what: string, entries: JobEntries][] = [
   ['the example job', exampleEntries],
   ['two slopes, nothing on the ceiling', exampleWith({ 'cavity.shape': 'two-slope', old: undefined })],
-  ['a level cavity', exampleWith({ 'cavity.shape': 'level' })],
+  ['a level cavity', exampleWith({ 'cavity.shape': 'level', 'cavity.ridge': undefined })],
   ['one slope', exampleWith({ 'cavity.shape': 'one-slope' })],
   [
     'a cavity measured at five places, deepest off the middle',
     exampleWith({
       'cavity.shape': 'measured',
+      'cavity.ridge': undefined,
       'cavity.points': [
         { from_eave: '0 in', depth: '3 in' },
         { from_eave: '30 in', depth: '8 in' },

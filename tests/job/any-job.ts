@@ -113,7 +113,13 @@ const jobOf = (sizes: Sizes): fc.Arbitrary<JobEntries> => {
       return {
         name: 'A job',
         home: { built: job.built, sections: job.sections, length: job.length },
-        cavity: { shape, width: job.width, eave, ridge, points },
+        cavity: {
+          shape,
+          width: job.width,
+          eave,
+          points,
+          ...(shape === 'level' || shape === 'measured' ? {} : { ridge }),
+        },
         roof: job.roof,
         ceiling: { board: job.board, framing: job.framing },
         old: { depth: job.old, density: job.oldDensity },

@@ -43,6 +43,7 @@ describe('what is entered beyond the edge of the roof is told, not moved to the 
   test('a measured roof that is level is as long on either side as it is wide', () => {
     const level = {
       'cavity.shape': 'measured',
+      'cavity.ridge': undefined,
       'cavity.points': [
         { from_eave: '0 in', depth: '10 in' },
         { from_eave: '13 ft 10 in', depth: '10 in' },

@@ -54,10 +54,22 @@ function tooShallow(shape: SectionValues['shape'], found: string): never {
   return clash(field, sectionFields[field].label, found, 'room for new fill');
 }
 
+/** A level or a measured cavity asks for no ridge; one that is deeper than it says that the wrong shape was chosen, or the deepest place left out. */
+function refuseDeeperRidge({ shape, ridge }: SectionValues, most: Quantity<'length'>): void {
+  if ((shape !== 'level' && shape !== 'measured') || !ridge || compare(ridge, most) <= 0) return;
+  clash(
+    'ridge',
+    sectionFields.ridge.label,
+    `${format(ridge)} in a ${shape} cavity of ${format(most)}`,
+    'no more than that, or nothing',
+  );
+}
+
 /**
  * How deep is the cavity across the home, and how large is its section?
  * By hand: 14 ft × (3 in + 15 in)/2, which is 14 ft × 0.75 ft.
- * @throws EntriesClash if a depth is missing, all are 0, the eave is deeper than the ridge, a bow is more than a half circle, or measured points leave a part of the width out.
+ * @throws EntriesClash if a depth is missing, all are 0, the eave is deeper than the ridge, a bow is more than a half circle, measured points leave a part of the width out,
+ * or a level or measured cavity has a ridge deeper than itself.
  * @example cavitySection({ shape: 'two-slope', width: quantity(14, 'ft'), eave: quantity(3, 'in'), ridge: quantity(15, 'in') }).area.amount.toFixed(6) // => '10.500000'
  */
 export function cavitySection(values: SectionValues): Section {
@@ -66,6 +78,7 @@ export function cavitySection(values: SectionValues): Section {
   const { profile, told } = area;
   const most = deepest(profile);
   if (most.depth === 0) tooShallow(shape, 'no depth anywhere');
+  refuseDeeperRidge(values, quantity(most.depth, 'in'));
   return {
     profile,
     shape,
@@ -245,7 +258,6 @@ function framingArea(
 ): Quantity<'area'> {
   if (!trussSpacing) return byMethod('no truss spacing given, no framing taken off', [], 0, 'ft2');
   const chord = rules.value('framing.truss.chord-depth');
-  const member = rules.value('framing.truss.member-width');
   const old = oldDepth ? inches(oldDepth) : 0;
   const chords = named(
     inUnit(
@@ -260,5 +272,23 @@ function framingArea(
     'c',
     'Cross-section that chords take where one stands',
   );
-  return times(chords, over(member, trussSpacing));
+  return times(chords, shareOfMembers(trussSpacing, rules));
+}
+
+/**
+ * Which share of the length do truss members take that stand so far apart?
+ * By hand: 1.5 in of every 15 in.
+ * @throws EntriesClash for a spacing in which no member has room.
+ * @example shareOfMembers(quantity(15, 'in'), rules).amount.toFixed(6) // => '0.100000'
+ */
+export function shareOfMembers(spacing: Quantity<'length'>, rules: Rulebook): Quantity<'number'> {
+  const member = rules.value('framing.truss.member-width');
+  if (compare(spacing, member) < 0)
+    clash(
+      spacing.origin.from === 'method' ? 'trusses_measured' : 'truss_spacing',
+      'Truss spacing',
+      format(spacing),
+      `no less than the width of a truss member, ${format(member)}`,
+    );
+  return over(member, spacing);
 }

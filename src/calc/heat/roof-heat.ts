@@ -5,13 +5,12 @@ import {
   compare,
   inches,
   named,
-  over,
   plus,
   type Quantity,
   times,
 } from '../../quantity/quantity.ts';
 import type { Rulebook } from '../../rulebook/rulebook.ts';
-import type { Section } from '../cavity/section.ts';
+import { type Section, shareOfMembers } from '../cavity/section.ts';
 import { EntriesClash } from '../declare/calculation.ts';
 import { printed, type Remark, said } from '../declare/remark.ts';
 import { inParallel, resistanceOf } from '../layers/layers.ts';
@@ -174,14 +173,14 @@ interface Roof {
 
 function framingShare({ framing, trussSpacing }: RoofHeatGiven, rules: Rulebook): Quantity<'number'> {
   if (framing === 'the federal share of the ceiling') return rules.value('framing.share.ceiling');
-  const member = rules.value('framing.truss.member-width');
-  const refuse = (found: string, expected: string): never => {
-    throw new EntriesClash({ field: 'truss_spacing', label: 'Truss spacing', found, expected });
-  };
-  const spacing = trussSpacing ?? refuse('nothing', 'a spacing, since the framing is taken from the trusses');
-  if (compare(spacing, member) < 0)
-    refuse(format(spacing), `no less than the width of a truss member, ${format(member)}`);
-  return named(over(member, spacing), 'f', 'Share of the framing');
+  if (!trussSpacing)
+    throw new EntriesClash({
+      field: 'truss_spacing',
+      label: 'Truss spacing',
+      found: 'nothing',
+      expected: 'a spacing, since the framing is taken from the trusses',
+    });
+  return named(shareOfMembers(trussSpacing, rules), 'f', 'Share of the framing');
 }
 
 /** From the ceiling up: old insulation, then new fill to the roof; with no new fill, nothing above the old. */

@@ -10,7 +10,7 @@ import {
 } from '../../quantity/quantity.ts';
 import type { Rulebook } from '../../rulebook/rulebook.ts';
 import { areaBelow, type Profile } from '../cavity/profile.ts';
-import { chordsInFill, type Section } from '../cavity/section.ts';
+import { chordsInFill, type Section, shareOfMembers } from '../cavity/section.ts';
 import { type Ring, ringTold } from './flue-ring.ts';
 
 /** What takes room from new fill, all across: old insulation, and the chords of the trusses averaged along the home. */
@@ -66,7 +66,8 @@ export function freeStrip(
     const member = rules.value('framing.truss.member-width');
     const reach = old + chordsInFill(inches(chord), old);
     framing =
-      ((areaBelow(strip, reach) - areaBelow(strip, old)) * inches(member)) / inches(taken.trussSpacing);
+      (areaBelow(strip, reach) - areaBelow(strip, old)) *
+      amountIn(shareOfMembers(taken.trussSpacing, rules), '1');
     operands.push(chord, member, taken.trussSpacing);
   }
   return named(

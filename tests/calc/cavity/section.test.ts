@@ -36,7 +36,14 @@ const worked: readonly [
 ][] = [
   ['two slopes: 168 · (3 + 15)/2 in2', { ...bow, shape: 'two-slope' }, 'area', 'ft2', (168 * 9) / 144],
   ['one slope: 168 · (3 + 15)/2 in2', { ...bow, shape: 'one-slope' }, 'area', 'ft2', (168 * 9) / 144],
-  ['level: 168 · 3 in2', { ...bow, shape: 'level' }, 'area', 'ft2', (168 * 3) / 144],
+  ['level: 168 · 3 in2', { ...bow, shape: 'level', ridge: '' }, 'area', 'ft2', (168 * 3) / 144],
+  [
+    'level, with a ridge of the same depth',
+    { ...bow, shape: 'level', ridge: '7.62 cm' },
+    'area',
+    'ft2',
+    (168 * 3) / 144,
+  ],
   ['its mean depth is its area over its width', { ...bow, shape: 'two-slope' }, 'mean_depth', 'in', 9],
   ['half way up one slope: 3 + 12/2', { ...bow, shape: 'one-slope', at: '7 ft' }, 'depth_at', 'in', 9],
   [
@@ -172,6 +179,21 @@ const clashes: readonly [title: string, entries: Entries, says: RegExp][] = [
     /^Depth of the old insulation \(old_depth\): found 15 in; expected less than the cavity holds/,
   ],
   [
+    'a level cavity with a deeper ridge: by its eave alone the ceiling would be told lighter than it is',
+    { ...bow, shape: 'level' },
+    /^Depth at the ridge \(ridge\): found 15 in in a level cavity of 3 in; expected no more than that, or nothing\.$/,
+  ],
+  [
+    'measured depths that leave a deeper ridge out',
+    { ...points(['0 in', '3 in'], ['14 ft', '4 in']), ridge: '4 1/8 in' },
+    /^Depth at the ridge \(ridge\): found 4\.125 in in a measured cavity of 4 in; expected no more than that, or nothing\.$/,
+  ],
+  [
+    'trusses closer than they are wide',
+    { ...bow, truss_spacing: '1 3/8 in' },
+    /^Truss spacing \(truss_spacing\): found 1\.375 in; expected no less than the width of a truss member, 1 1\/2 in\.$/,
+  ],
+  [
     'spaces kept open that leave nothing',
     { ...bow, length: '1 ft', kept_open: [{ across: '6 ft', at: '7 ft' }] },
     /^Spaces kept open \(kept_open\): found 35\.\d+ ft³ of them in a cavity of 12\.87 ft³; expected less than the cavity holds\.$/,
@@ -208,6 +230,9 @@ const cavities = fc.record({
   length: fc.integer({ min: 8 * 12, max: 8 * 2400 }),
 });
 
+/** A level cavity has none. */
+const ridgeOf = (shape: string, ridge: string): Entries => (shape === 'level' ? {} : { ridge });
+
 describe('whatever the cavity', () => {
   test('the same job in inches, feet, metres and centimetres has the same volume, to a part in 10^9', () => {
     fc.assert(
@@ -218,7 +243,7 @@ describe('whatever the cavity', () => {
               shape,
               width: write(width),
               eave: write(eave),
-              ridge: write(eave + rise),
+              ...ridgeOf(shape, write(eave + rise)),
               length: write(length),
             },
             'volume',
@@ -238,7 +263,7 @@ describe('whatever the cavity', () => {
           shape,
           width: `${width / 8} in`,
           eave: `${eave / 8} in`,
-          ridge: `${(eave + rise) / 8} in`,
+          ...ridgeOf(shape, `${(eave + rise) / 8} in`),
         };
         return told({ ...entries, old_depth: write(deep) }).length === 1;
       }),
@@ -255,7 +280,7 @@ describe('whatever the cavity', () => {
               shape,
               width: `${width / 8} in`,
               eave: `${eave / 8} in`,
-              ridge: `${(eave + rise) / 8} in`,
+              ...ridgeOf(shape, `${(eave + rise) / 8} in`),
               length: `${eighths / 8} in`,
               truss_spacing: '24 in',
             },

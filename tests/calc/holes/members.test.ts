@@ -17,7 +17,7 @@ describe.each([
     ['at both ends of the roof', ['0 in', '12 ft', '66 ft'], []],
     ['at the end, in another unit', ['0 in', '2011.68 cm'], []],
     ['in any order', ['12 ft', '0 in'], []],
-    ['nearly at one place', ['12 ft', '12 ft 1/16 in'], []],
+    ['nearly at one place', ['12 ft', '12 ft 1/16 in', '66 ft'], []],
     [
       'off the roof',
       ['0 in', '190 ft', '12 ft'],
