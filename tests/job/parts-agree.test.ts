@@ -31,6 +31,26 @@ const level = {
 };
 
 describe('what two sheets say of one thing is the same', () => {
+  test('a chimney at the marriage line takes off the plan what it takes off its lanes: the half that stands in its section', () => {
+    // By hand: 24 in and 2 in on both sides are 28 in, half of π/4 · 28² · 10 in3, where the cavity is 10 in deep and empty.
+    const half = ((Math.PI / 4) * 28 * 28 * 10) / 2 / 1728;
+    const chimney = {
+      what: 'other hot flue',
+      kind: 'masonry chimney',
+      along: '20 ft',
+      side: 'back',
+      from_peak: '0 in',
+      across: '24 in',
+    };
+    const without = { ...level, 'old.depth': 'none', 'hose.spread': '2 ft' };
+    const withIt = { ...without, 'roof.obstacles': [chimney], 'survey.flues': 'all shielded' };
+    const lanes = (entries: JobEntries) =>
+      answersOf(entries, 'gable-lanes').reduce((sum, each) => sum + amount(each, 'volume', 'ft3'), 0);
+    const [bare, stood] = [exampleWith(without), exampleWith(withIt)];
+    expect(amountIn(planOf(bare).volume, 'ft3') - amountIn(planOf(stood).volume, 'ft3')).toBeCloseTo(half, 8);
+    expect(lanes(stood)).toBeCloseTo(amountIn(planOf(stood).volume, 'ft3'), 8);
+  });
+
   test('the hose, drawn back at the speed told for as long as the opening takes, has come all its pushes', () => {
     const entries = exampleWith({});
     const [rate] = answersOf(entries, 'blowing-rate');

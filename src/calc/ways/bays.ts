@@ -14,6 +14,7 @@ import type { QuantityRange, Rulebook } from '../../rulebook/rulebook.ts';
 import { ridgeAcross } from '../cavity/opening.ts';
 import { placeOfHeight } from '../cavity/profile.ts';
 import type { Section } from '../cavity/section.ts';
+import { openBetween } from '../cavity/volume.ts';
 import { EntriesClash } from '../declare/calculation.ts';
 import { bagsFor } from '../fill/bags.ts';
 import { TIE } from '../holes/marks.ts';
@@ -21,7 +22,7 @@ import type { LiftedEdges } from './bay-fields.ts';
 import { keptOff, type Ring, ringTold, runsInto } from './flue-ring.ts';
 import { reachOf } from './reach.ts';
 import { type Stretch, stretches } from './stretches.ts';
-import { fits, freeStrip, less, ofRoom, openInStrip, part, roomForHose, type Taken } from './strip.ts';
+import { fits, freeStrip, less, ofRoom, part, roomForHose, type Taken } from './strip.ts';
 
 /** A cavity that is filled bay by bay between its trusses, under the lifted edge of the roof. */
 export interface BayProblem extends Taken {
@@ -335,7 +336,7 @@ function volumesOn(
     const strip = freeStrip(section, from, to, problem, rules);
     const open = rings.map((ring) => ({
       ring,
-      volume: openInStrip(section, ring, inches(from), inches(to), problem),
+      volume: openBetween(section, ring, inches(from), inches(to), problem.oldDepth),
     }));
     return less(times(strip, pitch), open, symbol, label);
   };

@@ -13,13 +13,14 @@ import {
 } from '../../quantity/quantity.ts';
 import type { QuantityRange, Rulebook } from '../../rulebook/rulebook.ts';
 import type { Section } from '../cavity/section.ts';
+import { openBetween } from '../cavity/volume.ts';
 import { EntriesClash } from '../declare/calculation.ts';
 import { bagsFor } from '../fill/bags.ts';
 import { TIE } from '../holes/marks.ts';
 import { keptOff, type Ring, ringTold, runsInto } from './flue-ring.ts';
 import type { GableEnds } from './lane-fields.ts';
 import { reachOf } from './reach.ts';
-import { fits, freeStrip, less, openInStrip, roomForHose, type Taken } from './strip.ts';
+import { fits, freeStrip, less, roomForHose, type Taken } from './strip.ts';
 
 /** A cavity that is filled along its length, from one gable end or from both. */
 export interface LaneProblem extends Taken {
@@ -217,7 +218,7 @@ function lane(place: number, problem: Worked, rules: Rulebook): Lane {
   const area = freeStrip(section, from, to, problem, rules);
   const open = rings.map((ring) => ({
     ring,
-    volume: openInStrip(section, ring, inches(from), inches(to), problem),
+    volume: openBetween(section, ring, inches(from), inches(to), problem.oldDepth),
   }));
   const [startEnd, farEnd] = [inches(sure.start), inches(length) - inches(sure.far)];
   const openLeft = open.filter(

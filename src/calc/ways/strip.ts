@@ -85,24 +85,6 @@ export function freeStrip(
   );
 }
 
-/** Area of a circle of radius 1 on the left of a line at t from its middle. @example leftOf(0) === Math.PI / 2 // => true */
-export function leftOf(t: number): number {
-  if (t <= -1) return 0;
-  if (t >= 1) return Math.PI;
-  return Math.PI / 2 + Math.asin(t) + t * Math.sqrt(1 - t * t);
-}
-
-/**
- * What of a ring's open column stands in a strip, above the old insulation, in cubic inches; its height is that at its middle.
- * By hand: half of π/4 × 20² × 12.
- * @example openInStrip(cavitySection({ shape: 'level', width: quantity(10, 'ft'), eave: quantity(12, 'in') }), { across: quantity(20, 'in'), at: quantity(60, 'in') }, 60, 120, {}).toFixed(2) // => '1884.96'
- */
-export function openInStrip(section: Section, ring: Ring, from: number, to: number, taken: Taken): number {
-  const [radius, at] = [inches(ring.across) / 2, inches(ring.at)];
-  const height = Math.max(0, section.profile.depthAt(at) - oldInches(taken));
-  return (leftOf((to - at) / radius) - leftOf((from - at) / radius)) * radius * radius * height;
-}
-
 /**
  * How much room does a hose have above the old insulation at a place across? Where it runs across the trusses it has to pass
  * between their chords.

@@ -4,7 +4,6 @@ import { cavitySection } from '../../../src/calc/cavity/section.ts';
 import { type Ring, runsInto } from '../../../src/calc/ways/flue-ring.ts';
 import { gableLanes } from '../../../src/calc/ways/lanes.ts';
 import { lanes } from '../../../src/calc/ways/lanes-declaration.ts';
-import { leftOf } from '../../../src/calc/ways/strip.ts';
 import { amountIn, quantity } from '../../../src/quantity/quantity.ts';
 import { integralOver } from '../quadrature.ts';
 import { complaints, type Entries, figure, rules, within, worked } from '../told.ts';
@@ -271,19 +270,6 @@ describe('a flue in the cavity', () => {
         return within(1e-9, taken, (Math.PI / 4) * across * across * heightAt(bare.roof, at));
       }),
     );
-  });
-
-  test('a part of a circle to the left of a line, by Simpson’s rule and by school', () => {
-    for (const t of [-1, -0.999, -0.8, -0.3, 0, 0.5, 0.99, 1])
-      expect(leftOf(t)).toBeCloseTo(
-        integralOver((x) => 2 * Math.sqrt(Math.max(0, 1 - x * x)), [-1, t]),
-        11,
-      );
-    // Half of it; a third of the turn less its triangle lies beyond a line at a half; none and all beyond the ends.
-    expect(leftOf(0)).toBeCloseTo(Math.PI / 2, 14);
-    expect(leftOf(-0.5)).toBeCloseTo(Math.PI / 3 - Math.sqrt(3) / 4, 14);
-    expect(leftOf(0.5)).toBeCloseTo((2 * Math.PI) / 3 + Math.sqrt(3) / 4, 14);
-    expect([leftOf(-2), leftOf(2)]).toEqual([0, Math.PI]);
   });
 
   /** A circle of radius 5 met 3 aside is 4 before and 4 behind its middle: 3-4-5. */
