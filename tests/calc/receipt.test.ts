@@ -119,6 +119,15 @@ describe('what is missing is listed', () => {
     );
   });
 
+  // By hand: 38 bags of 30 lb on 924 ft2 are 1.2338 lb/ft2, 39 are 1.2662; the label asks for 1.25.
+  test('a sheet on which nothing is missing is not ready where the bags weigh less than the label asks for at its R', () => {
+    const verdict = (more: object) =>
+      answered({ ...whole, parts: [{ ...part, ...more }] }).figures.verdict?.value;
+    expect(verdict({ bags: '38 bags' })).toBe('not to be signed for that R');
+    expect(verdict({ bags: '38 bags', maker: '' })).toBe('not complete');
+    expect(verdict({ bags: '38 bags', label_weight: '1.23 lb/ft2' })).toBe('ready to sign');
+  });
+
   test('who writes it by hand is told the unit', () => {
     const rows =
       sheet({ ...whole, parts: [{ part: 'roof cavity', insulation: 'glass fibre' }] }).parts[0]?.rows ?? [];

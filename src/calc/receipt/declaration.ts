@@ -69,13 +69,19 @@ export const receipt = calculation({
   },
 });
 
+/** A sheet on which nothing is missing tells of an R all the same, which is not there where the bags weigh too little. */
+function verdictOf(missing: readonly string[], checked: readonly PartChecked[]): string {
+  if (missing.length > 0) return 'not complete';
+  return checked.some(({ underWeight }) => underWeight) ? 'not to be signed for that R' : 'ready to sign';
+}
+
 function figuresOf(
   { missing }: ReceiptSheet,
   { parts }: ReceiptValues,
   checked: readonly PartChecked[],
 ): Record<string, Figure> {
   const figures: Record<string, Figure> = {
-    verdict: { label: 'The sheet is', value: missing.length === 0 ? 'ready to sign' : 'not complete' },
+    verdict: { label: 'The sheet is', value: verdictOf(missing, checked) },
     missing: { label: 'Items missing', value: number(missing.length) },
   };
   for (const [place, { weight, underWeight, density }] of checked.entries()) {

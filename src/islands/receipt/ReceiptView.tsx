@@ -17,8 +17,8 @@ export function receiptInALine(plan: WorkedJob): string {
   const [outcome] = workPart(receiptPart, plan, rules);
   if (outcome?.state === 'wrong') return unansweredInALine(outcome);
   const { missing } = receiptSheet(receiptValues(plan, rules), rules);
-  return missing.length === 0
-    ? 'The receipt is ready to sign'
+  return missing.length === 0 && outcome?.state === 'answered'
+    ? `The receipt is ${String(outcome.answer.figures.verdict?.value)}`
     : `The receipt lacks ${missing.length} entries`;
 }
 
