@@ -137,8 +137,8 @@ function moreWhole(a: Bay, b: Bay): Bay {
 }
 
 /** Does the tube get there on the worse side? */
-const wordOf = ({ sides, reach }: Bays): string =>
-  sides.some(({ tubeFits }) => !tubeFits)
+const wordOf = ({ bays: all, sides, reach }: Bays): string =>
+  sides.some(({ tubeFits }) => !tubeFits) || all.every(({ wideEnough }) => !wideEnough)
     ? 'does not fit'
     : ((['beyond reach', 'may not reach', 'reaches'] as const).find((word) =>
         sides.some(({ tube }) => reachWord(tube, reach) === word),

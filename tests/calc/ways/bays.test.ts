@@ -288,6 +288,9 @@ describe('whether a tube reaches', () => {
     expect(word({ tube: '10 1/8 in' })).toBe('does not fit');
     expect(word({ tube: '10 in' })).toBe('reaches');
     expect(word({ width: '30 ft' })).toBe('may not reach');
+    // Trusses of 1 1/2 in every 3 in leave 1 1/2 in; those every 4 in leave 2 1/2.
+    expect(word({ tube: '2 in', truss_spacing: '3 in' })).toBe('does not fit');
+    expect(word({ tube: '2 in', truss_spacing: '4 in' })).toBe('reaches');
   });
 
   test('a bay narrower than the tube is not filled through it, and is told', () => {
