@@ -149,6 +149,16 @@ describe('the time left at a level', () => {
       'too quiet to count',
     );
   });
+
+  test('is none above the last row of the table, 115 dBA, and the stop of that row is tripped once, whatever the day had', () => {
+    const stops = (level: string, ...periods: Entries[]) =>
+      worked(noise, { periods, next_level: level }).cautions.filter(
+        (id) => id === 'caution.noise.above-table',
+      );
+    expect(stops('115 dBA')).toHaveLength(0);
+    expect(stops('115.1 dBA')).toHaveLength(1);
+    expect(stops('116 dBA', { level: '116 dBA', time: '1 min' })).toHaveLength(1);
+  });
 });
 
 const one = { level: '95 dBA', time: '2 h' };

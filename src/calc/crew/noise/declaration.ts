@@ -3,7 +3,7 @@ import { compare, inUnit, quantity, total } from '../../../quantity/quantity.ts'
 import { calculation, EntriesClash, type Figure } from '../../declare/calculation.ts';
 import { listField, optional, quantityField } from '../../declare/field.ts';
 import { said } from '../../declare/remark.ts';
-import { type JudgedPeriod, noiseDose, timeLeft } from './dose.ts';
+import { allowedTime, type JudgedPeriod, noiseDose, timeLeft } from './dose.ts';
 
 const levelField = (symbol: string, label: string, hint: string, example: string) =>
   quantityField({
@@ -73,6 +73,7 @@ export const noise = calculation({
     if (compare(all, day) > 0)
       return refuse(`${format(inUnit(all, 'h'))} in all`, 'no more than the hours of one day');
     const { dose, verdict, periods: judged, cautions } = noiseDose(periods, rules);
+    const nextTooLoud = next_level !== undefined && allowedTime(next_level, rules) === 'none';
     const figures: Record<string, Figure> = { verdict: { label: 'The day’s noise is', value: verdict } };
     if (dose) figures.dose = { label: 'Dose, of 1 that a day allows', value: dose, format: share };
     if (next_level)
@@ -103,7 +104,7 @@ export const noise = calculation({
           format: { part: share },
         },
       },
-      cautions,
+      cautions: [...new Set(nextTooLoud ? (['caution.noise.above-table', ...cautions] as const) : cautions)],
       remarks: judged.flatMap(({ level, allowed }, at) =>
         allowed === 'none'
           ? [
