@@ -62,6 +62,14 @@ test('a density above what the ceiling carries stops the opening, even where the
   expect(openingSoFar(plan, quantity(7.25, 'bag'), 'full', rules).cautions).toEqual([
     'caution.ceiling.overloaded',
   ]);
+  // By hand: 5 of 7 bags are more than a tenth short, and 5 x 30 / 140 is 1.07 lb/ft3: no more fill on a ceiling that carries 1.
+  const weak = { ...plan, highestDensity: quantity(1, 'lb/ft3') };
+  expect(openingSoFar(weak, quantity(5, 'bag'), 'full', rules)).toMatchObject({
+    verdict: 'full, light',
+    cautions: ['caution.ceiling.overloaded'],
+  });
+  // 4.5 x 30 / 140 = 0.964.
+  expect(openingSoFar(weak, quantity(4.5, 'bag'), 'full', rules).cautions).toEqual(['caution.log.light']);
 });
 
 describe('a small opening is counted no nearer than a quarter of a bag', () => {

@@ -112,6 +112,7 @@ export function openingSoFar(
   const most = larger(times(planned, plus(number(1), near)), plus(planned, HALF_A_QUARTER));
   const least = smaller(times(planned, minus(number(1), near)), minus(planned, HALF_A_QUARTER));
   const verdict = verdictOf(bags, least, most, state);
+  const overloaded = highestDensity !== undefined && compare(reached, highestDensity) > 0;
   return {
     verdict,
     bags,
@@ -119,12 +120,10 @@ export function openingSoFar(
     weight,
     density: reached,
     left: named(excess(planned, bags), 'n left', 'Bags the plan still asks for'),
-    cautions: [
-      ...(highestDensity && compare(reached, highestDensity) > 0
-        ? (['caution.ceiling.overloaded'] as const)
-        : []),
-      ...cautionsOf[verdict],
-    ],
+    cautions: overloaded
+      ? // Of a ceiling that carries too much already, none is told where more fill may be wanting.
+        ['caution.ceiling.overloaded', ...cautionsOf[verdict].filter((id) => id !== 'caution.log.light')]
+      : cautionsOf[verdict],
   };
 }
 
