@@ -6,6 +6,7 @@ import { remarkText } from '../../src/calc/declare/remark.ts';
 import { fuelCost, presentWorth, savings } from '../../src/calc/savings/declaration.ts';
 import { fuels } from '../../src/calc/savings/fuel.ts';
 import { singlePresentWorth, uniformPresentWorth } from '../../src/calc/savings/worth.ts';
+import { format } from '../../src/quantity/format.ts';
 import { amountIn, type Quantity } from '../../src/quantity/quantity.ts';
 import type { UnitOf } from '../../src/quantity/units.ts';
 import { openRulebook } from '../../src/rulebook/rulebook.ts';
@@ -103,6 +104,19 @@ describe('the saving', () => {
     expect(figure(savings, home, 'saving', '$/year')).toBeCloseTo(90, 9);
     expect(figure(savings, home, 'payback', 'year')).toBeCloseTo(1000 / 90, 9);
     expect(figure(savings, home, 'present_worth', '$')).toBeCloseTo(90 * yearByYear(0.03, 0, 20), 8);
+  });
+
+  test('what falls short of the cost test by a little is not printed as no less than it', () => {
+    // $90 a year for 10 years, nothing discounted, over $900.30 is 0.99967.
+    const { figures } = answered(savings, {
+      ...home,
+      life: '10 years',
+      discount_rate: '0 %',
+      cost: '900.30 $',
+    });
+    const { value, format: how } = figures.ratio as Figure;
+    expect(figures.cost_test?.value).toBe('does not pass');
+    expect(format(value as Quantity, how)).toBe('0.999');
   });
 
   test('gas by the cubic foot, a quarter more fuel than heat: 7,500,000 / 1039 ft3', () => {

@@ -9,6 +9,8 @@ import { presentWorthFactor, singlePresentWorthFactor } from './worth.ts';
 import { assumed, worthFields, worthOf } from './worth-fields.ts';
 
 const three = { figures: 3 } as const;
+/** What falls short of the test is never told as no less than it. */
+const least = { figures: 3, round: 'down' } as const;
 
 /** Wherever a saving shows, the federal statement on savings shows with it. */
 const withSavings: readonly CautionId[] = ['caution.savings.vary', 'caution.savings.not-a-bill'];
@@ -115,7 +117,7 @@ export const savings = calculation({
     if (values.cost) {
       const { payback, net, ratio, verdict } = investment(values.cost, yearly.money, presentWorth, rules);
       figures.cost_test = { label: 'The federal cost test', value: verdict };
-      figures.ratio = { label: 'Savings to investment, over its life', value: ratio, format: three };
+      figures.ratio = { label: 'Savings to investment, over its life', value: ratio, format: least };
       figures.payback = { label: 'Simple payback', value: payback ?? 'never', format: three };
       figures.net = { label: 'Present worth of the savings less the cost', value: net };
     }
