@@ -159,6 +159,7 @@ function cut({ what, side, squares, width, abreast, rows, roll }: Rows): Cut {
     coil ? 'Length of coil' : 'Length of membrane',
   );
   const [s, taken] = [amountIn(side, 'in'), length.amount * width.amount];
+  const left = 1 - (squares.amount * s * s) / taken;
   return {
     width,
     abreast,
@@ -169,8 +170,8 @@ function cut({ what, side, squares, width, abreast, rows, roll }: Rows): Cut {
             byMethod(
               `1 − N·${coil ? 'sm² ÷ (Lm·wc)' : 'sb² ÷ (Lb·wm)'}`,
               [squares, side, length, width],
-              // Nothing left over comes out a trillionth below 0 here and there.
-              Math.max(0, 1 - (squares.amount * s * s) / taken) * 100,
+              // Nothing left over comes out a trillionth below 0 or above it here and there.
+              left > NOISE ? left * 100 : 0,
               'percent',
             ),
             'o',

@@ -166,6 +166,17 @@ describe('the whole kit', () => {
     expect(metric.sealant?.cartridges.amount).toBe(inInches.sealant?.cartridges.amount);
   });
 
+  test('has no share of waste where squares take all of a coil and a roll, in whatever unit', () => {
+    // 6 in with 2 in on either side twice: squares of 10 in and 14 in, which are 254 mm and 355.6 mm.
+    for (const [coil, roll] of [
+      [quantity(10, 'in'), quantity(14, 'in')],
+      [quantity(254, 'mm'), quantity(355.6, 'mm')],
+    ]) {
+      const { metal, membrane } = patchKit(5, undefined, { coilWidth: coil, membraneWidth: roll }, rules);
+      expect([metal.waste?.amount, membrane.waste?.amount]).toEqual([0, 0]);
+    }
+  });
+
   test('of no hole is nothing, and has no share of waste', () => {
     const kit = patchKit(0, undefined, { bead }, rules);
     expect(
