@@ -17,9 +17,10 @@ export function receiptInALine(plan: WorkedJob): string {
   const [outcome] = workPart(receiptPart, plan, rules);
   if (outcome?.state === 'wrong') return unansweredInALine(outcome);
   const { missing } = receiptSheet(receiptValues(plan, rules), rules);
-  return missing.length === 0 && outcome?.state === 'answered'
+  if (missing.length > 0 || !outcome) return `The receipt lacks ${missing.length} entries`;
+  return outcome.state === 'answered'
     ? `The receipt is ${String(outcome.answer.figures.verdict?.value)}`
-    : `The receipt lacks ${missing.length} entries`;
+    : unansweredInALine(outcome);
 }
 
 /** The receipt and certificate: what it lacks, its cautions, and the paper itself, which prints alone. */
