@@ -19,6 +19,7 @@ import { hotPlaces, keptOpen } from './kept-open.ts';
 import { checkLog } from './log-entries.ts';
 import { checkOnTheRoof } from './off-the-roof.ts';
 import { ofUntoldPressing, oldOnceFilled } from './old-once-filled.ts';
+import { ofMarriageLine } from './over-the-line.ts';
 import type { WorkedJob } from './planned.ts';
 import { type FindLayout, planRow } from './rows.ts';
 import { checkSurveyAgrees, surveyOf } from './survey-agrees.ts';
@@ -133,6 +134,7 @@ function worked(job: JobValues, rules: Rulebook, findLayout: FindLayout): Worked
       ...words.remarks,
       ...unusualBag(job.fill.material, job.fill.bag_weight, rules),
       ...ofUntoldPressing(job),
+      ...ofMarriageLine({ job, section, hot }),
     ],
   };
 }

@@ -7,6 +7,7 @@ import type { HoseMarks } from '../../calc/marks/marks.ts';
 import { amountIn, minus, named, plus, type Quantity, times } from '../../quantity/quantity.ts';
 import type { Rulebook } from '../../rulebook/rulebook.ts';
 import { oncePerPlan } from '../once-per-plan.ts';
+import { ofMarriageLine } from '../over-the-line.ts';
 import type { PlannedHole, PlannedRow, WorkedJob } from '../planned.ts';
 import { behindFlues, type Marked, type Shadow, shadowsOf } from './behind-flue.ts';
 import { asFlue, hotInTheWay } from './flue-rings.ts';
@@ -43,7 +44,10 @@ export const markedOpenings = oncePerPlan((plan, rules): readonly MarkedOpening[
     withFluesOfNeighbours(
       holes.map((hole) => alone(plan, { side, hole, across, double })),
       rules,
-    ),
+    ).map((each) => ({
+      ...each,
+      remarks: [...each.remarks, ...ofMarriageLine(plan, { side, ...each.hole })],
+    })),
   );
 });
 
