@@ -1,60 +1,37 @@
 import { EntriesClash } from '../calc/declare/calculation.ts';
-import { hotKinds } from '../calc/holes/fields.ts';
 import { format } from '../quantity/format.ts';
-import { amountIn, type Quantity } from '../quantity/quantity.ts';
-import type { JobValues } from './job-fields.ts';
+import { inches, type Quantity } from '../quantity/quantity.ts';
+import type { HotPlace } from './kept-open.ts';
 
-/** What keeps a ring open: where it stands, and where its place is entered. */
-interface Place {
-  readonly field: string;
-  readonly what: string;
-  readonly side: 'back' | 'front';
-  readonly along: Quantity<'length'>;
-  readonly across: Quantity<'length'>;
-}
-
-/**
- * Is each hot flue and each light entered once? The ring of one that is entered twice would be taken off twice.
- * @throws EntriesClash at the second.
- */
-export function checkOnce({ roof, ceiling }: JobValues): void {
-  refuseTwice(
-    (roof.obstacles ?? []).flatMap(({ what, side, along, from_peak }, place) =>
-      hotKinds.includes(what)
-        ? [{ field: `roof.obstacles.${place}.along`, what: 'a flue', side, along, across: from_peak }]
-        : [],
-    ),
-  );
-  refuseTwice(
-    (ceiling.lights ?? []).map(({ side, along, from_eave }, place) => ({
-      field: `ceiling.lights.${place}.along`,
-      what: 'a light',
-      side,
-      along,
-      across: from_eave,
-    })),
-  );
-}
-
-/** The same place told in another unit differs in the last digits. */
+/** The same place told in another unit, or from the other eave, differs in the last digits. */
 const NOISE = 1e-6;
 const same = (a: Quantity<'length'>, b: Quantity<'length'>): boolean =>
-  Math.abs(amountIn(a, 'in') - amountIn(b, 'in')) <= NOISE;
+  Math.abs(inches(a) - inches(b)) <= NOISE;
 
-function refuseTwice(places: readonly Place[]): void {
-  const second = places.find((each, place) =>
-    places
+const isLight = ({ entry }: HotPlace): boolean => entry.startsWith('ceiling.lights.');
+
+/**
+ * Is each hot flue and each light entered once? The ring of one that is entered twice would be taken off twice. Under one roof a place at the
+ * peak is the same from either side; of a double home each side is a section of its own.
+ * @throws EntriesClash at the second.
+ */
+export function checkOnce(hot: readonly HotPlace[], sections: 'single' | 'double'): void {
+  const second = hot.find((each, place) =>
+    hot
       .slice(0, place)
       .some(
-        ({ side, along, across }) =>
-          side === each.side && same(along, each.along) && same(across, each.across),
+        (other) =>
+          isLight(other) === isLight(each) &&
+          (sections === 'single' || other.side === each.side) &&
+          same(other.along, each.along) &&
+          same(other.at, each.at),
       ),
   );
   if (!second) return;
   throw new EntriesClash({
-    field: second.field,
+    field: `${second.entry}.along`,
     label: 'Place along the roof',
-    found: `${second.what} at ${format(second.along, { tape: 8 })}, ${second.side} side, a second time`,
+    found: `${isLight(second) ? 'a light' : 'a flue'} at ${format(second.along, { tape: 8 })}, ${second.side} side, a second time`,
     expected: 'each of them once: take one away, or mend its place',
   });
 }

@@ -3,7 +3,6 @@ import type { Section } from '../calc/cavity/section.ts';
 import { EntriesClash } from '../calc/declare/calculation.ts';
 import { format } from '../quantity/format.ts';
 import { amountIn, type Quantity, quantity } from '../quantity/quantity.ts';
-import { checkOnce } from './entered-twice.ts';
 import type { JobValues } from './job-fields.ts';
 
 /** A section of a double-section home, and a single slope, rise from the eave to the far end. */
@@ -11,9 +10,9 @@ export const rises = (job: JobValues): boolean =>
   job.home.sections === 'double' || job.cavity.shape === 'one-slope';
 
 /**
- * Do the flues, vents and lights that were entered lie on this roof, each once? Taken to lie at its edge, one typed wrong would be given its
+ * Do the flues, vents and lights that were entered lie on this roof? Taken to lie at its edge, one typed wrong would be given its
  * room where nothing stands, and none where it does.
- * @throws EntriesClash for one beyond the eave or the end of the roof, and for what is entered twice.
+ * @throws EntriesClash for one beyond the eave or the end of the roof.
  */
 export function checkOnTheRoof(job: JobValues, section: Section): void {
   const width = amountIn(section.width, 'in');
@@ -41,7 +40,6 @@ export function checkOnTheRoof(job: JobValues, section: Section): void {
       expected: 'a place in the ceiling, at most',
     });
   }
-  checkOnce(job);
 }
 
 /** How far is it at the most from a peak to the eave of a side, across? Of depths that were measured the peak may be level for a while. */

@@ -14,6 +14,7 @@ import { inUnit, minus, named, number, type Quantity, times } from '../quantity/
 import type { Rulebook } from '../rulebook/rulebook.ts';
 import { cautionsFor } from './cautions.ts';
 import { densityBlown } from './density-blown.ts';
+import { checkOnce } from './entered-twice.ts';
 import type { JobValues } from './job-fields.ts';
 import { hotPlaces, keptOpen } from './kept-open.ts';
 import { checkLog } from './log-entries.ts';
@@ -81,6 +82,7 @@ function worked(job: JobValues, rules: Rulebook, findLayout: FindLayout): Worked
   checkOnTheRoof(job, section);
   checkSurveyAgrees(job);
   const hot = hotPlaces(job, { section, old }, rules);
+  checkOnce(hot, job.home.sections);
   const kept = keptOpen(hot);
   const sides = double ? (['back', 'front'] as const) : (['back'] as const);
   const onSide = (side: 'back' | 'front') => (double ? kept.filter((space) => space.side === side) : kept);

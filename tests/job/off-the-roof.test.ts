@@ -69,11 +69,22 @@ describe('what is entered twice is told, since its room would be taken off twice
       'roof.obstacles.1.along',
     ],
     ['on the other side', flues({ side: 'front' }), undefined],
+    [
+      'at the peak, once from either side',
+      { 'roof.obstacles': twice({ ...one, from_peak: '0 in' }, { side: 'front' }) },
+      'roof.obstacles.1.along',
+    ],
     ['farther along', flues({ along: '50 ft' }), undefined],
     ['farther down', flues({ from_peak: '3 ft' }), undefined],
     ['a plumbing vent, which has no ring', { 'roof.obstacles': [one, vent, vent] }, undefined],
     ['a light twice', lights({}), 'ceiling.lights.1.along'],
     ['two lights', lights({ from_eave: '6 ft' }), undefined],
+    // The cavity of the example is 13 ft 10 in wide.
+    [
+      'a light once from either eave',
+      lights({ side: 'front', from_eave: '9 ft 10 in' }),
+      'ceiling.lights.1.along',
+    ],
   ])('%s', (_, changes, field) => {
     const [sentence] = told(exampleWith(changes));
     if (field === undefined) expect(sentence).toBeUndefined();
