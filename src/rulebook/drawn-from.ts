@@ -1,5 +1,6 @@
 import type { Rule, RulebookData } from './rulebook.ts';
 import type { RuleSource } from './schema.ts';
+import { sourcesOf } from './status.ts';
 
 type Cited = Extract<RuleSource, { readonly kind: 'document' }>;
 
@@ -17,9 +18,9 @@ export interface DrawnRule {
 export const drawnFrom = (document: string, { rules }: Pick<RulebookData, 'rules'>): DrawnRule[] =>
   Object.values(rules)
     .flatMap((rule) =>
-      rule.source.kind === 'document' && rule.source.document === document
-        ? [{ rule, source: rule.source }]
-        : [],
+      sourcesOf(rule).flatMap((source) =>
+        source.kind === 'document' && source.document === document ? [{ rule, source }] : [],
+      ),
     )
     .sort(
       (a, b) =>

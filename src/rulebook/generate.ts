@@ -2,7 +2,7 @@ import { isUnitName, units } from '../quantity/units.ts';
 import { placeholdersIn } from './placeholders.ts';
 import type { RulebookData, RuleForCalculation } from './rulebook.ts';
 import type { RuleValue } from './schema.ts';
-import { noteLine, sourceInBrief, statusOf } from './status.ts';
+import { noteLine, ruleLine, sourceInBrief, statusOf } from './status.ts';
 import { valueHeadline } from './value-text.ts';
 
 const HEADER = '// Written by "npm run generate" from the files in rules/. Not to be edited.\n';
@@ -94,9 +94,10 @@ export function ruleNotesModule(data: RulebookData, named: (id: string) => boole
   const titleOf = (id: string): string => data.rules[id]?.title ?? id;
   const notes = Object.values(data.rules)
     .filter(({ id }) => named(id))
-    .map(({ id, value, source }) => {
-      const status = source.kind === 'document' ? `${statusOf(source)}, ` : '';
-      return [id, [valueHeadline(value), status + noteLine(source, data.documents, titleOf)]];
+    .map((rule) => {
+      const status = rule.source.kind === 'document' ? `${statusOf(rule.source)}, ` : '';
+      const whence = ruleLine(rule, (source) => noteLine(source, data.documents, titleOf));
+      return [rule.id, [valueHeadline(rule.value), status + whence]];
     });
   return `${HEADER}export const ruleNotes: Readonly<Record<string, readonly [value: string, whence: string]>> = ${JSON.stringify(Object.fromEntries(notes))};\n`;
 }

@@ -18,8 +18,18 @@ export interface Rule {
   readonly aliases?: readonly string[] | undefined;
   /** Whose value it is, in a few words, where it is not the rulebook's own: an agency's, or one that follows from an agency's. */
   readonly by?: string;
+  /** Where no one folder gave the value whole: whose each of its figures is, with its own source. `source` is then that of the first. */
+  readonly mixed?: readonly FiguresFrom[];
   readonly file: string;
   readonly line: number;
+}
+
+/** Some figures of a value, whose they are, and where from. */
+export interface FiguresFrom {
+  /** As they are printed: "40 in". */
+  readonly figures: string;
+  readonly by: string;
+  readonly source: RuleSource;
 }
 
 /** What a calculation needs of a rule: small enough to be sent to every phone. */

@@ -1,3 +1,4 @@
+import type { Rule } from './rulebook.ts';
 import type { RuleSource, SourceDocument } from './schema.ts';
 
 /** How much a value's source is worth, in a word that stands beside it everywhere. */
@@ -73,6 +74,26 @@ export function noteLine(
   const line = sourceLine(source, documents);
   return source.kind === 'derived' ? `${line} from: ${source.from.map(titleOf).join('; ')}` : line;
 }
+
+/**
+ * Where the value of a rule is from, in a line; of a value that several folders gave, where each figure is from and whose, the status of the first
+ * told elsewhere.
+ * @example ruleLine({ source: { kind: 'practice' }, mixed: [{ figures: '40 in', by: 'One', source: { kind: 'practice' } }, { figures: '42 in', by: 'Two', source: { kind: 'memory' } }] }, (source) => source.kind) // => 'practice for 40 in, One; memory for 42 in, Two'
+ */
+export const ruleLine = (
+  { source, mixed }: Pick<Rule, 'source' | 'mixed'>,
+  line: (source: RuleSource) => string,
+): string =>
+  mixed
+    ?.map(({ figures, by, source: own }, place) => {
+      const status = place > 0 && own.kind === 'document' ? `${statusOf(own)}, ` : '';
+      return `${status}${line(own)} for ${figures}, ${by}`;
+    })
+    .join('; ') ?? line(source);
+
+/** Every source of a rule: one, or of a value that several folders gave each figure’s. @example sourcesOf({ source: { kind: 'memory' } }) // => [{ kind: 'memory' }] */
+export const sourcesOf = ({ source, mixed }: Pick<Rule, 'source' | 'mixed'>): readonly RuleSource[] =>
+  mixed?.map((each) => each.source) ?? [source];
 
 /** Every kind of source, in the order they are counted. */
 export const sourceKinds = ['regulation', 'standard', 'handbook', 'practice', 'memory', 'derived'] as const;

@@ -1,6 +1,7 @@
 import { isDeepStrictEqual } from 'node:util';
 import type { RulebookData } from '../rulebook.ts';
-import { editionOf, sourceKindOf, statusOf } from '../status.ts';
+import type { RuleSource } from '../schema.ts';
+import { editionOf, sourceKindOf, sourcesOf, statusOf } from '../status.ts';
 import { valueHeadline } from '../value-text.ts';
 
 /** A cell that a spreadsheet must not take for a formula, quoted as RFC 4180 asks. */
@@ -35,6 +36,7 @@ export function rulesCsv(
     'high',
     'unit',
     'table',
+    'set by',
     'in the rulebook',
     'applies to',
     'safety',
@@ -48,9 +50,15 @@ export function rulesCsv(
   ];
   return csv(
     head,
-    byId(rules).map(([id, { title, says, value, applies_to, safety, source }]) => {
+    byId(rules).map(([id, rule]) => {
+      const { title, says, value, applies_to, safety, by } = rule;
       const published = base.rules[id];
-      const document = source.kind === 'document' ? documents[source.document] : undefined;
+      /** One line; of a value that several folders gave, a line for each of its sources. */
+      const told = (of: (source: RuleSource) => string | undefined) => {
+        const lines = sourcesOf(rule).map((source) => of(source) ?? '');
+        return lines.some(Boolean) ? lines.join('\n') : undefined;
+      };
+      const cited = (source: RuleSource) => (source.kind === 'document' ? source : undefined);
       return [
         id,
         title,
@@ -62,16 +70,19 @@ export function rulesCsv(
         value.kind === 'between' ? value.high : undefined,
         'unit' in value ? value.unit : undefined,
         value.kind === 'table' ? JSON.stringify({ columns: value.columns, rows: value.rows }) : undefined,
+        by,
         published && !isDeepStrictEqual(published.value, value) ? valueHeadline(published.value) : undefined,
         applies_to,
         safety,
-        statusOf(source),
-        sourceKindOf(source, documents),
-        document?.document,
-        editionOf(source, documents),
-        source.kind === 'document' ? source.clause : undefined,
-        source.kind === 'document' ? source.on : undefined,
-        'remark' in source ? source.remark : source.kind === 'derived' ? source.working : undefined,
+        told(statusOf),
+        told((source) => sourceKindOf(source, documents)),
+        told((source) => documents[cited(source)?.document ?? '']?.document),
+        told((source) => editionOf(source, documents)),
+        told((source) => cited(source)?.clause),
+        told((source) => cited(source)?.on),
+        told((source) =>
+          'remark' in source ? source.remark : source.kind === 'derived' ? source.working : undefined,
+        ),
       ];
     }),
   );
@@ -80,7 +91,9 @@ export function rulesCsv(
 /** Every document that values are drawn from as a row of a spreadsheet, with how many values it gives. */
 export function sourcesCsv({ rules, documents }: RulebookData): string {
   const drawn = (id: string): number =>
-    Object.values(rules).filter(({ source }) => source.kind === 'document' && source.document === id).length;
+    Object.values(rules).filter((rule) =>
+      sourcesOf(rule).some((source) => source.kind === 'document' && source.document === id),
+    ).length;
   return csv(
     ['id', 'kind', 'document', 'title', 'edition', 'read in', 'publisher', 'standing', 'found at', 'values'],
     byId(documents).map(

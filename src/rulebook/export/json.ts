@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import type { LoadedCaution, Rule, RulebookData } from '../rulebook.ts';
-import { cautionSchema, documentSchema, ruleSchema } from '../schema.ts';
+import { cautionSchema, documentSchema, ruleSchema, sourceSchema } from '../schema.ts';
 
 /** What every exported rulebook says it is. */
 const RULEBOOK_FORMAT = 'heel-to-ridge rulebook';
@@ -12,7 +12,23 @@ const exportSchema = z.strictObject({
   /** Version of the rulebook: year and number; where an agency set values, a plus sign, its name and the day of its edition. */
   version: z.string().regex(/^\d{4}\.\d+( \+ .+ \d{4}-\d{2}-\d{2})*$/),
   /** Every rule by its id; a derived value has its number beside its formula. */
-  rules: z.record(z.string(), ruleSchema),
+  rules: z.record(
+    z.string(),
+    ruleSchema.extend({
+      /** Whose value it is, where it is not the rulebook's own. */
+      by: z.string().optional(),
+      /** Where no one agency gave the value whole: whose each of its figures is, with its own source. */
+      mixed: z
+        .array(
+          z.strictObject({
+            figures: z.string(),
+            by: z.string(),
+            source: sourceSchema,
+          }),
+        )
+        .optional(),
+    }),
+  ),
   /** Every document that values are drawn from, by its id. */
   documents: z.record(z.string(), documentSchema),
   /** Every caution by its id. */

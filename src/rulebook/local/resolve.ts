@@ -12,6 +12,7 @@ import { sourceInBrief } from '../status.ts';
 import { valueHeadline } from '../value-text.ts';
 import { bareNumberProblems } from './bare-numbers.ts';
 import type { LoadedLocalCaution, Local, LocalAgency, LocalChange } from './local.ts';
+import { type Given, mixedFrom } from './mixed.ts';
 import type { Layer } from './read.ts';
 import type { Agency, LocalValue } from './schema.ts';
 import { notComparable, strictest } from './strictest.ts';
@@ -94,8 +95,8 @@ export function resolveLocal(base: RulebookData, layers: readonly Layer[], conte
   const rules: Record<string, Rule> = { ...settled.data.rules };
   for (const [id, { change }] of Object.entries(deciding))
     rules[id] = { ...(rules[id] as Rule), source: change.source };
-  for (const [id, by] of Object.entries(whoseValues(base, values, bySetting, settled.recomputed, ordered)))
-    rules[id] = { ...(rules[id] as Rule), by };
+  for (const [id, whose] of Object.entries(whoseValues(base, values, bySetting, settled.recomputed, ordered)))
+    rules[id] = { ...(rules[id] as Rule), ...whose };
   const agencies = ordered.map(({ agency, logo }) => ({ ...agency.entry, picture: logo }));
   const from = <T extends object>(list: readonly Entry<T>[], { agency }: WithAgency) =>
     list.map(({ id, entry }) => ({ ...entry, id: `${agency.id}.${id}`, agency: agency.id }));
@@ -131,19 +132,26 @@ function whoseValues(
   bySetting: ReadonlyMap<string, readonly Setting[]>,
   recomputed: readonly string[],
   layers: readonly WithAgency[],
-): Record<string, string> {
+): Record<string, Pick<Rule, 'by' | 'mixed'>> {
   const shortOf = new Map(layers.map(({ agency: { id, entry } }) => [id, entry.short]));
-  const set = Object.entries(values).map(([id, value]) => {
+  const given = ({ change: { agency, value, source } }: Setting): Given => ({
+    by: shortOf.get(agency) ?? agency,
+    value,
+    source,
+  });
+  const set = Object.entries(values).map(([id, value]): readonly [string, Pick<Rule, 'by' | 'mixed'>] => {
     const changed = (bySetting.get(id) ?? []).filter(({ change }) => change.kind !== 'same');
     const alone = changed.filter(({ change }) => valueChange(change.value, value, undefined) === undefined);
-    // Where no one folder has it, each gave a part: an end of a range, a cell of a table.
-    const names = (alone.length > 0 ? alone : changed).map(({ change: { agency } }) => shortOf.get(agency));
-    return [id, names.join(' and ')] as const;
+    const named = (some: readonly Setting[]) => some.map((each) => given(each).by).join(' and ');
+    if (alone.length > 0) return [id, { by: named(alone) }];
+    // No one folder has it: each gave a part, an end of a range or a cell of a table.
+    const mixed = mixedFrom(value, changed.map(given), { ...(base.rules[id] as Rule), by: 'the rulebook' });
+    return [id, { by: named(changed), mixed }];
   });
-  const behind = set.map(([id, name]) => ({ name, resting: restingOn(base, id) }));
+  const behind = set.map(([id, { by }]) => ({ name: by, resting: restingOn(base, id) }));
   const follows = recomputed.map((id) => {
     const names = behind.filter(({ resting }) => resting.has(id)).map(({ name }) => name);
-    return [id, `follows from ${[...new Set(names)].join(' and ')}`] as const;
+    return [id, { by: `follows from ${[...new Set(names)].join(' and ')}` }] as const;
   });
   return Object.fromEntries([...set, ...follows]);
 }
