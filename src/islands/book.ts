@@ -1,6 +1,7 @@
 import { createContext } from 'preact';
 import { useContext } from 'preact/hooks';
 import { openRulebook, type Rulebook, type SentRules } from '../rulebook/rulebook.ts';
+import { behind } from '../rulebook/whose.ts';
 
 /** What an island knows of the rulebook: the whole for a job, for a calculator what it can ask for. */
 export interface Book {
@@ -8,8 +9,6 @@ export interface Book {
   readonly cautions: SentRules['cautions'];
   /** The title of a rule, for a link to its page, with whose value it is where that is not the rulebook's own. */
   readonly titleOf: (id: string) => string;
-  /** Whose value a rule has, to stand behind it: nothing where it is the rulebook's own. */
-  readonly byOf: (id: string) => string;
   /** Does some work, and tells which rules it asked for, in the order of their ids. */
   readonly watched: <T>(work: (rules: Rulebook) => T) => {
     readonly result: T;
@@ -18,15 +17,11 @@ export interface Book {
 }
 
 export function bookOf(sent: SentRules): Book {
-  const byOf = (id: string): string => {
-    const by = sent.rules[id]?.by;
-    return by === undefined ? '' : `, ${by}`;
-  };
+  const rules = openRulebook(sent);
   return {
-    rules: openRulebook(sent),
+    rules,
     cautions: sent.cautions,
-    titleOf: (id) => (sent.rules[id]?.title ?? id) + byOf(id),
-    byOf,
+    titleOf: (id) => (sent.rules[id]?.title ?? id) + behind(rules.whose(id)),
     watched: (work) => {
       const asked = new Set<string>();
       const result = work(openRulebook(sent, (id) => asked.add(id)));

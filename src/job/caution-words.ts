@@ -1,22 +1,17 @@
 import { format } from '../quantity/format.ts';
 import { splitAtPlaceholders } from '../rulebook/placeholders.ts';
 import type { RangeId, Rulebook, SingleId } from '../rulebook/rulebook.ts';
-
-/** A piece of a caution: words, or the value of a rule with the rule's id. */
-export type CautionPiece = string | { readonly rule: string; readonly text: string };
+import { type Piece, sentenceOf } from '../rulebook/whose.ts';
 
 /** A caution's sentence in pieces, the values of its rules put in. */
-export const cautionPieces = (words: string, rules: Rulebook): CautionPiece[] =>
+export const cautionPieces = (words: string, rules: Rulebook): Piece[] =>
   splitAtPlaceholders(words).map((piece) => {
     if (typeof piece === 'string') return piece;
-    const value = piece.part
-      ? rules.range(piece.rule as RangeId)[piece.part]
-      : rules.value(piece.rule as SingleId);
-    return { rule: piece.rule, text: format(value) };
+    const { rule, part } = piece;
+    const value = part ? rules.range(rule as RangeId)[part] : rules.value(rule as SingleId);
+    return { rule, text: format(value) };
   });
 
 /** A caution's sentence as plain text, the values of its rules put in. */
 export const plain = (words: string, rules: Rulebook): string =>
-  cautionPieces(words, rules)
-    .map((piece) => (typeof piece === 'string' ? piece : piece.text))
-    .join('');
+  sentenceOf(cautionPieces(words, rules), rules);

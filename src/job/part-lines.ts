@@ -1,8 +1,9 @@
 import { type AnswerTable, cellValue, type Figure } from '../calc/declare/calculation.ts';
 import { sentence } from '../calc/declare/read-fields.ts';
-import { remarkText } from '../calc/declare/remark.ts';
+import { remarkPieces } from '../calc/declare/remark.ts';
 import { format } from '../quantity/format.ts';
 import type { CautionWords, Rulebook } from '../rulebook/rulebook.ts';
+import { behind, sentenceOf, whoseIs } from '../rulebook/whose.ts';
 import { cautionSentence } from './caution-sentence.ts';
 import type { PartOutcome } from './parts/part.ts';
 
@@ -27,25 +28,25 @@ export function partLines(outcome: PartOutcome, cautions: Cautions, rules: Ruleb
       return [
         ...heading,
         ...said(stops),
-        ...Object.values(figures).map((figure) => `  ${figure.label}: ${shown(figure)}`),
-        ...Object.values(tables).flatMap(tableLines),
-        ...remarks.map((remark) => `  ${remarkText(remark)}`),
+        ...Object.values(figures).map((figure) => `  ${figure.label}: ${shown(figure, rules)}`),
+        ...Object.values(tables).flatMap((table) => tableLines(table, rules)),
+        ...remarks.map((remark) => `  ${sentenceOf(remarkPieces(remark), rules)}`),
         ...said(ids.filter((id) => !stops.includes(id))),
       ];
     }
   }
 }
 
-const shown = ({ value, format: options }: Pick<Figure, 'value' | 'format'>): string =>
-  typeof value === 'string' ? value : format(value, options);
+const shown = ({ value, format: options }: Pick<Figure, 'value' | 'format'>, rules: Rulebook): string =>
+  typeof value === 'string' ? value : format(value, options) + behind(whoseIs(value, rules));
 
 /** A table, its columns as wide as their widest cell. */
-function tableLines({ title, columns, rows, format: options }: AnswerTable): string[] {
+function tableLines({ title, columns, rows, format: options }: AnswerTable, rules: Rulebook): string[] {
   const names = Object.keys(columns);
   const cells = rows.map((row) =>
     names.map((name) => {
       const how = options?.[name];
-      return shown({ value: cellValue(row[name] ?? ''), ...(how ? { format: how } : {}) });
+      return shown({ value: cellValue(row[name] ?? ''), ...(how ? { format: how } : {}) }, rules);
     }),
   );
   const all = [names.map((name) => columns[name] ?? ''), ...cells];

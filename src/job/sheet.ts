@@ -1,10 +1,11 @@
 import { asLimit, besideLimit, mostThatPasses } from '../calc/ceiling/load.ts';
-import { remarkText } from '../calc/declare/remark.ts';
+import { remarkPieces } from '../calc/declare/remark.ts';
 import { highEnd, lowEnd } from '../calc/fill/ends.ts';
 import { clashSentence, departureSentences } from '../calc/holes/words.ts';
 import { format } from '../quantity/format.ts';
 import { quantity } from '../quantity/quantity.ts';
 import type { CautionWords, Rulebook } from '../rulebook/rulebook.ts';
+import { behind, sentenceOf, whoseIs } from '../rulebook/whose.ts';
 import { cautionSentence } from './caution-sentence.ts';
 import { heldBy } from './cautions.ts';
 import { blownBehind, fillLog } from './fill-log.ts';
@@ -66,7 +67,7 @@ function planLines(
     '',
     'HOLES',
     ...said('layout'),
-    ...saidOfHoles(plan).map((remark) => `  ${remarkText(remark)}`),
+    ...saidOfHoles(plan).map((remark) => `  ${sentenceOf(remarkPieces(remark), rules)}`),
     ...(holesAreCut(plan) ? plan.rows.flatMap(rowLines) : []),
     '',
     'FILL',
@@ -77,7 +78,7 @@ function planLines(
           `  ${format(plan.resistance.value, { figures: 3 })}, between ${format(plan.resistance.low, lowEnd)} and ${format(plan.resistance.high, highEnd)}, from ${plan.resistance.from}`,
         ]
       : []),
-    ...saidOfFill(plan).map((remark) => `  ${remarkText(remark)}`),
+    ...saidOfFill(plan).map((remark) => `  ${sentenceOf(remarkPieces(remark), rules)}`),
     ...logLines(plan, cautions, rules),
     ...workParts(plan, rules, true).flatMap((outcome) => partLines(outcome, cautions, rules)),
   ];
@@ -88,13 +89,13 @@ function ceilingLines(plan: WorkedJob, rules: Rulebook): string[] {
   const { load } = plan;
   return [
     `CEILING: ${load.verdict}`,
-    `  on it at the deepest place ${format(load.total, besideLimit(load.total, load.limit))}${load.limit ? `, it may carry ${format(load.limit, asLimit)}` : ''}`,
+    `  on it at the deepest place ${format(load.total, besideLimit(load.total, load.limit))}${load.limit ? `, it may carry ${format(load.limit, asLimit)}${behind(whoseIs(load.limit, rules))}` : ''}`,
     ...(load.highestDensity && load.greatestDepth
       ? [
           `  passes up to ${format(load.highestDensity, mostThatPasses)}, or to ${format(load.greatestDepth, { ...tape, ...mostThatPasses })} of new fill`,
         ]
       : []),
-    ...saidOfCeiling(plan, rules).map((remark) => `  ${remarkText(remark)}`),
+    ...saidOfCeiling(plan, rules).map((remark) => `  ${sentenceOf(remarkPieces(remark), rules)}`),
   ];
 }
 
@@ -120,7 +121,7 @@ function logLines(
     ...(log.beyondReach
       ? [`  ${format(log.beyondReach, count)} more of the plan are for what none of these openings reaches`]
       : []),
-    ...blownBehind(log.openings, plan).map((remark) => `  ${remarkText(remark)}`),
+    ...blownBehind(log.openings, plan).map((remark) => `  ${sentenceOf(remarkPieces(remark), rules)}`),
     ...log.openings.map(
       ({ opening, bags, planned, density, verdict, notFilled }) =>
         `  ${opening.name}: ${format(bags)} of ${format(planned, count)}, ${format(density, count)}: ${notFilled ? `not filled, ${notFilled}` : verdict}`,

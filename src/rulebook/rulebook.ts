@@ -115,6 +115,8 @@ export interface Rulebook {
     : ColumnsOf<I>[C] extends { of: infer D extends Dimension; or: infer W }
       ? Found<D> | W | undefined
       : string | undefined;
+  /** Whose the value is, where it is not the rulebook's own: the name of an agency. It asks for no value. */
+  readonly whose: (id: string) => string | undefined;
   /** A table as it is written, for what asks of all its rows. */
   readonly table: (id: TableId) => TableValue;
 }
@@ -169,6 +171,7 @@ export function openRulebook(
       const { value } = get(id);
       return value.kind === 'one-of' ? value.choices : wrongKind(id, value.kind, 'a choice');
     },
+    whose: (id) => data.rules[id]?.by,
     table: tableOf,
     find: (id, keys, column) => {
       const { symbol, title } = get(id);

@@ -14,6 +14,7 @@ import {
   times,
 } from '../../quantity/quantity.ts';
 import type { Rulebook } from '../../rulebook/rulebook.ts';
+import { whoseIs } from '../../rulebook/whose.ts';
 import { EntriesClash } from '../declare/calculation.ts';
 import { type Remark, said } from '../declare/remark.ts';
 import type { Material } from '../fill/material.ts';
@@ -94,7 +95,8 @@ export function clearSpace(thing: HotThing, material: Material, rules: Rulebook,
   const toTheRoof = shielded && cavity !== undefined && compare(above, cavity) >= 0;
   return {
     ring,
-    from,
+    // An agency's distance is no document's of the rulebook.
+    from: whoseIs(distance, rules) ?? from,
     across: out ? open : undefined,
     shield: shielded
       ? named(cavity ? smaller(above, cavity) : above, letter('hs'), 'Height of the shield')

@@ -1,5 +1,6 @@
 import { type FormatOptions, format } from '../../quantity/format.ts';
 import type { Quantity } from '../../quantity/quantity.ts';
+import type { Piece } from '../../rulebook/whose.ts';
 
 /** A quantity in a sentence, printed in some way of its own. */
 interface Printed {
@@ -14,9 +15,6 @@ export interface Said {
 
 /** A sentence about an answer that no figure says. */
 export type Remark = string | Said;
-
-/** A piece of a sentence: words, or a number of the rulebook with the rule it is of. */
-export type RemarkPiece = string | { readonly rule: string; readonly text: string };
 
 /** A quantity that a sentence prints in some way of its own. @example remarkText(said`${printed(quantity(5 / 3, 'ft'), { figures: 2 })} wide`) // => '1.7 ft wide' */
 export const printed = (quantity: Quantity, options: FormatOptions): Printed => ({ quantity, options });
@@ -44,7 +42,7 @@ export const joined = (all: readonly Said[], between: string): Said => ({
  * A remark in pieces, the numbers that are a rule's own with the rule they are of.
  * @example remarkPieces(said`${quantity(6, 'in')} across`) // => ['', '6 in', ' across']
  */
-export const remarkPieces = (remark: Remark): RemarkPiece[] =>
+export const remarkPieces = (remark: Remark): Piece[] =>
   typeof remark === 'string'
     ? [remark]
     : remark.pieces.map((piece) => {

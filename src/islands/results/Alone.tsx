@@ -2,7 +2,8 @@ import type { JSX } from 'preact';
 import type { CautionId } from '../../generated/rule-types.ts';
 import { WithBook } from '../book.ts';
 import { book } from '../rules.ts';
-import { Caution, Cautions, type Notes } from './Caution.tsx';
+import { Caution, Cautions } from './Caution.tsx';
+import type { Notes } from './Pieces.tsx';
 
 /** A caution on a page of words, outside of any island. */
 export const CautionAlone = (given: { readonly id: CautionId; readonly notes?: Notes }): JSX.Element => (

@@ -1,32 +1,11 @@
 import type { JSX } from 'preact';
 import type { CautionId } from '../../generated/rule-types.ts';
 import { cautionPieces } from '../../job/caution-words.ts';
-import { unbroken } from '../../quantity/unbroken.ts';
 import { useBook } from '../book.ts';
-import { cautionPage, rulePage } from '../links.ts';
+import { cautionPage } from '../links.ts';
+import { type Notes, Pieces } from './Pieces.tsx';
 
 const heading = { stop: 'Stop', warn: 'Warning', note: 'Note' } as const;
-
-/** The number of the note of each rule, on a page whose numbers stand again at its end. */
-export type Notes = Readonly<Record<string, string>>;
-
-/** The sentence of a caution, its values linked to their rules. */
-function Words({ words, notes }: { readonly words: string; readonly notes: Notes }): JSX.Element {
-  const { rules } = useBook();
-  return (
-    <>
-      {cautionPieces(words, rules).map((piece, place) =>
-        typeof piece === 'string' ? (
-          piece
-        ) : (
-          <a key={place} class="rule" href={rulePage(piece.rule)} data-note={notes[piece.rule]}>
-            {unbroken(piece.text)}
-          </a>
-        ),
-      )}
-    </>
-  );
-}
 
 /** A caution where it concerns: its level as a word, what is the matter, what to do; then, under their names, what agencies say beside it. */
 export function Caution({
@@ -39,14 +18,15 @@ export function Caution({
   /** Without its source, where what stands beside it leads there. */
   readonly bare?: boolean;
 }): JSX.Element | null {
-  const caution = useBook().cautions[id];
+  const { cautions, rules } = useBook();
+  const caution = cautions[id];
   if (!caution) return null;
   return (
     <>
       <div class={`caution ${caution.level}`} role="note">
         <p>
-          <strong>{heading[caution.level]}.</strong> <Words words={caution.says} notes={notes} />{' '}
-          <Words words={caution.do} notes={notes} />{' '}
+          <strong>{heading[caution.level]}.</strong>{' '}
+          <Pieces of={cautionPieces(`${caution.says} ${caution.do}`, rules)} notes={notes} />{' '}
           {bare ? null : <a href={cautionPage(id)}>Source: {caution.from}</a>}
         </p>
       </div>

@@ -1,16 +1,17 @@
 import type { JSX } from 'preact';
 import type { Quantity } from '../../quantity/quantity.ts';
+import { behind, whoseIs } from '../../rulebook/whose.ts';
 import { useBook } from '../book.ts';
 import { rulePage } from '../links.ts';
 
 /** A figure as it is told: one that is a rule's own value leads to the rule, and says whose it is where an agency set it. */
 export function FigureText({ of, text }: { readonly of: Quantity; readonly text: string }): JSX.Element {
-  const { byOf } = useBook();
+  const { rules } = useBook();
   if (of.origin.from !== 'rule') return <>{text}</>;
   const { rule } = of.origin;
   return (
     <a class="rule alone" href={rulePage(rule)}>
-      {text + byOf(rule)}
+      {text + behind(whoseIs(of, rules))}
     </a>
   );
 }

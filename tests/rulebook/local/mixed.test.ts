@@ -1,8 +1,9 @@
 import { describe, expect, test } from 'vitest';
+import { bookOf } from '../../../src/islands/book.ts';
 import { drawnFrom } from '../../../src/rulebook/drawn-from.ts';
 import { rulesCsv, sourcesCsv } from '../../../src/rulebook/export/csv.ts';
 import { readRulebookJson, rulebookJson } from '../../../src/rulebook/export/json.ts';
-import { ruleNotesModule } from '../../../src/rulebook/generate.ts';
+import { ruleNotesModule, sentRules } from '../../../src/rulebook/generate.ts';
 import { readLayer } from '../../../src/rulebook/local/read.ts';
 import { type Resolved, resolveLocal } from '../../../src/rulebook/local/resolve.ts';
 import { agency, base, context, inLayer, setting } from './folder.ts';
@@ -92,4 +93,10 @@ describe('each source of such a value is told', () => {
     const text = rulebookJson(ranges.data);
     expect(rulebookJson(readRulebookJson(text, 'rulebook.json'))).toBe(text);
   });
+});
+
+test('in a browser both stand behind it', () => {
+  const { rules, titleOf } = bookOf(sentRules(ranges.data, (id) => id === GUARDRAIL));
+  expect(rules.whose(GUARDRAIL)).toBe('One and Two');
+  expect(titleOf(GUARDRAIL)).toMatch(/, One and Two$/);
 });
