@@ -30,8 +30,14 @@ await run(COMMAND, ({ words }) => {
   const addresses = siteAddresses(data, local);
   const problems = (local?.pages ?? []).flatMap((page) => localPageProblems(page, data, addresses));
   if (problems.length > 0) throw new DataError(problems);
-  for (const each of folders.flatMap((folder) => marksShown(readLayer(folder))))
-    console.log(formatProblem(each));
+  for (const folder of folders) {
+    const layer = readLayer(folder);
+    for (const each of marksShown(layer)) console.log(formatProblem(each));
+    if (layer.empty.length > 0)
+      console.log(
+        `${folder}: found no entry in ${layer.empty.join(', ')}; what stands behind the mark # does not count; this stops nothing`,
+      );
+  }
   const { changes = [], notes = [], cautions = [], pages = [] } = local ?? {};
   console.log(
     `rulebook ${data.version}: ${[

@@ -320,4 +320,17 @@ describe('the local:check command', () => {
       /ours\.mdx:1:1 {2}found a page that is not read {2}expected it in the folder pages/,
     );
   });
+
+  test('tells files in which no entry stands, emptied or behind marks, and passes', async () => {
+    const own = mkdtempSync(join(tmpdir(), 'notes-'));
+    cpSync('rules/local/harrow-valley', own, { recursive: true });
+    writeFileSync(join(own, 'values.yaml'), '');
+    writeFileSync(join(own, 'cautions.yaml'), '# river-fog:\n#   level: warn\n');
+    const { code, out } = await command('local-check', own);
+    expect(code).toBe(0);
+    expect(out).toContain(`${own}: found no entry in values.yaml, cautions.yaml;`);
+    expect(out).toMatch(/: 0 values, 3 notes, 0 cautions, /);
+    const full = await command('local-check', 'rules/local/harrow-valley');
+    expect(full.out).not.toContain('no entry');
+  });
 });

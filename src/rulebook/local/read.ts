@@ -47,6 +47,8 @@ export interface Layer {
   readonly unreadDocuments: readonly Unread[];
   readonly pages: readonly LocalPageText[];
   readonly logo: Logo | undefined;
+  /** The files in which no entry stands: they are empty, or all in them is behind the mark #. */
+  readonly empty: readonly string[];
   readonly problems: readonly Problem[];
 }
 
@@ -102,6 +104,7 @@ export function readLayer(folder: string): Layer {
     unreadDocuments: [],
     pages: [],
     logo: undefined,
+    empty: [],
     problems,
   };
   const names = namesIn(folder);
@@ -131,6 +134,7 @@ export function readLayer(folder: string): Layer {
     problems.push(...(file.problems.length > 0 ? file.problems : unseenIn(file)));
     return file.problems.length > 0 ? undefined : file;
   };
+  const empty: string[] = [];
   const entries = <T>(
     name: string,
     schema: z.ZodType<T> & { readonly shape: object },
@@ -144,7 +148,10 @@ export function readLayer(folder: string): Layer {
       return into;
     }
     // A file in which every entry is still a comment holds none, and that is no mistake.
-    if (file.value === null || file.value === undefined) return into;
+    if (file.value === null || file.value === undefined) {
+      empty.push(name);
+      return into;
+    }
     if (Array.isArray(file.value)) {
       complain(name, 'a list', 'entries, each under a name of its own');
       unread.push(whole);
@@ -201,6 +208,7 @@ export function readLayer(folder: string): Layer {
     unreadDocuments,
     pages: names.includes('pages') ? pagesIn(folder, complain, textOf, shown) : [],
     logo,
+    empty,
     problems,
   };
 }
