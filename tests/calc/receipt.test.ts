@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { answer } from '../../src/calc/declare/calculation.ts';
 import { readFields, sentence } from '../../src/calc/declare/read-fields.ts';
+import { remarkPieces, remarkText } from '../../src/calc/declare/remark.ts';
 import { receipt } from '../../src/calc/receipt/declaration.ts';
 import {
   makersPapers,
@@ -326,7 +327,9 @@ describe('the bags against the label', () => {
 
 describe('an R that no fill of the rulebook reaches is remarked on', () => {
   const beyond = (r_value: string, book: typeof rules): boolean =>
-    checkPart(typed({ r_value }), 0, book).remarks.some((each) => each.includes('make more an inch'));
+    checkPart(typed({ r_value }), 0, book).remarks.some((each) =>
+      remarkText(each).includes('make more an inch'),
+    );
   /** Over 10 1/4 in. The most of glass fibre is 4.12 an inch, and our estimate may be off by 10 %: 10.25 x 4.12 x 1.1 = 46.4. */
   test.each([
     ['46', false],
@@ -354,15 +357,27 @@ describe('an R that no fill of the rulebook reaches is remarked on', () => {
 
 describe('what the sheet says', () => {
   test('a closed cavity has no place for depth markers, and R comes from the maker', () => {
-    const says = sheet(whole).statements.join(' ');
+    const says = sheet(whole).statements.map(remarkText).join(' ');
     expect(says).toMatch(/depth marker for every 300 ft².*closed roof cavity has no place/);
     expect(says).toMatch(/R-value of each part is the maker’s/);
     expect(says).not.toMatch(/cellulose/);
   });
 
+  test('its numbers lead to their rules', () => {
+    const linked = sheet(whole)
+      .statements.flatMap(remarkPieces)
+      .flatMap((piece) => (typeof piece === 'string' ? [] : [[piece.rule, piece.text]]));
+    expect(linked).toEqual([
+      ['paperwork.receipt.tolerance', '10 %'],
+      ['paperwork.certificate.markers-every', '300 ft²'],
+    ]);
+  });
+
   test('cellulose comes with its label', () => {
     const given = { ...whole, parts: [{ ...part, insulation: 'cellulose' }] };
-    expect(sheet(given).statements.join(' ')).toMatch(/bag label of the cellulose is handed over/);
+    expect(sheet(given).statements.map(remarkText).join(' ')).toMatch(
+      /bag label of the cellulose is handed over/,
+    );
     expect(answered(given).cautions).toContain('caution.receipt.cellulose-label');
   });
 

@@ -212,7 +212,10 @@ test.describe('on paper stands what was typed', () => {
     }
     await page.goto('/plan/receipt/');
     await expect(page.locator('.job-line')).toContainText(name);
-    expect(await sheetsOf(page, 'Letter')).toHaveLength(1);
+    const receipt = await sheetsOf(page, 'Letter');
+    expect(receipt).toHaveLength(1);
+    // Its notes do not print, so nothing bears the number of one.
+    expect(receipt[0]).toContain('bymorethan10%(16CFR460.8)');
   });
 });
 

@@ -13,6 +13,18 @@ test.describe('without script', () => {
     await page.goto(href ?? '');
     await expect(page.locator('.rule-card')).toContainText('Diameter of a hole');
   });
+
+  test('so does one in a caption, among common cases, and on the receipt', ONCE, async ({ page }) => {
+    for (const [at, place, rule] of [
+      ['/plan/', 'caption', 'access.roof-holes.below-peak'],
+      ['/calculators/ceiling-load/', '.common-cases td', 'ceiling.board.limit'],
+      ['/plan/receipt/', '.paper li', 'paperwork.receipt.tolerance'],
+    ] as const) {
+      await page.goto(at);
+      const link = page.locator(`${place} a.rule[href$="/rules/${rule}/"]`).first();
+      await expect(link, at).toHaveText(/\d/);
+    }
+  });
 });
 
 test('a number opens its card where the reader is, and closing gives the focus back', async ({ page }) => {

@@ -13,6 +13,7 @@ import {
 import { everyRow } from '../../rulebook/every-row.ts';
 import type { Rulebook } from '../../rulebook/rulebook.ts';
 import { EntriesClash } from '../declare/calculation.ts';
+import { printed, type Remark, said } from '../declare/remark.ts';
 import type { PartValues } from './fields.ts';
 
 /** What the bags say of one part of the house. */
@@ -23,7 +24,7 @@ export interface PartChecked {
   readonly underWeight: boolean | undefined;
   /** Weight over area and initial thickness; a check on the density told, never the figure of the certificate. */
   readonly density: Quantity<'density'> | undefined;
-  readonly remarks: readonly string[];
+  readonly remarks: readonly Remark[];
 }
 
 /**
@@ -44,7 +45,7 @@ export function checkPart(part: PartValues, place: number, rules: Rulebook): Par
     weight &&
     initial_thickness &&
     named(inUnit(over(weight, initial_thickness), 'lb/ft3'), 'ρn', `Density by the bags, ${part.part}`);
-  const remarks: string[] = [];
+  const remarks: Remark[] = [];
   if (underWeight && weight && label_weight)
     remarks.push(
       `${part.part}: the bags weigh ${format(weight, { round: 'down' })} on this area, less than the ${format(label_weight)} of the label for the R stated.`,
@@ -56,7 +57,7 @@ export function checkPart(part: PartValues, place: number, rules: Rulebook): Par
   const most = beyondAnyFill(part, rules);
   if (most)
     remarks.push(
-      `${part.part}: the R and the thickness stated make more an inch than any ${part.insulation} of the rulebook, which is ${format(most, { figures: 3, round: 'down' })} at the most. Read the maker’s paper again.`,
+      said`${part.part}: the R and the thickness stated make more an inch than any ${part.insulation} of the rulebook, which is ${printed(most, { figures: 3, round: 'down' })} at the most. Read the maker’s paper again.`,
     );
   return { weight, underWeight, density, remarks };
 }

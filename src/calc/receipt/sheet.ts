@@ -1,8 +1,8 @@
 import type { FormatOptions } from '../../quantity/format.ts';
-import { format } from '../../quantity/format.ts';
 import type { Quantity } from '../../quantity/quantity.ts';
 import { type UnitName, units } from '../../quantity/units.ts';
 import type { Rulebook } from '../../rulebook/rulebook.ts';
+import { type Remark, said } from '../declare/remark.ts';
 import { type PartValues, partFields, type ReceiptValues, receiptFields } from './fields.ts';
 
 /** The two papers that one sheet serves. */
@@ -30,7 +30,7 @@ export interface ReceiptSheet {
   readonly head: readonly SheetRow[];
   /** One for each part of the house, never a total of them. */
   readonly parts: readonly SheetPart[];
-  readonly statements: readonly string[];
+  readonly statements: readonly Remark[];
   /** What is written by hand on the printed sheet. */
   readonly signatures: readonly SheetRow[];
   /** What a paper asks for and the sheet does not tell yet; a signature is left for the pen. */
@@ -118,12 +118,12 @@ export function receiptSheet(values: ReceiptValues, rules: Rulebook): ReceiptShe
 /** All that is missing, in a sentence. @example stillMissing(['Installer', 'Date']) // => 'Still missing: Installer; Date.' */
 export const stillMissing = (missing: readonly string[]): string => `Still missing: ${missing.join('; ')}.`;
 
-function statements({ parts }: ReceiptValues, rules: Rulebook): string[] {
-  const says = [
+function statements({ parts }: ReceiptValues, rules: Rulebook): Remark[] {
+  const says: Remark[] = [
     'The R-value of each part is the maker’s, copied from the paper named beside it. It is not an estimate, and not R per inch times inches.',
     'Each part of the house stands by itself. Areas and R-values of parts are not added up.',
-    `No specimen of the insulation may have an R that falls short of its label by more than ${format(rules.value('paperwork.receipt.tolerance'))} (16 CFR 460.8).`,
-    `Open attics have a depth marker for every ${format(rules.value('paperwork.certificate.markers-every'))} (IECC 2021 R303.1.1.1); a closed roof cavity has no place for one.`,
+    said`No specimen of the insulation may have an R that falls short of its label by more than ${rules.value('paperwork.receipt.tolerance')} (16 CFR 460.8).`,
+    said`Open attics have a depth marker for every ${rules.value('paperwork.certificate.markers-every')} (IECC 2021 R303.1.1.1); a closed roof cavity has no place for one.`,
     'Post a copy in plain sight, give one to the customer, and keep one with the job.',
   ];
   if (parts.some(({ insulation }) => insulation === 'cellulose'))

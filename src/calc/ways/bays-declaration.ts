@@ -113,7 +113,7 @@ export const bays = calculation({
       tables: { bays: table(found) },
       cautions,
       remarks: [
-        ...found.sides.map((side) => misfit(side, found.tube)).filter(Boolean),
+        ...found.sides.flatMap((side) => misfit(side, found.tube)),
         ...(narrow > 0
           ? [
               `The tube does not go into ${narrow} ${narrow === 1 ? 'bay, which is' : 'bays, which are'} narrower.`,

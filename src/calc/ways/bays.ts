@@ -16,6 +16,7 @@ import { placeOfHeight } from '../cavity/profile.ts';
 import type { Section } from '../cavity/section.ts';
 import { openBetween } from '../cavity/volume.ts';
 import { EntriesClash } from '../declare/calculation.ts';
+import { printed, type Remark, said } from '../declare/remark.ts';
 import { bagsFor } from '../fill/bags.ts';
 import { TIE } from '../holes/marks.ts';
 import type { LiftedEdges } from './bay-fields.ts';
@@ -347,14 +348,16 @@ function volumesOn(
 }
 
 /**
- * Where a tube that does not fit would, in words; empty where it fits.
- * @example misfit({ tubeFits: true }, quantity(2, 'in')) // => ''
+ * Where a tube that does not fit would, in words; nothing where it fits.
+ * @example misfit({ tubeFits: true }, quantity(2, 'in')) // => []
  */
-export const misfit = (side: Side, tube: Quantity<'length'>): string =>
+export const misfit = (side: Side, tube: Quantity<'length'>): Remark[] =>
   side.tubeFits
-    ? ''
-    : `At the ${side.called} ${side.called === 'lifted' ? 'edge' : 'eave'} ${format(side.room, ofRoom)} are free, and the tube is ${format(tube)} wide: it does not go in there. ${
-        side.fitsFrom
-          ? `The cavity is deep enough for it from ${format(side.fitsFrom, { tape: 8 })} inside the edge.`
-          : 'The cavity is nowhere deep enough for it on that side.'
-      }`;
+    ? []
+    : [
+        said`At the ${side.called} ${side.called === 'lifted' ? 'edge' : 'eave'} ${printed(side.room, ofRoom)} are free, and the tube is ${tube} wide: it does not go in there. ${
+          side.fitsFrom
+            ? said`The cavity is deep enough for it from ${printed(side.fitsFrom, { tape: 8 })} inside the edge.`
+            : 'The cavity is nowhere deep enough for it on that side.'
+        }`,
+      ];

@@ -5,6 +5,7 @@ import type { Rulebook } from '../../rulebook/rulebook.ts';
 import { cavitySection } from '../cavity/section.ts';
 import { calculation, type Figure } from '../declare/calculation.ts';
 import type { Values } from '../declare/field.ts';
+import { type Remark, said } from '../declare/remark.ts';
 import { ringsAbout } from './flue-ring.ts';
 import { gableLaneFields } from './lane-fields.ts';
 import { gableLanes, type Lanes } from './lanes.ts';
@@ -145,13 +146,13 @@ export const lanes = calculation({
   },
 });
 
-function remarksOn(found: Lanes, trusses: boolean): string[] {
+function remarksOn(found: Lanes, trusses: boolean): Remark[] {
   const shut = found.lanes.filter(({ feedable }) => !feedable);
   const names = shut.map((each) => `lane ${each.number} has ${format(each.room, ofRoom)}`).join(', ');
   return [
     ...(shut.length > 0
       ? [
-          `The hose is ${format(found.hose)} wide and does not fit along the middle of every lane: ${names}. Such a lane is not fed from the gable; the whole of it is counted as left over.`,
+          said`The hose is ${found.hose} wide and does not fit along the middle of every lane: ${names}. Such a lane is not fed from the gable; the whole of it is counted as left over.`,
         ]
       : []),
     trusses

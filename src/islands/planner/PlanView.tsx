@@ -1,5 +1,6 @@
 import type { ComponentChildren, JSX } from 'preact';
 import { asLimit, besideLimit, mostThatPasses } from '../../calc/ceiling/load.ts';
+import { printed, remarkPieces, said } from '../../calc/declare/remark.ts';
 import { tooFewToTell } from '../../calc/fill/bags.ts';
 import { highEnd, lowEnd } from '../../calc/fill/ends.ts';
 import { clashSentence, departureSentences } from '../../calc/holes/words.ts';
@@ -26,6 +27,7 @@ import { Cautions } from '../results/Caution.tsx';
 import { FigureRow } from '../results/FigureRow.tsx';
 import { Fold } from '../results/Fold.tsx';
 import { Later } from '../results/Later.tsx';
+import { Pieces } from '../results/Pieces.tsx';
 import { Remarks } from '../results/Remarks.tsx';
 import { RuleLinks } from '../results/RuleLinks.tsx';
 import { Sheet } from '../results/Sheet.tsx';
@@ -185,10 +187,13 @@ function Fill({ plan }: OfPlan): JSX.Element {
           <div>
             <dt>R per inch, from {resistance.from}</dt>
             <dd>
-              {format(resistance.value, three)}
-              {resistance.from === 'the label'
-                ? null
-                : `, between ${format(resistance.low, lowEnd)} and ${format(resistance.high, highEnd)}`}
+              <Pieces
+                of={remarkPieces(
+                  resistance.from === 'the label'
+                    ? said`${printed(resistance.value, three)}`
+                    : said`${printed(resistance.value, three)}, between ${printed(resistance.low, lowEnd)} and ${printed(resistance.high, highEnd)}`,
+                )}
+              />
             </dd>
           </div>
         ) : null}
@@ -325,7 +330,9 @@ function HoleTable({
     <table {...columnsOf(8)}>
       <caption>
         {double ? `Holes on the ${row.side} side` : 'Holes on the back side'},{' '}
-        {format(rules.value('access.roof-holes.below-peak'))} down the slope from the peak
+        <Pieces
+          of={remarkPieces(said`${rules.value('access.roof-holes.below-peak')} down the slope from the peak`)}
+        />
       </caption>
       <thead>
         <tr>

@@ -1,5 +1,5 @@
 import type { JSX } from 'preact';
-import { remarkText } from '../../calc/declare/remark.ts';
+import { remarkPieces, remarkText } from '../../calc/declare/remark.ts';
 import { receiptSheet, type SheetRow, stillMissing } from '../../calc/receipt/sheet.ts';
 import { workPart } from '../../job/parts/part.ts';
 import { receiptPart, receiptValues } from '../../job/parts/receipt.ts';
@@ -9,6 +9,7 @@ import { ProblemSummary } from '../form/ProblemSummary.tsx';
 import type { SheetViewProps } from '../job/JobSheet.tsx';
 import { unansweredInALine } from '../parts/in-a-line.ts';
 import { Cautions } from '../results/Caution.tsx';
+import { Pieces } from '../results/Pieces.tsx';
 import { Remarks } from '../results/Remarks.tsx';
 import { rules } from '../rules.ts';
 
@@ -53,7 +54,8 @@ export function ReceiptView({ plan, elsewhere }: SheetViewProps): JSX.Element {
       </p>
       <Remarks
         of={(answer?.remarks ?? []).filter(
-          (remark) => ![...paper.statements, stillMissing(paper.missing)].includes(remarkText(remark)),
+          (remark) =>
+            ![...paper.statements.map(remarkText), stillMissing(paper.missing)].includes(remarkText(remark)),
         )}
       />
       <Paper {...paper} />
@@ -71,7 +73,9 @@ function Paper({ title, head, parts, statements, signatures }: ReturnType<typeof
       ))}
       <ul>
         {statements.map((each) => (
-          <li key={each}>{each}</li>
+          <li key={remarkText(each)}>
+            <Pieces of={remarkPieces(each)} />
+          </li>
         ))}
       </ul>
       <Rows caption="To be signed by hand" rows={signatures} />
