@@ -29,6 +29,22 @@ test.describe('without script', () => {
   });
 });
 
+test(
+  'the links to the sheets of a job stand in one line of a screen 1280 wide, whichever is the bold one',
+  ONCE,
+  async ({ page }) => {
+    await page.setViewportSize({ width: 1280, height: 800 });
+    for (const path of ['/plan/', '/plan/heat/', '/plan/receipt/']) {
+      await page.goto(path);
+      const tops = await page
+        .locator('.sheets li')
+        .evaluateAll((links) => links.map((link) => link.getBoundingClientRect().top));
+      expect(tops.length, path).toBe(12);
+      expect(new Set(tops).size, path).toBe(1);
+    }
+  },
+);
+
 test('a changed length changes the holes, the bags and the drawing at once', async ({ page }) => {
   await page.goto('/plan/');
   await expect(answer(page)).toContainText('5 holes');
