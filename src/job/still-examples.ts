@@ -33,14 +33,60 @@ const entriesOf = (entries: JobEntries, group: string): Entries => {
 };
 
 /**
- * Which entries of a group came with the example and were not entered since? A job says so itself; of one that does not, a group that is the
- * example’s to the letter is taken to be.
+ * Which entries of a group came with the example and were not entered since, by name, and rows of a list by name and place, as "fills.1"? A job says so
+ * itself; of one that does not, a group that is the example’s to the letter is taken to be.
  */
 function marked(entries: JobEntries, example: JobEntries, group: OfOneHome): readonly string[] {
   const [own, theirs] = [entriesOf(entries, group), entriesOf(example, group)];
   if (!isSet(entries.of_example)) return same(own, theirs) ? Object.keys(own) : [];
   const words = String(entries.of_example[group] ?? '').split(' ');
-  return Object.keys(own).filter((name) => words.includes(name) && same(own[name], theirs[name]));
+  return Object.keys(own).flatMap((name) => {
+    const whole = words.includes(name);
+    if (whole && same(own[name], theirs[name])) return [name];
+    return rowsOf(own, name).flatMap((row, place) =>
+      (whole || words.includes(`${name}.${place}`)) && rowsOf(theirs, name).some((each) => same(each, row))
+        ? [`${name}.${place}`]
+        : [],
+    );
+  });
+}
+
+/** The rows of a list; none of what is no list. */
+const rowsOf = (entries: Entries, name: string): readonly unknown[] => {
+  const list = entries[name];
+  return Array.isArray(list) ? list : [];
+};
+
+/** The entries of a group without some of them, and of its lists without some of their rows. */
+function without(entries: Entries, names: readonly string[]): Entries {
+  const left = Object.entries(entries).flatMap(([name, value]) => {
+    if (names.includes(name)) return [];
+    if (!Array.isArray(value) || !names.some((each) => each.startsWith(`${name}.`))) return [[name, value]];
+    const rows = value.filter((_, place) => !names.includes(`${name}.${place}`));
+    return rows.length > 0 ? [[name, rows]] : [];
+  });
+  return Object.fromEntries(left);
+}
+
+/** Of the marks on a group, those that hold once one of its entries was entered. A row is known again wherever it stands in the list. */
+function stillMarked(
+  marks: readonly string[],
+  [name, place]: readonly (string | undefined)[],
+  before: Entries,
+  after: Entries,
+): readonly string[] {
+  if (name === undefined) return [];
+  const others = marks.filter((mark) => mark !== name && !mark.startsWith(`${name}.`));
+  const rows = rowsOf(before, name).filter(
+    (_, at) => String(at) !== place && (marks.includes(name) || marks.includes(`${name}.${at}`)),
+  );
+  const kept = rowsOf(after, name).flatMap((row, at) => {
+    const known = String(at) === place ? -1 : rows.findIndex((each) => same(each, row));
+    if (known < 0) return [];
+    rows.splice(known, 1);
+    return [`${name}.${at}`];
+  });
+  return [...others, ...kept];
 }
 
 /**
@@ -59,8 +105,7 @@ export const stillExamples = (entries: JobEntries, example: JobEntries): OfOneHo
 export function ofThisHome(entries: JobEntries, example: JobEntries): JobEntries {
   const left = stillExamples(entries, example).map((group) => {
     const names = marked(entries, example, group);
-    const own = Object.entries(entriesOf(entries, group)).filter(([name]) => !names.includes(name));
-    return [group, Object.fromEntries(own)];
+    return [group, without(entriesOf(entries, group), names)];
   });
   return left.length === 0 ? entries : { ...entries, ...Object.fromEntries(left), ...NONE_OF_EXAMPLE };
 }
@@ -76,12 +121,12 @@ export function entered(
   value: unknown,
 ): JobEntries {
   const next = withEntry(entries, way, value);
-  const [group = '', name] = way;
+  const [group = '', ...within] = way;
   if (!(groups as readonly string[]).includes(group)) return next;
   const still = groups.flatMap((each) => {
-    const names = marked(entries, example, each).filter(
-      (one) => each !== group || (name !== undefined && one !== name),
-    );
+    const marks = marked(entries, example, each);
+    const names =
+      each === group ? stillMarked(marks, within, entriesOf(entries, each), entriesOf(next, each)) : marks;
     return names.length > 0 ? [[each, names.join(' ')]] : [];
   });
   return { ...next, ...(still.length > 0 ? { of_example: Object.fromEntries(still) } : NONE_OF_EXAMPLE) };

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { withEntry } from '../../src/calc/declare/entries.ts';
+import { type Entries, withEntry } from '../../src/calc/declare/entries.ts';
 import { jobFields } from '../../src/job/job-fields.ts';
 import type { JobEntries } from '../../src/job/job-file.ts';
 import { workParts } from '../../src/job/parts/parts.ts';
@@ -135,6 +135,64 @@ describe('what is entered is the job’s own', () => {
     const { of_example, ...entries } = typed(exampleEntries, ['survey.pests', 'signs of them']);
     expect(entries).toEqual({ ...older, survey: { ...survey, pests: 'signs of them' } });
     expect((of_example as Record<string, string>).survey).not.toContain('pests');
+  });
+
+  describe('of a list, row by row', () => {
+    const fills = exampleEntries.machine as { readonly fills: readonly Entries[] };
+    const [first, second, third] = fills.fills as readonly [Entries, Entries, Entries];
+    const own = { gross: '15.5 lb', tare: '9 lb' };
+    const elsewhere = ['name', 'Lot 8'] as const;
+    test.each<[title: string, keys: readonly (readonly [way: string, value: unknown])[], left: unknown]>([
+      ['a row typed over', [['machine.fills.1.gross', '15.5 lb']], [{ ...second, gross: '15.5 lb' }]],
+      [
+        'a row typed over with what it said',
+        [
+          ['machine.fills.1.gross', '15.5 lb'],
+          ['machine.fills.1.gross', second.gross],
+        ],
+        [second],
+      ],
+      ['a row more', [['machine.fills', [first, second, third, own]]], [own]],
+      [
+        'a row more before the others, one of them taken off, and one typed over',
+        [
+          ['machine.fills', [own, first, second, third]],
+          ['machine.fills', [own, second, third]],
+          ['machine.fills.2.tare', '9 lb'],
+        ],
+        [own, { ...third, tare: '9 lb' }],
+      ],
+      [
+        'each row typed over',
+        [
+          ['machine.fills.0.tare', '9 lb'],
+          ['machine.fills.1.tare', '9 lb'],
+          ['machine.fills.2.tare', '9 lb'],
+        ],
+        [first, second, third].map((row) => ({ ...row, tare: '9 lb' })),
+      ],
+      ['none, where a row was taken off', [['machine.fills', [first, third]]], undefined],
+      [
+        'of two alike, the one typed over alone',
+        [
+          ['machine.fills', [first, second, third, first]],
+          ['machine.fills.3.gross', first.gross],
+        ],
+        [first],
+      ],
+    ])('%s', (_, keys, left) => {
+      expect((typed(exampleEntries, ...keys, elsewhere).machine as Entries).fills).toEqual(left);
+    });
+
+    test('after the home is another, all that is typed stays', () => {
+      const entries = typed(exampleEntries, elsewhere, ['machine.fills', [first]]);
+      expect(entries.machine).toEqual({ fills: [first] });
+    });
+
+    test('a job kept with a word for the whole list has rows of its own where they differ', () => {
+      const changed = exampleWith({ name: 'Lot 8', 'machine.fills': [first, own] });
+      expect((ofThisHome(changed, exampleEntries).machine as Entries).fills).toEqual([own]);
+    });
   });
 
   test('a group that is emptied keeps nothing', () => {
