@@ -33,6 +33,9 @@ const groups = [
   },
 ];
 
+/** The script of a page by the name of its page alone: the builder’s own name for it, on every page, is longer by 36 letters. */
+const entryFileNames = ({ name }) => `_astro/${name.replace(/\.astro_.*/, '')}.[hash].js`;
+
 /**
  * What a script asks for later it asks for plainly: the links for that stand in the pages, where they are found sooner. Said by a plugin,
  * since the site's builder settles it after it has read this file. What the builder would look for links with is then of no use.
@@ -65,7 +68,7 @@ export default defineConfig({
     experimental: { renderBuiltUrl: () => ({ relative: true }) },
     environments: {
       client: {
-        build: { rolldownOptions: { output: { codeSplitting: { groups } } } },
+        build: { rolldownOptions: { output: { codeSplitting: { groups }, entryFileNames } } },
         // In development the search for dependencies reads JSX by itself, and would ask for React.
         optimizeDeps: { rolldownOptions: { transform: { jsx: { importSource: 'preact' } } } },
       },
