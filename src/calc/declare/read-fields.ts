@@ -202,7 +202,8 @@ function readQuantity(
     }
     if (field.most !== undefined) {
       const most = mostOf(field, field.most);
-      if (compare<Dimension>(read, most) > 0) return complain(`"${raw.trim()}"`, `${format(most)} at most`);
+      if (compare<Dimension>(read, most) > 0)
+        return complain(`"${raw.trim()}"`, `${format(most)} at most: this entry takes no more`);
     }
     return {
       ...read,

@@ -106,12 +106,14 @@ describe('a length is repeated as it was typed, without the space about it', () 
   test.each([
     [' -1 in ', '"-1 in"; expected an amount above 0, such as 2 in.'],
     [' 0 in ', '"0 in"; expected more than 0, such as 2 in.'],
-    [' 7 ft ', '"7 ft"; expected 6 ft at most.'],
+    [' 7 ft ', '"7 ft"; expected 6 ft at most: this entry takes no more.'],
   ])('"%s"', (given, says) => {
     expect(read(depth, given)).toBe(`Depth (it): found ${says}`);
   });
   test('the most is told each time, not the first time alone', () => {
-    expect(read(depth, '73 in')).toBe('Depth (it): found "73 in"; expected 6 ft at most.');
+    expect(read(depth, '73 in')).toBe(
+      'Depth (it): found "73 in"; expected 6 ft at most: this entry takes no more.',
+    );
     expect(read(depth, '6 ft')).toMatchObject({ amount: 6, unit: 'ft' });
   });
 });

@@ -161,7 +161,7 @@ const complaints: readonly [title: string, entries: unknown, says: string][] = [
   [
     'more than the most',
     { ...good, width: '41 ft' },
-    'Width (width): found "41 ft"; expected 40 ft at most.',
+    'Width (width): found "41 ft"; expected 40 ft at most: this entry takes no more.',
   ],
   [
     'a list for a quantity',

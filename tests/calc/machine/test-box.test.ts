@@ -213,7 +213,7 @@ const bad: readonly [title: string, more: Entries, says: RegExp][] = [
   [
     'a spread above the whole',
     { allowed_spread: '101 %' },
-    /^Spread you allow \(allowed_spread\): found "101 %"; expected 100 % at most\.$/,
+    /^Spread you allow \(allowed_spread\): found "101 %"; expected 100 % at most: this entry takes no more\.$/,
   ],
 ];
 

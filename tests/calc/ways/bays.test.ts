@@ -360,7 +360,7 @@ const bad: readonly [title: string, more: Entries, says: RegExp][] = [
   [
     'a tube wider than a foot',
     { tube: '13 in' },
-    /^Width of the tube \(tube\): found "13 in"; expected 1 ft at most\.$/,
+    /^Width of the tube \(tube\): found "13 in"; expected 1 ft at most: this entry takes no more\.$/,
   ],
   ['a tube of no width', { tube: '0 in' }, /^Width of the tube \(tube\): found "0 in"; expected more than 0/],
   [
