@@ -62,7 +62,7 @@ export function besideBase(rule: string): readonly [by: string, base: string] {
   const found = rulebook.rules[rule];
   if (found?.by === undefined) return ['', ''];
   const [here, there] = [valueHeadline(found.value), baseHeadline(rule)];
-  return [`, ${found.by}`, `. In the rulebook: ${here === there ? 'other numbers' : there}`];
+  return [` (${found.by})`, `. In the rulebook: ${here === there ? 'other numbers' : there}`];
 }
 
 /** Where something local comes from, in a line. */

@@ -1,7 +1,7 @@
 import { createContext } from 'preact';
 import { useContext } from 'preact/hooks';
 import { openRulebook, type Rulebook, type SentRules } from '../rulebook/rulebook.ts';
-import { behind } from '../rulebook/whose.ts';
+import { pieceText } from '../rulebook/whose.ts';
 
 /** What an island knows of the rulebook: the whole for a job, for a calculator what it can ask for. */
 export interface Book {
@@ -21,7 +21,7 @@ export function bookOf(sent: SentRules): Book {
   return {
     rules,
     cautions: sent.cautions,
-    titleOf: (id) => (sent.rules[id]?.title ?? id) + behind(rules.whose(id)),
+    titleOf: (id) => pieceText({ rule: id, text: sent.rules[id]?.title ?? id }, rules),
     watched: (work) => {
       const asked = new Set<string>();
       const result = work(openRulebook(sent, (id) => asked.add(id)));

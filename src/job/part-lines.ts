@@ -3,7 +3,7 @@ import { sentence } from '../calc/declare/read-fields.ts';
 import { remarkPieces } from '../calc/declare/remark.ts';
 import { format } from '../quantity/format.ts';
 import type { CautionWords, Rulebook } from '../rulebook/rulebook.ts';
-import { behind, sentenceOf, whoseIs } from '../rulebook/whose.ts';
+import { figureText, sentenceOf } from '../rulebook/whose.ts';
 import { cautionSentence } from './caution-sentence.ts';
 import type { PartOutcome } from './parts/part.ts';
 
@@ -38,7 +38,7 @@ export function partLines(outcome: PartOutcome, cautions: Cautions, rules: Ruleb
 }
 
 const shown = ({ value, format: options }: Pick<Figure, 'value' | 'format'>, rules: Rulebook): string =>
-  typeof value === 'string' ? value : format(value, options) + behind(whoseIs(value, rules));
+  typeof value === 'string' ? value : figureText(value, format(value, options), rules);
 
 /** A table, its columns as wide as their widest cell. */
 function tableLines({ title, columns, rows, format: options }: AnswerTable, rules: Rulebook): string[] {

@@ -5,7 +5,7 @@ import { clashSentence, departureSentences } from '../calc/holes/words.ts';
 import { format } from '../quantity/format.ts';
 import { quantity } from '../quantity/quantity.ts';
 import type { CautionWords, Rulebook } from '../rulebook/rulebook.ts';
-import { behind, sentenceOf, whoseIs } from '../rulebook/whose.ts';
+import { figureText, sentenceOf } from '../rulebook/whose.ts';
 import { cautionSentence } from './caution-sentence.ts';
 import { heldBy } from './cautions.ts';
 import { blownBehind, fillLog } from './fill-log.ts';
@@ -89,7 +89,7 @@ function ceilingLines(plan: WorkedJob, rules: Rulebook): string[] {
   const { load } = plan;
   return [
     `CEILING: ${load.verdict}`,
-    `  on it at the deepest place ${format(load.total, besideLimit(load.total, load.limit))}${load.limit ? `, it may carry ${format(load.limit, asLimit)}${behind(whoseIs(load.limit, rules))}` : ''}`,
+    `  on it at the deepest place ${format(load.total, besideLimit(load.total, load.limit))}${load.limit ? `, it may carry ${figureText(load.limit, format(load.limit, asLimit), rules)}` : ''}`,
     ...(load.highestDensity && load.greatestDepth
       ? [
           `  passes up to ${format(load.highestDensity, mostThatPasses)}, or to ${format(load.greatestDepth, { ...tape, ...mostThatPasses })} of new fill`,

@@ -19,11 +19,8 @@ export const sentenceOf = (pieces: readonly Piece[], rules: Rulebook): string =>
   pieces.map((piece) => pieceText(piece, rules)).join('');
 
 /**
- * Whose is a figure that is a rule's own value? Undefined of one that is the rulebook's, or is worked out.
- * @example whoseIs(rules.value('access.roof-holes.diameter'), rules) // => undefined
+ * A figure as it is told in text: one that is a rule's own value with whose it is where an agency set it.
+ * @example figureText(rules.value('access.roof-holes.diameter'), '6 in', rules) // => '6 in'
  */
-export const whoseIs = ({ origin }: Quantity, rules: Rulebook): string | undefined =>
-  origin.from === 'rule' ? rules.whose(origin.rule) : undefined;
-
-/** A name as it stands behind what is its bearer’s. @example behind('Harrow Valley') // => ', Harrow Valley' */
-export const behind = (name: string | undefined): string => (name ? `, ${name}` : '');
+export const figureText = ({ origin }: Quantity, text: string, rules: Rulebook): string =>
+  origin.from === 'rule' ? pieceText({ rule: origin.rule, text }, rules) : text;

@@ -14,7 +14,6 @@ import {
   times,
 } from '../../quantity/quantity.ts';
 import type { Rulebook } from '../../rulebook/rulebook.ts';
-import { whoseIs } from '../../rulebook/whose.ts';
 import { EntriesClash } from '../declare/calculation.ts';
 import { type Remark, said } from '../declare/remark.ts';
 import type { Material } from '../fill/material.ts';
@@ -96,7 +95,7 @@ export function clearSpace(thing: HotThing, material: Material, rules: Rulebook,
   return {
     ring,
     // An agency's distance is no document's of the rulebook.
-    from: whoseIs(distance, rules) ?? from,
+    from: (distance.origin.from === 'rule' && rules.whose(distance.origin.rule)) || from,
     across: out ? open : undefined,
     shield: shielded
       ? named(cavity ? smaller(above, cavity) : above, letter('hs'), 'Height of the shield')

@@ -1,6 +1,6 @@
 import type { JSX } from 'preact';
 import type { Quantity } from '../../quantity/quantity.ts';
-import { behind, whoseIs } from '../../rulebook/whose.ts';
+import { pieceText } from '../../rulebook/whose.ts';
 import { useBook } from '../book.ts';
 import { rulePage } from '../links.ts';
 
@@ -11,7 +11,7 @@ export function FigureText({ of, text }: { readonly of: Quantity; readonly text:
   const { rule } = of.origin;
   return (
     <a class="rule alone" href={rulePage(rule)}>
-      {text + behind(whoseIs(of, rules))}
+      {pieceText({ rule, text }, rules)}
     </a>
   );
 }

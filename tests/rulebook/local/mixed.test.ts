@@ -98,5 +98,5 @@ describe('each source of such a value is told', () => {
 test('in a browser both stand behind it', () => {
   const { rules, titleOf } = bookOf(sentRules(ranges.data, (id) => id === GUARDRAIL));
   expect(rules.whose(GUARDRAIL)).toBe('One and Two');
-  expect(titleOf(GUARDRAIL)).toMatch(/, One and Two$/);
+  expect(titleOf(GUARDRAIL)).toMatch(/ \(One and Two\)$/);
 });

@@ -172,13 +172,13 @@ describe('the site with an agency’s folder, whose notes hold a script', () => 
 
   // Harrow Valley laps a patch by 3 in: 6 + 2 x 3 = 12 in of metal for the hole of 6 in, where the rulebook has 10 in.
   test.each([
-    ['calculators/patch-layers', '3 in, Harrow Valley common practice, no source. In the rulebook: 2 in'],
+    ['calculators/patch-layers', '3 in (Harrow Valley) common practice, no source. In the rulebook: 2 in'],
     [
       'cards/patching',
-      '12 in, follows from Harrow Valley, worked out by us from: Diameter of a hole; Overlap of a patch layer. In the rulebook: 10 in',
+      '12 in (follows from Harrow Valley), worked out by us from: Diameter of a hole; Overlap of a patch layer. In the rulebook: 10 in',
     ],
-    ['rules', 'at least 3 in, Harrow Valley. In the rulebook: at least 2 in'],
-    ['calculators/patch-layers', 'Overlap of a patch layer, Harrow Valley'],
+    ['rules', 'at least 3 in (Harrow Valley). In the rulebook: at least 2 in'],
+    ['calculators/patch-layers', 'Overlap of a patch layer (Harrow Valley)'],
   ])('%s tells whose value it is, and the rulebook’s', (page, told) => {
     expect(words(html(page))).toContain(told);
   });
