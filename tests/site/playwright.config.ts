@@ -15,11 +15,7 @@ const projects: Project[] = [
     testIgnore: '*.firefox.spec.ts',
     use: {
       browserName: 'chromium',
-      launchOptions: {
-        executablePath: await findChromium(),
-        // There is no graphics card where this runs: a process that draws for it takes a tenth of the time.
-        args: ['--no-sandbox', '--disable-gpu', '--disable-gpu-compositing', '--in-process-gpu'],
-      },
+      launchOptions: { executablePath: await findChromium(), args: ['--no-sandbox'] },
     },
   },
 ];
