@@ -6,14 +6,12 @@ import { splitAtPlaceholders } from '../rulebook/placeholders.ts';
 import { DataError, type Problem } from '../rulebook/problem.ts';
 import type { RulebookData } from '../rulebook/rulebook.ts';
 import { valueText } from '../rulebook/value-text.ts';
+import type { Piece } from '../rulebook/whose.ts';
 import { readYaml } from '../rulebook/yaml-file.ts';
 import { explainIssues, namingKnownKeys } from '../rulebook/zod-issue.ts';
 import { type FoundAnswer, findAnswer } from './answers.ts';
 import { type GivenEntries, givenEntries } from './entries.ts';
 import { questionSchema, type RawQuestion } from './schema.ts';
-
-/** A piece of a question: words, or the value of a rule with the rule's id. */
-export type Piece = string | { readonly rule: string; readonly text: string };
 
 /** A question with its answer, as the rulebook gives it today. */
 export interface Question {

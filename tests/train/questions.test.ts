@@ -5,7 +5,8 @@ import { entriesIn } from '../../src/calc/declare/address.ts';
 import { readFields } from '../../src/calc/declare/read-fields.ts';
 import type { RulebookData } from '../../src/rulebook/rulebook.ts';
 import type { RuleValue } from '../../src/rulebook/schema.ts';
-import { type Piece, projectQuestions, readQuestions } from '../../src/train/questions.ts';
+import type { Piece } from '../../src/rulebook/whose.ts';
+import { projectQuestions, readQuestions } from '../../src/train/questions.ts';
 import { theProject } from '../the-project.ts';
 
 const { data } = theProject();
