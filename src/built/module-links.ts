@@ -1,11 +1,5 @@
 import { posix } from 'node:path';
-import type { Imported } from './imports.ts';
-
-/** Gives what a script of the built site imports, by its place in it. */
-export type ImportsIn = (file: string) => readonly Imported[];
-
-/** As the build writes it: a script of a page, from where the page lies. */
-const SCRIPT = /<script type="module" src="([^"]+)"/g;
+import { type ImportsIn, reachedFrom, scriptsOf } from './page-scripts.ts';
 
 /**
  * Which scripts does a page need besides those that it names? All that these import, and what those import in turn. What is
@@ -13,21 +7,8 @@ const SCRIPT = /<script type="module" src="([^"]+)"/g;
  * @param page the page's place in the site, such as "do/patching/index.html"
  */
 export function neededModules(page: string, html: string, importsIn: ImportsIn): readonly string[] {
-  const scripts = [...html.matchAll(SCRIPT)].map(([, src = '']) =>
-    posix.join(posix.dirname(page), decodeURI(src)),
-  );
-  const needed = new Set<string>();
-  const take = (file: string): void => {
-    for (const { from, later } of importsIn(file)) {
-      if (later) continue;
-      const next = posix.join(posix.dirname(file), from);
-      if (scripts.includes(next) || needed.has(next)) continue;
-      needed.add(next);
-      take(next);
-    }
-  };
-  scripts.forEach(take);
-  return [...needed];
+  const scripts = scriptsOf(page, html);
+  return [...reachedFrom(scripts, importsIn, { later: false })].filter((file) => !scripts.includes(file));
 }
 
 /** A script of a page as a whole element. */

@@ -1,9 +1,9 @@
 import { mkdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { build } from 'esbuild';
 import { copyList, PARCELS } from '../built/copy-list.ts';
 import { copyWeight, MOST_PACKED } from '../built/copy-weight.ts';
 import { filesIn } from '../built/files.ts';
+import { oneFile } from '../built/one-file.ts';
 import { firstOf, parcelsOf } from '../built/parcels.ts';
 import type { CopyInParcels } from '../offline/worker/scope.ts';
 import { A_FOLDER, builtFolder } from './built-folder.ts';
@@ -28,17 +28,13 @@ await run(COMMAND, async (given) => {
     first: firstOf(list),
     parcels: parcels.map(({ place, files }) => [place, files.length] as const),
   };
-  const { outputFiles } = await build({
-    entryPoints: ['src/offline/worker/worker.ts'],
-    bundle: true,
-    format: 'iife',
-    minify: true,
+  const worker = await oneFile('src/offline/worker/worker.ts', {
     // Phones of that year and later.
     target: 'es2019',
-    banner: { js: `const COPY=${JSON.stringify(copy)};` },
-    write: false,
+    format: 'iife',
+    banner: `const COPY=${JSON.stringify(copy)};`,
   });
-  writeFileSync(join(folder, 'worker.js'), outputFiles[0]?.text ?? '');
+  writeFileSync(join(folder, 'worker.js'), worker);
   const { total, requests, parts } = copyWeight(site, list, parcels);
   const shown = (bytes: number): string => `${(bytes / 1e6).toFixed(2)} MB`;
   console.log(

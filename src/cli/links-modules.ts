@@ -1,8 +1,8 @@
 import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { filesIn } from '../built/files.ts';
-import { type Imported, importsOf } from '../built/imports.ts';
 import { withModuleLinks } from '../built/module-links.ts';
+import { importsWithin } from '../built/page-scripts.ts';
 import { A_FOLDER, builtFolder } from './built-folder.ts';
 import { run } from './run.ts';
 
@@ -14,13 +14,7 @@ const COMMAND = {
 
 await run(COMMAND, (given) => {
   const folder = builtFolder(COMMAND, given);
-  // A script that a thousand pages share is read once.
-  const known = new Map<string, readonly Imported[]>();
-  const importsIn = (file: string): readonly Imported[] => {
-    const found = known.get(file) ?? importsOf(readFileSync(join(folder, file), 'utf8'));
-    known.set(file, found);
-    return found;
-  };
+  const importsIn = importsWithin(folder);
   for (const page of filesIn(folder).filter((file) => file.endsWith('.html'))) {
     const at = join(folder, page);
     const html = readFileSync(at, 'utf8');
