@@ -21,7 +21,7 @@ const COMMAND = {
  * What nobody looks for by its words: the arithmetic of an example, the way back, heads of tables, what a button does. Pages say of more,
  * such as lists of checks, that search leaves it out.
  */
-const LEFT_OUT = ['.working', '.common-cases', '.check table', '.over', 'thead', 'button'];
+const LEFT_OUT = ['.working', '.check table', '.over', 'thead', 'button'];
 
 /** Its steps are found in the procedure that it is made from. */
 const CARDS = 'cards/';

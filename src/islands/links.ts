@@ -27,3 +27,6 @@ export const cautionPage = (id: string): string => {
 
 /** The page of a calculation. */
 export const calculationPage = (name: string): string => page(`calculators/${name}`);
+
+/** The example of a calculation, worked out, with its common cases. */
+export const examplePage = (name: string): string => page(`calculators/${name}/example`);

@@ -34,7 +34,11 @@ export function siteAddresses(
         : [],
     ),
     ...content,
-    ...calculations.flatMap((name) => [`calculators/${name}`, `checks/${name}`]),
+    ...calculations.flatMap((name) => [
+      `calculators/${name}`,
+      `calculators/${name}/example`,
+      `checks/${name}`,
+    ]),
     ...Object.values(rules).flatMap(({ id, aliases = [] }) =>
       [id, ...aliases].map((each) => `rules/${each}`),
     ),

@@ -19,6 +19,9 @@ const contentFolders = [
   'changes',
 ] as const;
 
+/** Pages of a calculator that are only read. */
+const EXAMPLES = /^calculators\/.+\/example\/index\.html$/;
+
 const LETTERS = /\.(woff2?|ttf|otf|eot)$/;
 
 /** One page, with what it brings. */
@@ -61,9 +64,10 @@ export function builtSite(site: Site): Figure[] {
           pages.filter((file) => file.startsWith(`${folder}/`)).map((file) => weigh(site, file)),
         ] as const,
     ),
+    ['examples of calculators', pages.filter((file) => EXAMPLES.test(file)).map((file) => weigh(site, file))],
   ]);
   const calculators = pages
-    .filter((file) => /^calculators\/.+\/index\.html$/.test(file))
+    .filter((file) => /^calculators\/[^/]+\/index\.html$/.test(file))
     .map((file) => weigh(site, file));
   const list = copyList(site);
   const copy = copyWeight(site, list, parcelsOf(site, list));

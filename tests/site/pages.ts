@@ -26,6 +26,7 @@ export const oneOfEach: readonly string[] = [
   '/calculators/patch-layers/',
   '/calculators/',
   '/calculators/ceiling-load/',
+  '/calculators/ceiling-load/example/',
   '/do/',
   '/do/filling-through-roof-holes/',
   '/know/the-taper-and-r/',

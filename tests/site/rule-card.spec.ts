@@ -17,7 +17,7 @@ test.describe('without script', () => {
   test('so does one in a caption, among common cases, and on the receipt', ONCE, async ({ page }) => {
     for (const [at, place, rule] of [
       ['/plan/', 'caption', 'access.roof-holes.below-peak'],
-      ['/calculators/ceiling-load/', '.common-cases td', 'ceiling.board.limit'],
+      ['/calculators/ceiling-load/example/', 'td', 'ceiling.board.limit'],
       ['/plan/receipt/', '.paper li', 'paperwork.receipt.tolerance'],
     ] as const) {
       await page.goto(at);

@@ -1,3 +1,4 @@
+import type { CautionId } from '../../generated/rule-types.ts';
 import { format } from '../../quantity/format.ts';
 import { parseQuantity } from '../../quantity/parse.ts';
 import { type Quantity, quantity } from '../../quantity/quantity.ts';
@@ -12,6 +13,7 @@ import { usualCases } from './usual-cases.ts';
 export interface CommonCase {
   readonly value: string;
   readonly figures: readonly Figure[];
+  readonly cautions: readonly CautionId[];
   /** Why nothing comes out, where entries clash. */
   readonly refused?: string;
 }
@@ -96,7 +98,7 @@ function chosen(declared: AnyCalculation, read: Entries): Place[] {
 
 /**
  * What does a calculation answer in common cases? Its example, with its first choice and its first amount changed in turn; worked out by
- * the calculation itself, for those who read its page without script or on paper.
+ * the calculation itself, for those who read without script or on paper.
  * @throws Error for an example that can't be read, and for an entry that it does not have.
  * @example commonCases(calculationNamed('ceiling-load'), rules)[0].label // => 'Ceiling board'
  */
@@ -134,8 +136,9 @@ export function commonCases(declared: AnyCalculation, rules: Rulebook): CommonCa
                     value: 'none',
                   },
               ),
+              cautions: answered.value.cautions,
             }
-          : { value, figures: [], refused: answered.problems.map(sentence).join(' ') },
+          : { value, figures: [], cautions: [], refused: answered.problems.map(sentence).join(' ') },
       ),
     };
   });

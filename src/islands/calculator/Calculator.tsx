@@ -8,6 +8,7 @@ import { type Book, WithBook } from '../book.ts';
 import { FieldsForm } from '../form/FieldInput.tsx';
 import { problemsInShort } from '../form/in-short.ts';
 import { ProblemSummary } from '../form/ProblemSummary.tsx';
+import { examplePage } from '../links.ts';
 import { AnswerView, inALine, type Shown } from '../results/AnswerView.tsx';
 import { aloud, Said } from '../results/Said.tsx';
 import { ShortAnswer } from '../results/ShortAnswer.tsx';
@@ -93,7 +94,9 @@ export function Calculator({ calculation, book, drawing }: CalculatorProps): JSX
           {state.waitingFor ? (
             <p class="waiting">Figures of before: waiting for {state.waitingFor.label}.</p>
           ) : null}
-          {result ? <AnswerView name={calculation.name} {...result} /> : null}
+          {result ? (
+            <AnswerView name={calculation.name} {...result} workedAt={examplePage(calculation.name)} />
+          ) : null}
         </section>
       </div>
     </WithBook>

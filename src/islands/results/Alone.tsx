@@ -12,9 +12,12 @@ export const CautionAlone = (given: { readonly id: CautionId; readonly notes?: N
   </WithBook>
 );
 
-/** Some cautions on a page of words, the gravest first, beside an answer that leads to where their sources stand. */
-export const CautionsAlone = ({ ids }: { readonly ids: readonly CautionId[] }): JSX.Element => (
+/** Some cautions on a page of words, the gravest first; bare beside an answer that leads to where their sources stand. */
+export const CautionsAlone = (given: {
+  readonly ids: readonly CautionId[];
+  readonly bare?: boolean;
+}): JSX.Element => (
   <WithBook value={book}>
-    <Cautions ids={ids} bare />
+    <Cautions {...given} />
   </WithBook>
 );

@@ -3,7 +3,6 @@ import type { Answer, AnswerTable, Figure } from '../../calc/declare/calculation
 import type { CautionId } from '../../generated/rule-types.ts';
 import { format } from '../../quantity/format.ts';
 import { unbroken } from '../../quantity/unbroken.ts';
-import { isComputed } from '../../quantity/working.ts';
 import { useBook } from '../book.ts';
 import type { DrawnAnswer } from '../calculator/drawn.ts';
 import { cautionPage } from '../links.ts';
@@ -15,6 +14,7 @@ import { Remarks } from './Remarks.tsx';
 import { RowWorkings } from './RowWorkings.tsx';
 import { RuleLinks } from './RuleLinks.tsx';
 import { Workings } from './Working.tsx';
+import { workedFigures } from './worked-figures.ts';
 
 /** An answer with the drawings that belong beside it. */
 export interface Shown {
@@ -89,21 +89,27 @@ export function AnswerView({
   drawings,
   said = [],
   within = 'page',
+  workedAt,
 }: Shown & {
   readonly name: string;
   /** Cautions that stand on the sheet already; a stop is told at every answer that it stops. */
   readonly said?: readonly CautionId[];
   /** What the answer is a part of: its headings lie one below. */
   readonly within?: 'page' | 'section';
+  /** The page where the example is worked out for readers without script; without one, the answer's own page is built with it. */
+  readonly workedAt?: string;
 }): JSX.Element {
   const { cautions: allCautions } = useBook();
   const [first, ...rest] = Object.entries(figures);
   const level = (id: CautionId) => allCautions[id]?.level ?? 'note';
   const at = (wanted: 'stop' | 'warn' | 'note') =>
     cautions.filter((id) => level(id) === wanted && (wanted === 'stop' || !said.includes(id)));
-  const worked = Object.values(figures).flatMap(({ label: title, value, format }) =>
-    typeof value !== 'string' && isComputed(value) ? [{ title, value, ...(format ? { format } : {}) }] : [],
-  );
+  const worked = workedFigures({ figures });
+  const instead = workedAt ? (
+    <p>
+      <a href={workedAt}>The example, worked out</a>
+    </p>
+  ) : undefined;
   const Heading = within === 'page' ? 'h2' : 'h3';
   return (
     <>
@@ -133,9 +139,9 @@ export function AnswerView({
       ))}
       <Cautions ids={at('note')} />
       {worked.length > 0 ? <Heading class="screen-only">How it is worked out</Heading> : null}
-      <Workings of={worked} />
+      <Workings of={worked} instead={instead} />
       {Object.entries(tables).map(([key, table]) => (
-        <RowWorkings key={key} {...table} />
+        <RowWorkings key={key} {...table} instead={instead} />
       ))}
       {asked.length > 0 ? (
         <Fold title={`Values of the rulebook behind this answer: ${asked.length}`}>

@@ -1,30 +1,22 @@
 import type { JSX } from 'preact';
 import type { AnswerTable } from '../../calc/declare/calculation.ts';
-import { format } from '../../quantity/format.ts';
-import { isComputed } from '../../quantity/working.ts';
 import { Fold, isBuilding } from './Fold.tsx';
 import { Workings } from './Working.tsx';
+import { workedRows } from './worked-figures.ts';
 
 /**
  * How the amounts in a table were worked out, row by row, each folded under what names the row. The page is built with the first row of it
  * alone: the others are worked alike.
+ * @param props.instead what a page is built with in place of the rows
  */
-export function RowWorkings({ title, columns, rows, format: options = {} }: AnswerTable): JSX.Element | null {
-  const [first = '', ...rest] = Object.keys(columns);
-  const worked = rows.flatMap((row) => {
-    const of = rest.flatMap((column) => {
-      const value = row[column];
-      return typeof value === 'object' && 'origin' in value && isComputed(value)
-        ? [{ title: columns[column] ?? '', value, format: options[column] ?? {} }]
-        : [];
-    });
-    const name = row[first] ?? '';
-    const told = typeof name === 'string' ? name : 'origin' in name ? format(name, options[first]) : '';
-    return of.length > 0 ? [{ name: `${columns[first]}: ${told}`, of }] : [];
-  });
+export function RowWorkings({
+  instead,
+  ...table
+}: AnswerTable & { readonly instead?: JSX.Element | undefined }): JSX.Element | null {
+  const worked = workedRows(table);
   if (worked.length === 0) return null;
   return (
-    <Fold title={`${title}: row by row`}>
+    <Fold title={`${table.title}: row by row`} instead={instead}>
       {() =>
         (isBuilding ? worked.slice(0, 1) : worked).map(({ name, of }) => (
           <Fold key={name} title={name}>
