@@ -2,7 +2,7 @@ import type { Calculation } from '../../calc/declare/calculation.ts';
 import type { Fields, Values } from '../../calc/declare/field.ts';
 import type { Drawing } from '../../drawings/svg.ts';
 import type { Rulebook } from '../../rulebook/rulebook.ts';
-import { PlainSheet } from '../results/PlainSheet.tsx';
+import { SheetOfAnswer } from '../results/PlainSheet.tsx';
 
 /** A drawing in both layouts, with the words under it. */
 interface Layouts {
@@ -14,7 +14,7 @@ interface Layouts {
 /** A drawing beside an answer. */
 export interface DrawnAnswer extends Layouts {
   /** What shows it: it comes with the drawing, since most calculators have none. */
-  readonly View: typeof PlainSheet;
+  readonly View: typeof SheetOfAnswer;
 }
 
 /** How a calculation's entries, once they are read and worked out, are drawn. */
@@ -30,5 +30,5 @@ export const drawn = <F extends Fields>(
   draw: (values: Values<F>, rules: Rulebook) => readonly Layouts[],
 ): Drawn => ({
   name: of.name,
-  draw: (values: Values<F>, rules) => draw(values, rules).map((each) => ({ ...each, View: PlainSheet })),
+  draw: (values: Values<F>, rules) => draw(values, rules).map((each) => ({ ...each, View: SheetOfAnswer })),
 });
