@@ -41,21 +41,40 @@ for (const [path, id, typed] of [
   });
 
 test(
-  'a working that was unfolded before the script came stays unfolded, and says the same',
+  'a working of a job that was unfolded before the script came stays unfolded, and says the same',
+  ONCE,
+  async ({ page }) => {
+    const release = await withoutScripts(page);
+    await page.goto('/plan/', { waitUntil: 'commit' });
+    const workings = page.locator('#plan details:not(.larger)', { has: page.locator('.working') });
+    const [opened, other] = [workings.first(), page.locator('#plan details:not([open]) .working').first()];
+    const name = (await opened.locator('summary').first().textContent()) ?? '';
+    await opened.locator('summary').first().click();
+    const before = (await opened.locator('.working li').first().textContent()) ?? '';
+    expect(before).toMatch(/=/);
+    await expect(other).toBeAttached();
+    release();
+    // What nobody unfolded is drawn no longer once the form lives.
+    await expect(other).not.toBeAttached({ timeout: 20_000 });
+    const still = page.locator('#plan details[open]:not(.larger)', { hasText: name }).first();
+    await expect(still.locator('.working li').first()).toHaveText(before);
+  },
+);
+
+test(
+  'a working of a calculator that was unfolded before the script came leads to the example worked out, and stands there itself once it has come',
   ONCE,
   async ({ page }) => {
     const release = await withoutScripts(page);
     await page.goto('/calculators/fill/', { waitUntil: 'commit' });
     const workings = page.locator('#answer details:not(.larger)');
-    const step = (place: number) => workings.nth(place).locator('.working li').first();
     await workings.first().locator('summary').click();
-    const before = (await step(0).textContent()) ?? '';
-    expect(before).toMatch(/=/);
-    await expect(step(1)).toBeAttached();
+    const way = workings.first().getByRole('link', { name: 'The example, worked out' });
+    await expect(way).toHaveAttribute('href', /example\/$/);
+    await expect(workings.nth(1).getByRole('link', { includeHidden: true })).toBeAttached();
     release();
-    // What nobody unfolded is drawn no longer once the form lives.
-    await expect(step(1)).not.toBeAttached({ timeout: 20_000 });
-    await expect(step(0)).toBeVisible();
-    await expect(step(0)).toHaveText(before);
+    await expect(workings.first().locator('.working li').first()).toHaveText(/=/, { timeout: 20_000 });
+    await expect(way).toHaveCount(0);
+    await expect(workings.nth(1).locator('> :not(summary)')).toHaveCount(0);
   },
 );

@@ -25,8 +25,6 @@ export const freshAirCalculation = calculation({
   name: 'fresh-air',
   title: 'Fresh air',
   question: 'How much fresh air does the home need once it is tighter, and how big a fan is that?',
-  method:
-    'ASHRAE 62.2 sets the whole-house rate by floor area and by people. People are counted as the bedrooms, at least one, plus one. A bath or kitchen whose fan does less than its own rate lacks the rest; a window that opens forgives some of it, and a share of what is still lacked is added to the whole-house rate. Nothing is credited for leaks. The factory rule, by its text of 2015, tells how such homes are built; an older home was built to an older text, and it asks nothing of a home in use.',
   fields: { ...homeFields, rooms: roomsField, existing: existingField },
   example: {
     floor: '924 ft²',
@@ -123,8 +121,6 @@ export const exhaustDuctCalculation = calculation({
   name: 'exhaust-duct',
   title: 'Exhaust duct',
   question: 'How long may the duct of this fan be?',
-  method:
-    'The table of IRC M1506.2, which newer editions number M1504.2, gives the longest straight duct for the fan’s rated flow, the duct’s size and its kind; each elbow takes its share off. “No limit” and “not allowed” are the table’s own words. A flow between two rows takes the larger, a size between two rows the smaller. Where the table has no row, no length is given.',
   fields: {
     flow: quantityField({
       dimension: 'air flow',

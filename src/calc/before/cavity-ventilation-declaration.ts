@@ -12,8 +12,6 @@ export const cavityVentilation = calculation({
   name: 'cavity-ventilation',
   title: 'Ventilation of the cavity',
   question: 'Does the federal code ask for vents in this roof cavity, and of what free area?',
-  method:
-    '24 CFR 3280.504(d) asks for none in a single section with a metal roof that has neither sheathing nor underlayment, if the ways for air from the living space into the cavity are sealed: at electrical outlets, junctions and cables, and at pipes, flues and exhaust vents. Every other cavity has vents, or a fan; closed-cell membrane roofs between parallel planes are left out. It is the rule for new homes by its text of 2015, and a reference for one in use, which may have been built to an older text: local code governs.',
   fields: {
     sections: choiceField('Sections', 'Of the home.', ['single', 'double']),
     bare_metal: choiceField(

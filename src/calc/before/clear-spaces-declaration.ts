@@ -16,8 +16,6 @@ export const clearSpaces = calculation({
   name: 'clear-spaces',
   title: 'Clear spaces',
   question: 'How much room stays open about each flue and light?',
-  method:
-    'Each thing that gets hot has its least distance by its kind; its own listing governs. The space is a column through the depth of the new fill, as wide as the thing and the distance on both sides; that much comes off the volume to fill. Cellulose keeps off every recessed light, whatever its rating.',
   fields: {
     material: choiceField('Material', 'What is blown in.', materials),
     things: listField(

@@ -8,8 +8,6 @@ export const readinessCheck = calculation({
   name: 'readiness',
   title: 'Ready or not',
   question: 'Is this home ready to be filled, and what stands in the way?',
-  method:
-    'Each condition is looked at and answered in plain words; an empty answer counts as not looked at. Paint and asbestos follow from the year. One open stop makes the home not ready; until it is settled, the plan’s figures stay behind it.',
   fields: {
     built: optional(yearField('Year built', 'From the data plate, or from the papers.', '1979')),
     ...readinessFields,

@@ -13,8 +13,6 @@ export const cavity = calculation({
   name: 'cavity-section',
   title: 'Cavity cross-section',
   question: 'How deep is the roof cavity at any place across, and how much will it hold?',
-  method:
-    'The cross-section follows from the shape of the roof: straight lines, a circular arc, or the depths you measured. The area is a closed form. Old insulation, the chords of the trusses and the spaces kept open are taken off; truss webs are not.',
   fields: {
     ...sectionFields,
     at: optional(

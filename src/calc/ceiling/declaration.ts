@@ -24,8 +24,6 @@ export const ceiling = calculation({
   name: 'ceiling-load',
   title: 'Ceiling load',
   question: 'Will the ceiling carry the fill at its deepest place?',
-  method:
-    'Depth times density is the weight on the board; the old insulation’s is added. It is held against the published limit for that board on that framing. A board without a published limit is unrated: nothing is guessed for it, and an engineer’s written load settles it.',
   fields: {
     ...ceilingFields,
     depth: optional(

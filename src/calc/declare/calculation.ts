@@ -67,8 +67,6 @@ export interface Calculation<F extends Fields = Fields> {
   readonly title: string;
   /** The question it answers, as the crew would ask it. */
   readonly question: string;
-  /** How it works it out, in a few sentences. */
-  readonly method: string;
   readonly fields: F;
   /** Entries that show it at work; the page opens with them. */
   readonly example: Readonly<Record<string, unknown>>;

@@ -10,8 +10,6 @@ export const fill = calculation({
   name: 'fill',
   title: 'Fill',
   question: 'How many bags does this space take, and what R does an inch of it give?',
-  method:
-    'Volume times density gives the weight; divided by the net weight of a bag it gives the bags. The truck takes the usual spread on top, in whole bags. R per inch is the maker’s, if you give it; for glass fibre it is else our estimate between the published densities, with its uncertainty.',
   fields: {
     volume: quantityField({
       dimension: 'volume',

@@ -19,8 +19,6 @@ export const heat = calculation({
   name: 'roof-heat',
   title: 'Heat through the roof',
   question: 'What R does the whole roof have before and after the fill?',
-  method:
-    'At each place across, R is films, ceiling, old insulation and new fill, as deep as they lie there; the metal roof gets none. U is the mean of 1/R across the cavity: the closed form of ISO 6946:2017 annex E over each straight piece, a quadrature over a bow. The framing lies in parallel: through a truss the chords are wood and insulation stands between them, webs left out; U is the mean of both ways, each by its share of the ceiling. Old insulation under the fill lies loose, or pressed, and then keeps what the federal table leaves to a batt between parallel planes. Where the roof is lower than the old insulation, only what fits is counted. Before, the air above the old insulation gets no R, since a leaky space has none. Winter, heat flowing up; leaking air is not counted.',
   fields: heatFields,
   example: {
     shape: 'bowed',

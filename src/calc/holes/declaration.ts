@@ -15,8 +15,6 @@ export const layout = calculation({
   name: 'hole-layout',
   title: 'Hole layout',
   question: 'Where along the roof does each hole go?',
-  method:
-    'Every place on the tape, to the eighth of an inch, is weighed: between trusses, off the seams, clear of what comes through the roof, with the first and last hole and the gaps within their ranges. Of all layouts that hold every rule it takes the fewest holes; then the fewest patches over a seam; then the most even gaps; then the least moved from the even places. Where none holds every rule it says which rules clash and offers the least departure.',
   fields: {
     length: lengthField('L', 'Length of the roof', 'Along the ridge, from end to end.', '66 ft'),
     ...alongFields,

@@ -158,8 +158,6 @@ export const layers = calculation({
   name: 'layers',
   title: 'Layers',
   question: 'What R and U do layers in series give, and two such paths side by side?',
-  method:
-    'In series the R of the layers add up, films included; U is 1 over R. Two paths side by side, such as insulation and framing, share the area: the U of the whole is the mean of theirs, each weighed by its share. That is the parallel-path method; it lets no heat flow sideways. The isothermal-planes method lets it flow sideways freely: the two paths are put together layer by layer, and the layers then add up. Its R is the lower of the two, and the truth lies between them.',
   fields: {
     layers: listField('Layers', 'From the room outwards, air films included.', 'a layer', layerFields),
     second: optional(

@@ -24,8 +24,6 @@ export const openingLog = calculation({
   name: 'opening-log',
   title: 'Opening, light or heavy',
   question: 'Is this opening light, heavy or as planned, after so many bags?',
-  method:
-    'Bags times the net weight of a bag, over the volume of the opening’s stretch, is the density reached. Held against the bags planned with the usual spread, or with half a quarter of a bag where that is more: while the opening is still being filled, only too many bags can be told; whether it is light shows when it is full.',
   fields: {
     volume: quantityField({
       dimension: 'volume',

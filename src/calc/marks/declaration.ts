@@ -106,8 +106,6 @@ export const hoseMarkings = calculation({
   title: 'Hose marks',
   question:
     'Which ways round the clock is the hose pushed from this opening, and where does the tape go for each?',
-  method:
-    'Stand at the opening and face the ridge: 12 o’clock is up the slope and over the ridge, 3 o’clock to your right. The directions go evenly round the clock, to the nearest five minutes, and are the fewest from which every place of the stretch lies within the stream’s reach of a push. The tape goes as far from the end of the hose as it is from the opening to the edge of the stretch, less the stand-off. A push that would run into the ring about a hot flue stops before it. Lengths are level: these roofs slope little.',
   fields: hoseMarkFields,
   example: {
     along: '21 ft 6 in',

@@ -87,8 +87,6 @@ export const moisture = calculation({
   name: 'moisture',
   title: 'Moisture screen',
   question: 'Will vapour that seeps through the ceiling gather as water in the roof, where, and how much?',
-  method:
-    'The dew-point method, a screen only: steady, and blind to air that leaks, which carries far more; seal the ceiling first. The temperature falls in a straight line over the R of the layers, the vapour pressure over 1/permeance. Where it would stand above that of saturated air it is held there, and what arrives from the room less what goes on outwards stays as water. A layer that resists both is looked at inside, in twenty steps. Nothing goes on through a layer of no permeance, such as a metal roof.',
   fields: moistureFields,
   example: {
     indoors: '70 F',

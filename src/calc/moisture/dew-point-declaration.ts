@@ -28,8 +28,6 @@ export const dewPoint = calculation({
   name: 'dew-point',
   title: 'Dew point',
   question: 'How cold must a face be for this air to leave water on it?',
-  method:
-    'The equations of moist air of ASHRAE Fundamentals 2017, chapter 1: the vapour pressure is the relative humidity times that of saturated air, over ice below freezing; or it follows from a wet-bulb reading and the air pressure. The dew point is where air of that vapour pressure is saturated.',
   fields: {
     temperature: readingField('t', 'Temperature', 'Of the air, by a dry thermometer.', '70 F', '150 F'),
     humidity: optional(

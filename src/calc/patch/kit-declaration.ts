@@ -19,8 +19,6 @@ export const patchKitCalculation = calculation({
   name: 'patch-kit',
   title: 'Patch kit',
   question: 'What goes on the truck to patch every hole of this job?',
-  method:
-    'One cap, one square of metal and one of membrane a hole. Squares are cut in rows across the coil and the roll. Where the roll is narrower than the square, each square is laid in the fewest strips that cover it, each lapping the next by the overlap of a patch layer. The bead times its section is the sealant; the share lost is taken off each cartridge, and cartridges and rolls are counted whole. No spare is added to anything else.',
   fields: {
     holes: countField('Holes', 'How many holes this job patches.', '5', { most: 500 }),
     diameter: holeField,

@@ -15,8 +15,6 @@ export const patchLayersCalculation = calculation({
   name: 'patch-layers',
   title: 'Patch',
   question: 'Which layers close this hole, and in which order are the screws driven?',
-  method:
-    'The cap has the size of the hole. Each square reaches the overlap beyond what lies below it, on both sides. The screws stand in the middle of the bead under the metal: the middle of each side first, then on towards one corner after another, the two sides of the corner in turn.',
   fields: { diameter: holeField },
   example: { diameter: '6 in' },
   work: ({ diameter }, rules) => {

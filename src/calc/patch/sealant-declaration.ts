@@ -34,8 +34,6 @@ export const sealantCalculation = calculation({
   name: 'sealant',
   title: 'Sealant',
   question: 'How far does a cartridge go, and how many does this bead take?',
-  method:
-    'What the cartridge holds over the cross-section of the bead is the bead it makes, if nothing is lost. For a length of bead, length times cross-section is the sealant in it; the share lost is taken off each cartridge, and whole cartridges are counted.',
   fields: {
     ...beadFields,
     length: optional(

@@ -7,8 +7,6 @@ export const sheetWeightCalculation = calculation({
   name: 'sheet-weight',
   title: 'Weight of sheet metal',
   question: 'What does this sheet metal weigh, to be carried up and to be lifted?',
-  method:
-    'Steel and aluminium by thickness times the weight of a square foot of each inch; galvanized sheet by its gauge, from the published table, which counts the zinc. Times the area, where one is given.',
   fields: {
     metal: choiceField('Metal', 'What the sheet is.', sheetMetals),
     thickness: optional(

@@ -10,8 +10,6 @@ export const receipt = calculation({
   name: 'receipt',
   title: 'Receipt and certificate',
   question: 'What do receipt and certificate say, and what is still missing on them?',
-  method:
-    'The sheet holds what 16 CFR 460.17 asks of the installer’s receipt and what the energy code asks of the certificate; an item that either asks for and that you left empty is listed as missing. R is typed in from the maker’s paper, with the paper named: our own estimate never lands here, since the rule forbids it. Each part of the house stands by itself, and no areas or R-values are added up. The bags’ weight on the area is held against the label’s least weight for that R.',
   fields: receiptFields,
   example: {
     home: '14 Larkspur Lane',

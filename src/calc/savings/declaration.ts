@@ -43,8 +43,6 @@ export const savings = calculation({
   name: 'savings',
   title: 'Savings',
   question: 'What will the insulation save, and does it pay?',
-  method:
-    'Area × (U before − U after) × heating degree-days is the heat kept in a year; over the efficiency it is the fuel, and times its price the money. Savings of later years are worth less today, by the factors of NIST Handbook 135. Their present worth over the cost is the savings-to-investment ratio that 10 CFR 440.21(d) asks for. Heating only: cooling, and heat that leaks away with air, are not counted.',
   fields: {
     area: quantityField({
       dimension: 'area',
@@ -169,8 +167,6 @@ export const presentWorth = calculation({
   name: 'present-worth',
   title: 'Present worth',
   question: 'What are the savings of years to come worth today?',
-  method:
-    'The factors of NIST Handbook 135, each year’s saving counted at the year’s end: (1 + d)^−n for a sum at the end, and the sum of such shares for one in each year, with the escalation of the price in it. At a rate of 0 every year counts in full; where price and rate rise alike, too.',
   fields: {
     yearly: optional(
       quantityField({
@@ -213,8 +209,6 @@ export const fuelCost = calculation({
   name: 'fuel-cost',
   title: 'Cost of heat',
   question: 'What does a million Btu of heat in the rooms cost with this fuel?',
-  method:
-    'The price of a gallon or a cubic foot over its heat content is the price of the heat in the fuel; a price by heat is that already. Over the efficiency it is the price of the heat in the rooms. Carbon dioxide is that of the fuel as burnt, by the federal table.',
   fields: fuelFields,
   example: { fuel: 'propane', efficiency: '80 %', price_per_volume: '2.50 $/gal' },
   common: {

@@ -20,8 +20,6 @@ export const taper = calculation({
   name: 'tapered-transmittance',
   title: 'Heat through a taper',
   question: 'What R does tapered insulation really give?',
-  method:
-    'Heat flows through the mean transmittance, not through the mean depth. The closed forms are those of ISO 6946:2017 annex E; R0 is all that is uniform, films included, with the thinnest insulation; R2 is what the taper adds.',
   fields: {
     form: choiceField(
       'Form of the taper',
@@ -100,8 +98,6 @@ export const restrictedEdge = calculation({
   name: 'restricted-edge',
   title: 'Restricted edge',
   question: 'What R is left over the part of the roof where the insulation is thinned towards the eave?',
-  method:
-    'The federal table gives the share of the nominal R that is kept, from the ratio of the edge’s thickness to the nominal thickness; between its rows a straight line. It holds over the restricted part only.',
   fields: {
     kind: choiceField(
       'Insulation',

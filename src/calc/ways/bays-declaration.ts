@@ -53,8 +53,6 @@ export const bays = calculation({
   title: 'Bays under the lifted edge',
   question:
     'Bay by bay between the trusses: how long must the tube be, and how many bags does each bay take?',
-  method:
-    'Each bay reaches from the middle of one truss to the middle of the next, so that the bays add up to the cavity. From one lifted edge the tube goes to the far eave; from both edges each goes to the ridge. It has to fit above the old insulation at the eave; between the trusses no chord is in its way. It stops at its reach, or before the ring kept open about a flue; where a ring stops the tube of one edge short of the ridge, the other goes on to the ring. What no tube reaches is left over. Lengths are level; the slope of these roofs is slight.',
   fields: edgeBayFields,
   example: {
     length: '66 ft',

@@ -19,8 +19,6 @@ export const compareWays = calculation({
   title: 'Ways into the cavity',
   question:
     'Roof holes, a gable end or the lifted edge: what does each ask for on this home, and what rules it out?',
-  method:
-    'Roof holes are laid out as on the layout’s own page; the longest push goes from a hole to the farthest corner of its stretch. From the gable ends the push goes to the middle of the home, or to the other end. Under the lifted edge there is an opening a bay, and the tube goes to the ridge or to the far eave. Each push is held against the reach, and the hose against the room it has. Nothing is ranked: the crew leader picks the way that reaches all of the cavity with the least damage.',
   fields: {
     length: lengthField('L', 'Length of the roof', 'Along the ridge, from end to end.', '66 ft'),
     ...sectionFields,

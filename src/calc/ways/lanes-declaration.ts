@@ -39,8 +39,6 @@ export const lanes = calculation({
   name: 'gable-lanes',
   title: 'Lanes from the gable end',
   question: 'How far does a push from the gable end have to go, in how many lanes, and what is left over?',
-  method:
-    'The width is shared into even lanes, none wider than the fill spreads to both sides of the hose. The hose runs along the middle of its lane; it has to fit above the old insulation and, where there are trusses, between their chords. Each push goes to the middle of the home, or to the other end where one end alone is open, and stops at the reach of the hose or before the ring kept open about a flue; where a ring keeps one push short of the middle, the other goes on past it to the ring. What no push covers is left over. What the fill flies on past the end of the hose is not counted.',
   fields: gableLaneFields,
   example: {
     length: '66 ft',

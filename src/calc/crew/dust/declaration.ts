@@ -33,8 +33,6 @@ export const dust = calculation({
   name: 'dust',
   title: 'Dust',
   question: 'Is there too much dust in the air, and which respirator would suffice until there is less?',
-  method:
-    'Each measured concentration over its limit: the law’s for any dust, and for glass fibre the limits that a research institute recommends, which are not law. The law for construction has no limit for the fine part, so that of general industry stands in for it. The worst of them is what a respirator must make good; the kind that protects least and still suffices is named, and a full facepiece only with its fit measured. A concentration is an average over the work shift, sampled in the air that is breathed.',
   fields: {
     material: choiceField('Material', 'What the dust comes from.', materials),
     total: concentration(

@@ -8,8 +8,6 @@ export const fall = calculation({
   name: 'fall-protection',
   title: 'Fall protection',
   question: 'Is fall protection due on this roof, and which kinds do the federal rules admit?',
-  method:
-    'The height of the edge decides whether protection is due; the slope and the work decide which kinds serve. Warning lines and monitors serve for roofing work on a low slope only, and a monitor alone only where the roof is narrow enough. Work that is not surely roofing work gets what serves at any edge. States may ask for more.',
   fields: {
     height: lengthField('h', 'Height of the edge', 'Above the ground or the next lower level.', '9 ft', {
       zero: 'allowed',

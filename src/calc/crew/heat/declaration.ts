@@ -6,8 +6,6 @@ export const heat = calculation({
   name: 'heat-index-band',
   title: 'Heat band',
   question: 'How great is the risk of the heat, and what has to be done about it?',
-  method:
-    'The heat index holds for shade and a light wind. Full sun may add to it; all of that is added, and the guide’s bands are then read. On the border of two bands the graver one is taken. It is a guide, not a law; local heat rules may ask for more.',
   fields: {
     index: quantityField({
       dimension: 'temperature reading',

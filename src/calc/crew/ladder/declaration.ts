@@ -6,8 +6,6 @@ export const ladder = calculation({
   name: 'ladder',
   title: 'Ladder',
   question: 'How far out does the foot of the ladder stand, and how long a ladder do I need?',
-  method:
-    'The foot stands out by the share of the working length that the ladder rule gives, measured level; the working length runs along the ladder from its foot to its top support. Height, foot and working length make a right triangle. The rails go on above the edge by what the rule on landings asks, measured upright.',
   fields: {
     height: optional(
       lengthField(

@@ -10,8 +10,6 @@ export const line = calculation({
   name: 'line-clearance',
   title: 'Overhead line',
   question: 'How far do people, ladders and hose stay from an overhead line?',
-  method:
-    'Up to a voltage one distance serves; above it a little more for each further step, a part of a step adding its part. The result is rounded up to whole inches. For a line of unknown voltage no distance is given. The distance is for people not qualified to work near live lines; the power company may ask for more.',
   fields: {
     voltage: optional(
       quantityField({

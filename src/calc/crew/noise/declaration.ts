@@ -29,8 +29,6 @@ export const noise = calculation({
   name: 'noise-dose',
   title: 'Noise dose',
   question: 'Is the noise of the blower and the saws more than a day allows, and how much time is left?',
-  method:
-    'Each time is divided by the time that the table allows at its level, and the results are added up. Between two rows of the table the louder one is taken, on the safe side. Quieter noise than the first row has no part in it; above the last row no time is allowed.',
   fields: {
     periods: listField(
       'Times in noise',

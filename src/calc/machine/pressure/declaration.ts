@@ -8,8 +8,6 @@ export const trappedAirLoad = calculation({
   name: 'trapped-air',
   title: 'Trapped air',
   question: 'Will the ceiling carry the pressure of the air that blowing traps under the roof?',
-  method:
-    'A pressure is a load on every part of the ceiling. With the weight of the insulation at its deepest place it is held against the published limit for the board on its framing. That limit was published for weight; holding air against it is our own conclusion. A board without a published limit is unrated: nothing is guessed for it.',
   fields: {
     ...ceilingFields,
     pressure: quantityField({

@@ -106,8 +106,6 @@ export const blowingRate = calculation({
   name: 'blowing-rate',
   title: 'Blowing rate',
   question: 'How fast do I draw the hose back, and how long does an opening take?',
-  method:
-    'Density times the cross-section that the hose fills is the weight that a foot of hose travel takes. The machine’s rate divided by that is the draw-back speed. Weight divided by rate is the time. Only the time that the machine blows is counted.',
   fields: {
     rate: optional(
       quantityField({

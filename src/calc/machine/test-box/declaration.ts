@@ -13,8 +13,6 @@ export const testBoxCheck = calculation({
   name: 'test-box',
   title: 'Test box',
   question: 'Does the machine blow the density wanted, and the same each time?',
-  method:
-    'Net weight over the volume of the box is the density of a fill. The mean is held against the target; it is near enough within the share that also holds for bags used against bags planned, since in one volume bags follow density. The spread is the highest less the lowest, as a share of the mean.',
   fields: {
     length: lengthField('bl', 'Inside length of the box', 'Between its walls.', '24 in', { most: '20 ft' }),
     width: lengthField('bw', 'Inside width of the box', 'Between its walls.', '24 in', { most: '20 ft' }),
