@@ -1,5 +1,15 @@
 import type { Profile } from '../calc/cavity/profile.ts';
-import type { WorkedJob } from '../job/planned.ts';
+import type { Section } from '../calc/cavity/section.ts';
+import type { Quantity } from '../quantity/quantity.ts';
+
+/** A cavity as its section is drawn. */
+export interface DrawnCavity {
+  readonly section: Section;
+  /** How deep the old insulation lies under the new fill; undefined where there is none. */
+  readonly oldOnceFilled: Quantity<'length'> | undefined;
+  /** A place across, from the eave, whose depth is told too. */
+  readonly askedAt?: Quantity<'length'> | undefined;
+}
 
 /** The part of the section that is drawn, and where on the sheet. */
 export interface SectionSheet {
@@ -16,9 +26,9 @@ const WIDE = { width: 840, left: 56, drawn: 728 };
 const NARROW = { width: 340, left: 48, drawn: 210 };
 
 /** The sheet for wide screens and paper, or for a phone, where a section with two like sides is drawn half. */
-export function sectionSheet(plan: WorkedJob, size: 'wide' | 'narrow'): SectionSheet {
-  const { width } = plan.section.profile;
-  const half = size === 'narrow' && (plan.section.shape === 'two-slope' || plan.section.shape === 'bowed');
+export function sectionSheet({ section }: DrawnCavity, size: 'wide' | 'narrow'): SectionSheet {
+  const { width } = section.profile;
+  const half = size === 'narrow' && (section.shape === 'two-slope' || section.shape === 'bowed');
   const to = half ? width / 2 : width;
   const sheet = size === 'wide' ? WIDE : NARROW;
   return { width: sheet.width, left: sheet.left, perInch: sheet.drawn / to, from: 0, to, half };

@@ -1,4 +1,3 @@
-import type { WorkedJob } from '../job/planned.ts';
 import { format } from '../quantity/format.ts';
 import { inches, type Quantity } from '../quantity/quantity.ts';
 import { dimension, reachBeyond } from './dimension.ts';
@@ -6,7 +5,7 @@ import { hatches, hatchId } from './hatch.ts';
 import { inInches } from './in-inches.ts';
 import { hatched, line, type Point, path, text } from './lines.ts';
 import { MOST_BAR, scaleBar } from './scale-bar.ts';
-import { placesAcross, type SectionSheet } from './section-sheet.ts';
+import { type DrawnCavity, placesAcross, type SectionSheet } from './section-sheet.ts';
 import type { Drawing } from './svg.ts';
 
 const tape = (q: Quantity<'length'>): string => format(q, { tape: 8 });
@@ -29,15 +28,15 @@ interface Height {
 }
 
 /** The cavity in section, to scale: ceiling, roof, old insulation and new fill told apart by their hatching, dimensioned. */
-export function sectionDrawing(plan: WorkedJob, sheet: SectionSheet, name: string): Drawing {
-  const { profile } = plan.section;
+export function sectionDrawing(cavity: DrawnCavity, sheet: SectionSheet, name: string): Drawing {
+  const { profile } = cavity.section;
   const { from, to, left, perInch } = sheet;
-  const most = inches(plan.section.deepest);
+  const most = inches(cavity.section.deepest);
   const places = placesAcross(profile, from, to);
-  const old = plan.oldOnceFilled ? inches(plan.oldOnceFilled) : 0;
-  const oldWords = depthWords(plan, old);
+  const old = cavity.oldOnceFilled ? inches(cavity.oldOnceFilled) : 0;
+  const oldWords = depthWords(cavity, old);
   const [first = 0, last = 0] = [places[0], places.at(-1)];
-  const heights = heightsOf(plan, sheet, old);
+  const heights = heightsOf(cavity, sheet, old);
   const above = heights.map(
     ({ low, high, words }) => high * perInch + reachBeyond((high - low) * perInch, words),
   );
@@ -50,7 +49,7 @@ export function sectionDrawing(plan: WorkedJob, sheet: SectionSheet, name: strin
   ];
   const roof = places.map((x) => at(x, profile.depthAt(x)));
   const oldTop = places.map((x) => at(x, Math.min(old, profile.depthAt(x))));
-  const oldTold = oldToldAt(plan, sheet, old);
+  const oldTold = oldToldAt(cavity, sheet, old);
   const halfway = sheet.half ? ' to the ridge' : '';
   return {
     width: sheet.width,
@@ -58,7 +57,7 @@ export function sectionDrawing(plan: WorkedJob, sheet: SectionSheet, name: strin
     title: sheet.half
       ? 'The cavity in cross-section, from the eave to the ridge'
       : 'The cavity in cross-section',
-    description: `A ${plan.section.shape} cavity ${tape(plan.section.width)} wide, ${inInches(plan.section.deepest)} at its deepest and ${depthWords(plan, toTheMark(profile.depthAt(from)))} at the eave${old > 0 ? `, with ${oldWords} of old insulation on the ceiling and new fill above it` : ', filled with new fill'}.`,
+    description: `A ${cavity.section.shape} cavity ${tape(cavity.section.width)} wide, ${inInches(cavity.section.deepest)} at its deepest and ${depthWords(cavity, toTheMark(profile.depthAt(from)))} at the eave${old > 0 ? `, with ${oldWords} of old insulation on the ceiling and new fill above it` : ', filled with new fill'}.`,
     shapes: [
       hatches(name),
       hatched([...roof, ...[...oldTop].reverse()], hatchId(name, 'new-fill')),
@@ -77,7 +76,7 @@ export function sectionDrawing(plan: WorkedJob, sheet: SectionSheet, name: strin
         at(first, 0),
         at(last, 0),
         below,
-        `${tape({ ...plan.section.width, amount: to - from, unit: 'in' })}${halfway}`,
+        `${tape({ ...cavity.section.width, amount: to - from, unit: 'in' })}${halfway}`,
       ),
       ...(old > 0 ? dimension(at(oldTold.across, old), at(oldTold.across, 0), oldTold.offset, oldWords) : []),
       ...heights.flatMap(({ across, low, high, offset, words }) =>
@@ -90,30 +89,34 @@ export function sectionDrawing(plan: WorkedJob, sheet: SectionSheet, name: strin
   };
 }
 
-const depthWords = (plan: WorkedJob, amount: number): string =>
-  inInches({ ...plan.section.deepest, amount, unit: 'in' });
+const depthWords = (cavity: DrawnCavity, amount: number): string =>
+  inInches({ ...cavity.section.deepest, amount, unit: 'in' });
 
 const toTheMark = (depth: number): number => Math.round(depth * 8) / 8;
 
 /** Where is the cavity deepest, on the part that is drawn; and is that at one of its ends? */
-function deepestOf(plan: WorkedJob, { from, to }: SectionSheet) {
-  const across = Math.min(to, Math.max(from, inches(plan.section.deepestAt)));
+function deepestOf(cavity: DrawnCavity, { from, to }: SectionSheet) {
+  const across = Math.min(to, Math.max(from, inches(cavity.section.deepestAt)));
   return { across, atStart: across === from, atEnd: across === to };
 }
 
 /** The old layer is told at the deepest place, or on half a section midway, if it is not told to be deeper than the cavity there. */
-function oldToldAt(plan: WorkedJob, sheet: SectionSheet, old: number): { across: number; offset: number } {
+function oldToldAt(
+  cavity: DrawnCavity,
+  sheet: SectionSheet,
+  old: number,
+): { across: number; offset: number } {
   const midway = (sheet.from + sheet.to) / 2;
-  if (sheet.half && plan.section.profile.depthAt(midway) >= old) return { across: midway, offset: 20 };
-  const deepest = deepestOf(plan, sheet);
+  if (sheet.half && cavity.section.profile.depthAt(midway) >= old) return { across: midway, offset: 20 };
+  const deepest = deepestOf(cavity, sheet);
   return { across: deepest.across, offset: deepest.atEnd ? -26 : 26 };
 }
 
 /** Every height that is told: at both ends, at the deepest place between them, and what is to come above the old insulation. */
-function heightsOf(plan: WorkedJob, sheet: SectionSheet, old: number): Height[] {
-  const { profile } = plan.section;
-  const most = inches(plan.section.deepest);
-  const { across, atStart, atEnd } = deepestOf(plan, sheet);
+function heightsOf(cavity: DrawnCavity, sheet: SectionSheet, old: number): Height[] {
+  const { profile } = cavity.section;
+  const most = inches(cavity.section.deepest);
+  const { across, atStart, atEnd } = deepestOf(cavity, sheet);
   const ends = [
     { across: sheet.from, high: profile.depthAt(sheet.from), offset: -20 },
     {
@@ -121,16 +124,43 @@ function heightsOf(plan: WorkedJob, sheet: SectionSheet, old: number): Height[] 
       high: sheet.half ? most : profile.depthAt(sheet.to),
       offset: sheet.half ? 44 : 24,
     },
-  ].map((end) => ({ ...end, low: 0, words: depthWords(plan, toTheMark(end.high)) }));
-  if (sheet.half) return ends;
+  ].map((end) => ({ ...end, low: 0, words: depthWords(cavity, toTheMark(end.high)) }));
+  const told = askedHeight(cavity, sheet, [sheet.from, across, sheet.to]);
+  if (sheet.half) return [...ends, ...told];
   return [
     ...ends,
+    ...told,
     ...(old > 0
-      ? [{ across, low: old, high: most, offset: atEnd ? -26 : 26, words: depthWords(plan, most - old) }]
+      ? [{ across, low: old, high: most, offset: atEnd ? -26 : 26, words: depthWords(cavity, most - old) }]
       : []),
     // Where the deepest place is an end, the end tells it.
     ...(atStart || atEnd
       ? []
-      : [{ across, low: 0, high: most, offset: -26, words: inInches(plan.section.deepest) }]),
+      : [{ across, low: 0, high: most, offset: -26, words: inInches(cavity.section.deepest) }]),
+  ];
+}
+
+/** As near as this on the sheet the words of two heights run into each other. */
+const APART = 64;
+
+/** The depth at the place that was asked for, on the half that is drawn; left out where another height stands so near that it tells much the same. */
+function askedHeight(
+  { section, askedAt }: DrawnCavity,
+  { from, to, half, perInch }: SectionSheet,
+  others: readonly number[],
+): Height[] {
+  if (!askedAt) return [];
+  const asked = inches(askedAt);
+  const across = half && asked > to ? section.profile.width - asked : asked;
+  if (across < from || others.some((other) => Math.abs(across - other) * perInch < APART)) return [];
+  const depth = section.depthAt(askedAt);
+  return [
+    {
+      across,
+      low: 0,
+      high: inches(depth),
+      offset: 0,
+      words: inInches({ ...depth, amount: toTheMark(inches(depth)), unit: 'in' }),
+    },
   ];
 }
