@@ -17,6 +17,8 @@ export interface HeatRisk {
   /** The heat index, with what full sun may add. */
   readonly felt: Quantity<'temperature reading'>;
   readonly band: HeatBand;
+  /** The indices where one band ends and the next begins. */
+  readonly borders: readonly Quantity<'temperature reading'>[];
   /** How much warmer it may get before the next band; absent in the last. */
   readonly toNext: Quantity<'temperature'> | undefined;
   readonly cautions: readonly CautionId[];
@@ -61,6 +63,7 @@ export function heatRisk(
   return {
     felt,
     band,
+    borders: [moderate, high, veryHigh],
     toNext: next && named(warmerBy(next, felt), 'ΔHI', 'Up to the next band'),
     cautions: cautionsOf[band],
   };

@@ -1,3 +1,4 @@
+import { figuresApart } from '../../../quantity/apart.ts';
 import { calculation, type Figure } from '../../declare/calculation.ts';
 import { choiceField, quantityField } from '../../declare/field.ts';
 import { heatRisk } from './band.ts';
@@ -25,13 +26,13 @@ export const heat = calculation({
   },
   example: { index: '88 F', place: 'in full sun' },
   work: ({ index, place }, rules) => {
-    const { felt, band, toNext, cautions } = heatRisk(index, place === 'in full sun', rules);
+    const { felt, band, borders, toNext, cautions } = heatRisk(index, place === 'in full sun', rules);
     const figures: Record<string, Figure> = {
       band: { label: 'Band of risk', value: band },
       felt: {
         label: place === 'in full sun' ? 'Heat index with full sun' : 'Heat index',
         value: felt,
-        format: { figures: 3 },
+        format: { figures: figuresApart(felt, borders, 3) },
       },
     };
     if (toNext)

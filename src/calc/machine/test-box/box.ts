@@ -47,6 +47,8 @@ export interface TestBox {
   readonly deviation: Quantity<'density'> | undefined;
   /** Mean less target, as a share of the target: below 0 where the machine blows light. */
   readonly departure: Quantity<'number'>;
+  /** The departures between which the machine is on target. */
+  readonly nearEnough: readonly [low: Quantity<'number'>, high: Quantity<'number'>];
   readonly verdict: BoxVerdict;
   /** Fills that by themselves lie farther from the target than is near enough. */
   readonly offTarget: number;
@@ -119,6 +121,7 @@ export function testBox(
     spread,
     deviation: spread && deviationOf(densities, mean, spread.amount === 0),
     departure,
+    nearEnough: [least, nearEnough],
     verdict: verdictOf(aim, tooWide || offTarget > 0, few),
     offTarget,
     cautions,

@@ -1,3 +1,4 @@
+import { figuresApart } from '../../../quantity/apart.ts';
 import { format } from '../../../quantity/format.ts';
 import { compare } from '../../../quantity/quantity.ts';
 import { calculation, EntriesClash, type Figure } from '../../declare/calculation.ts';
@@ -89,7 +90,11 @@ export const testBoxCheck = calculation({
     const figures: Record<string, Figure> = {
       verdict: { label: 'The machine blows', value: box.verdict },
       mean: { label: 'Mean density', value: box.mean, format: { figures: 3 } },
-      departure: { label: 'Mean against the target', value: box.departure, format: { figures: 2 } },
+      departure: {
+        label: 'Mean against the target',
+        value: box.departure,
+        format: { figures: figuresApart(box.departure, box.nearEnough, 2) },
+      },
       lowest: { label: 'Lowest fill', value: box.lowest, format: { figures: 3 } },
       highest: { label: 'Highest fill', value: box.highest, format: { figures: 3 } },
     };
@@ -97,7 +102,7 @@ export const testBoxCheck = calculation({
       figures.spread = {
         label: 'Spread, as a share of the mean',
         value: box.spread,
-        format: { figures: 2 },
+        format: { figures: figuresApart(box.spread, allowed_spread ? [allowed_spread] : [], 2) },
       };
     if (box.deviation)
       figures.deviation = {
