@@ -1,7 +1,7 @@
 import type { CautionId } from '../../generated/rule-types.ts';
 import { compare, type Quantity, quantity } from '../../quantity/quantity.ts';
 import type { Rulebook } from '../../rulebook/rulebook.ts';
-import { cavitySection } from '../cavity/section.ts';
+import { cavitySection, freeSection } from '../cavity/section.ts';
 import { calculation, EntriesClash, type Figure } from '../declare/calculation.ts';
 import type { Values } from '../declare/field.ts';
 import { spacingOf, trussesTold, trussPlaces } from '../holes/members.ts';
@@ -28,15 +28,19 @@ function knownSpacing(values: Values<typeof edgeBayFields>): Quantity<'length'> 
   });
 }
 
-/** The bays that the entries of the calculation ask for; a drawing asks the same. */
-export const baysFrom = (values: Values<typeof edgeBayFields>, rules: Rulebook): Bays =>
-  edgeBays(
+/**
+ * The bays that the entries of the calculation ask for; a drawing asks the same.
+ * @throws EntriesClash for a cavity that the old insulation or the framing fills, too: it takes no bags.
+ */
+export function baysFrom(values: Values<typeof edgeBayFields>, rules: Rulebook): Bays {
+  const section = cavitySection(values);
+  const found = edgeBays(
     {
       length: values.length,
       trussSpacing: knownSpacing(values),
       trusses: trussPlaces(values, values.length),
       trussesTold: trussesTold(values),
-      section: cavitySection(values),
+      section,
       edges: values.edges,
       tube: values.tube,
       reach: values.reach,
@@ -47,6 +51,9 @@ export const baysFrom = (values: Values<typeof edgeBayFields>, rules: Rulebook):
     },
     rules,
   );
+  freeSection(section, values.old_depth, knownSpacing(values), rules);
+  return found;
+}
 
 export const bays = calculation({
   name: 'edge-bays',

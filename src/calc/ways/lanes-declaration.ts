@@ -2,7 +2,7 @@ import type { CautionId } from '../../generated/rule-types.ts';
 import { format } from '../../quantity/format.ts';
 import { quantity } from '../../quantity/quantity.ts';
 import type { Rulebook } from '../../rulebook/rulebook.ts';
-import { cavitySection } from '../cavity/section.ts';
+import { cavitySection, freeSection } from '../cavity/section.ts';
 import { calculation, type Figure } from '../declare/calculation.ts';
 import type { Values } from '../declare/field.ts';
 import { type Remark, said } from '../declare/remark.ts';
@@ -17,12 +17,16 @@ const leftTape = { tape: 8, round: 'up' } as const;
 /** A push is told to the eighth below: to the nearest it would run on into the ring that it stops at. */
 const pushTape = { tape: 8, round: 'down' } as const;
 
-/** The lanes that the entries of the calculation ask for; a drawing asks the same. */
-export const lanesFrom = (values: Values<typeof gableLaneFields>, rules: Rulebook): Lanes =>
-  gableLanes(
+/**
+ * The lanes that the entries of the calculation ask for; a drawing asks the same.
+ * @throws EntriesClash for a cavity that the old insulation or the framing fills, too: it takes no bags, and has no lanes.
+ */
+export function lanesFrom(values: Values<typeof gableLaneFields>, rules: Rulebook): Lanes {
+  const section = cavitySection(values);
+  const found = gableLanes(
     {
       length: values.length,
-      section: cavitySection(values),
+      section,
       ends: values.ends,
       spread: values.spread,
       reach: values.reach,
@@ -34,6 +38,9 @@ export const lanesFrom = (values: Values<typeof gableLaneFields>, rules: Ruleboo
     },
     rules,
   );
+  freeSection(section, values.old_depth, values.truss_spacing, rules);
+  return found;
+}
 
 export const lanes = calculation({
   name: 'gable-lanes',

@@ -369,6 +369,11 @@ const bad: readonly [title: string, more: Entries, says: RegExp][] = [
     /^Depth at the eave \(eave\): found 12 in, deeper than the ridge at 4 in; expected an eave no deeper than the ridge: the two may be swapped\.$/,
   ],
   [
+    'old insulation as deep as the cavity, which takes no bag',
+    { old_depth: '10 in' },
+    /^Depth of the old insulation \(old_depth\): found .*; expected less than the cavity holds: no room is left for new fill\.$/,
+  ],
+  [
     'a bag of no weight',
     { bag_weight: '0 lb/bag' },
     /^Net weight of a bag \(bag_weight\): found "0 lb\/bag"; expected more than 0/,

@@ -336,6 +336,11 @@ const bad: readonly [title: string, more: Entries, says: RegExp][] = [
     { reach: '0 ft' },
     /^Reach of the hose or tube \(reach\): found "0 ft"; expected more than 0/,
   ],
+  [
+    'old insulation as deep as the cavity, which takes no bag',
+    { old_depth: '10 in' },
+    /^Depth of the old insulation \(old_depth\): found .*; expected less than the cavity holds: no room is left for new fill\.$/,
+  ],
   ['a density in feet', { density: '1.5 ft' }, /^Density wanted \(density\): found "1\.5 ft" \(length\)/],
 ];
 
