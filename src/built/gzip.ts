@@ -1,7 +1,7 @@
 import { gzipSync } from 'node:zlib';
 
-/** Files of words, which get smaller; search's own files and pictures of dots are small already. */
-const WORDS = /\.(html|css|js|json|svg|csv|txt|webmanifest|yaml|conf|sh)$/;
+/** Files of words, which get smaller; search's other files and pictures of dots are small already. */
+const WORDS = /\.(html|css|js|json|svg|csv|txt|webmanifest|yaml|conf|sh|pf_fragment)$/;
 
 /** A smaller file than this goes in one packet as it is. */
 const LEAST = 1000;

@@ -91,10 +91,11 @@ test.describe('the recipe for nginx', () => {
     txt: /^text\/plain; charset=utf-8$/,
     conf: /^text\/plain; charset=utf-8$/,
     sh: /^text\/plain; charset=utf-8$/,
+    pf_fragment: /^text\/plain; charset=utf-8$/,
     yaml: /^application\/yaml$/,
     webmanifest: /^application\/manifest\+json$/,
     ...Object.fromEntries(
-      ['pagefind', 'pf_meta', 'pf_index', 'pf_fragment', 'pf_filter'].map((ending) => [
+      ['pagefind', 'pf_meta', 'pf_index', 'pf_filter'].map((ending) => [
         ending,
         /^application\/octet-stream$/,
       ]),

@@ -18,14 +18,14 @@ export const NEVER_CHANGES = String.raw`/_astro/|/pagefind/(fragment|index|filte
 
 /**
  * The kinds of files that the site has and that the list which comes with nginx, "mime.types", does not know: each kind with its endings. Search's own are
- * packed already and read by its program alone.
+ * read by its program alone; what a page says for a find is words, the rest is packed already.
  */
 export const MORE_KINDS: readonly (readonly [kind: string, endings: readonly string[]])[] = [
   ['text/csv', ['csv']],
-  ['text/plain', ['conf', 'sh']],
+  ['text/plain', ['conf', 'sh', 'pf_fragment']],
   ['application/manifest+json', ['webmanifest']],
   ['application/yaml', ['yaml']],
-  ['application/octet-stream', ['pagefind', 'pf_meta', 'pf_index', 'pf_fragment', 'pf_filter']],
+  ['application/octet-stream', ['pagefind', 'pf_meta', 'pf_index', 'pf_filter']],
 ];
 
 /** How long a browser keeps them; and all else, which is asked for anew each time and not sent again while it is the same. */

@@ -7,7 +7,7 @@ const types: readonly (readonly [ending: RegExp, type: string])[] = [
   [/\.svg$/, 'image/svg+xml'],
   [/\.png$/, 'image/png'],
   [/\.csv$/, 'text/csv; charset=utf-8'],
-  [/\.(txt|yaml|conf|sh)$/, 'text/plain; charset=utf-8'],
+  [/\.(txt|yaml|conf|sh|pf_fragment)$/, 'text/plain; charset=utf-8'],
 ];
 
 /**
