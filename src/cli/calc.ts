@@ -6,7 +6,7 @@ import { remarkText } from '../calc/declare/remark.ts';
 import { nearest } from '../rulebook/nearest.ts';
 import { loadProject } from '../rulebook/project.ts';
 import { openRulebook } from '../rulebook/rulebook.ts';
-import { cautionsJson, figuresJson, tablesJson } from './figures-json.ts';
+import { cautionsJson, figuresJson, tablesJson, whoseJson } from './figures-json.ts';
 import { stopIfRecalled } from './recalled.ts';
 import { InputError, notAsked, run } from './run.ts';
 
@@ -48,6 +48,7 @@ await run(COMMAND, (given) => {
         rulebook: data.version,
         given: entered,
         figures: figuresJson(figures),
+        ...whoseJson(figuresJson(figures), rules),
         ...(tables ? { tables: tablesJson(tables) } : {}),
         cautions: cautionsJson(cautions, data.cautions, rules),
         remarks: remarks.map(remarkText),

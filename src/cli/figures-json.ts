@@ -62,3 +62,24 @@ export const cautionsJson = (
   cautions: Readonly<Record<string, CautionWords>>,
   rules: Rulebook,
 ) => [...new Set(ids)].map((id) => ({ id, text: cautionSentence(cautions[id], rules) }));
+
+/** Every rule that some figures rest on, wherever in what is printed they stand. */
+function rulesNamed(told: unknown): string[] {
+  if (told === null || typeof told !== 'object') return [];
+  return Object.entries(told).flatMap(([key, value]) =>
+    key === 'rules' && Array.isArray(value) ? (value as string[]) : rulesNamed(value),
+  );
+}
+
+/**
+ * Whose are the values that figures rest on, where they are not the rulebook's own? Each such rule with the agency's name; nothing where
+ * all are its own.
+ * @example whoseJson({ figures: { bags: { rules: ['fill.bag.weight'] } } }, rules) // => {}
+ */
+export function whoseJson(told: unknown, rules: Rulebook): { whose?: Readonly<Record<string, string>> } {
+  const theirs = [...new Set(rulesNamed(told))].sort().flatMap((id): [string, string][] => {
+    const by = rules.whose(id);
+    return by === undefined ? [] : [[id, by]];
+  });
+  return theirs.length === 0 ? {} : { whose: Object.fromEntries(theirs) };
+}

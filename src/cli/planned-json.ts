@@ -10,7 +10,7 @@ import type { PlannedHole, WorkedJob } from '../job/planned.ts';
 import { holesAreCut, saidOfCeiling, saidOfFill, saidOfHoles } from '../job/said-beside.ts';
 import { settling } from '../job/settling.ts';
 import type { CautionWords, Rulebook } from '../rulebook/rulebook.ts';
-import { cautionsJson, figuresJson, quantityJson, tablesJson } from './figures-json.ts';
+import { cautionsJson, figuresJson, quantityJson, tablesJson, whoseJson } from './figures-json.ts';
 import { partJson } from './part-json.ts';
 
 const tape = { tape: 8 } as const;
@@ -100,7 +100,7 @@ export function plannedJson(
   const said: CautionsJson = (ids) => cautionsJson(ids, cautions, rules);
   const held = heldBy(plan).map(({ id }) => id);
   const shown = held.length === 0 || behindStops;
-  return {
+  const told = {
     job: plan.job.name,
     rulebook: plan.rulebook,
     /** Stops that keep the figures behind them until they are settled. */
@@ -119,4 +119,5 @@ export function plannedJson(
     cautions: plan.cautions.map(({ id, at }) => ({ ...said([id])[0], at })),
     remarks: shown ? [...saidOfHoles(plan), ...saidOfFill(plan)].map(remarkText) : [],
   };
+  return { ...told, ...whoseJson(told, rules) };
 }

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { remarkPieces, said } from '../../../src/calc/declare/remark.ts';
+import { plannedJson } from '../../../src/cli/planned-json.ts';
 import { cautionSentence } from '../../../src/job/caution-sentence.ts';
 import { jobSheet } from '../../../src/job/sheet.ts';
 import { openRulebook } from '../../../src/rulebook/rulebook.ts';
@@ -59,5 +60,21 @@ describe('text says whose a value is where an agency set it', () => {
     expect(cautionSentence(caution, book)).toBe(
       'STOP: Keep 3 in (Valley). Measure.\nWARN of Valley: Fog lies. Wait.',
     );
+  });
+});
+
+describe('what a command prints for programs names whose the values behind its figures are', () => {
+  const printed = (known: typeof data) => {
+    const rules = openRulebook(known);
+    const plan = workEntries(exampleWith({}), rules);
+    if (!plan.ok) throw new Error('the example does not work');
+    return plannedJson(plan.value, rules, known.cautions, true);
+  };
+  test('each rule that the agency set, where a figure rests on it, and no other', () => {
+    expect(printed(data)).toMatchObject({ whose: { [FLUE]: 'Valley', 'ceiling.board.limit': 'Valley' } });
+    expect(Object.keys((printed(data) as { whose?: object }).whose ?? {})).toHaveLength(2);
+  });
+  test('nothing where all are the rulebook’s own', () => {
+    expect(printed(base)).not.toHaveProperty('whose');
   });
 });
