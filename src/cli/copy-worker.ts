@@ -1,9 +1,9 @@
 import { mkdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
+import { bundled } from '../built/bundled.ts';
 import { copyList, PARCELS } from '../built/copy-list.ts';
 import { copyWeight, MOST_PACKED } from '../built/copy-weight.ts';
 import { filesIn } from '../built/files.ts';
-import { oneFile } from '../built/one-file.ts';
 import { firstOf, parcelsOf } from '../built/parcels.ts';
 import type { CopyInParcels } from '../offline/worker/scope.ts';
 import { A_FOLDER, builtFolder } from './built-folder.ts';
@@ -28,13 +28,12 @@ await run(COMMAND, async (given) => {
     first: firstOf(list),
     parcels: parcels.map(({ place, files }) => [place, files.length] as const),
   };
-  const worker = await oneFile('src/offline/worker/worker.ts', {
+  const [worker] = await bundled('src/offline/worker/worker.ts', {
     // Phones of that year and later.
     target: 'es2019',
-    format: 'iife',
-    banner: `const COPY=${JSON.stringify(copy)};`,
+    output: { format: 'iife', codeSplitting: false, banner: `const COPY=${JSON.stringify(copy)};` },
   });
-  writeFileSync(join(folder, 'worker.js'), worker);
+  writeFileSync(join(folder, 'worker.js'), worker.code);
   const { total, requests, parts } = copyWeight(site, list, parcels);
   const shown = (bytes: number): string => `${(bytes / 1e6).toFixed(2)} MB`;
   console.log(

@@ -1,39 +1,51 @@
-import { createHash } from 'node:crypto';
 import { readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { join, posix } from 'node:path';
 import { filesIn } from '../built/files.ts';
-import { joined, MOST_PARTS, ownScriptOf } from '../built/joined-scripts.ts';
+import { joined, MOST_PARTS, type OwnScript, ownScriptOf } from '../built/joined-scripts.ts';
 import { importsWithin, reachedFrom, scriptsOf } from '../built/page-scripts.ts';
 import { A_FOLDER, builtFolder } from './built-folder.ts';
 import { run } from './run.ts';
 
 const COMMAND = {
   name: 'npm run --silent scripts:join',
-  does: 'Makes one script of the many parts of a calculator in the built site, and takes away the parts that are no longer asked for.',
+  does: 'Makes few scripts of the many parts that pages of a job and some calculators have in the built site, and takes away the parts that are no longer asked for.',
   given: A_FOLDER,
 };
 
-/** A calculator’s page. The sheets of a job share nearly all that they run, and who opens one opens the next. */
+/** A calculator’s page. Who opens one seldom opens another: each is joined by itself, where it is in many parts. */
 const CALCULATOR = /^calculators\/.+\/index\.html$/;
+
+/** A page of a job. They use nearly all the same, and who opens one opens the next: what they share is one file. */
+const OF_A_JOB = /^(plan|recheck)\/(.+\/)?index\.html$/;
 
 await run(COMMAND, async (given) => {
   const folder = builtFolder(COMMAND, given);
   const importsIn = importsWithin(folder);
+  const read = (page: string): string => readFileSync(join(folder, page), 'utf8');
   const pages = filesIn(folder).filter((file) => file.endsWith('.html'));
-  for (const page of pages.filter((file) => CALCULATOR.test(file))) {
-    const at = join(folder, page);
-    const html = readFileSync(at, 'utf8');
-    const own = ownScriptOf(page, html, importsIn);
-    if (!own || own.parts <= MOST_PARTS) continue;
-    const code = await joined(folder, own);
-    const [name = ''] = posix.basename(own.script).split('.');
-    const sum = createHash('sha256').update(code).digest('base64url').slice(0, 8);
-    const whole = `${posix.dirname(own.script)}/${name}.${sum}.js`;
-    writeFileSync(join(folder, whole), code);
-    const from = posix.dirname(page);
-    writeFileSync(at, html.replace(posix.relative(from, own.script), posix.relative(from, whole)));
+  const owns = pages.flatMap((page): { page: string; own: OwnScript }[] => {
+    const own = ownScriptOf(page, read(page), importsIn);
+    return own ? [{ page, own }] : [];
+  });
+  const together = owns.filter(({ page }) => OF_A_JOB.test(page));
+  const alone = owns.filter(({ page, own }) => CALCULATOR.test(page) && own.parts.size > MOST_PARTS);
+  for (const group of [together, ...alone.map((each) => [each])]) {
+    const { inPlaceOf, made } = await joined(
+      folder,
+      group.map(({ own }) => own),
+    );
+    for (const { place, code } of made) writeFileSync(join(folder, place), code);
+    for (const { page, own } of group) {
+      const from = posix.dirname(page);
+      const place = inPlaceOf.get(own.script);
+      if (place === undefined) throw new Error(`found no script in place of ${own.script}, expected one`);
+      writeFileSync(
+        join(folder, page),
+        read(page).replace(posix.relative(from, own.script), posix.relative(from, place)),
+      );
+    }
   }
-  const named = pages.flatMap((page) => scriptsOf(page, readFileSync(join(folder, page), 'utf8')));
+  const named = pages.flatMap((page) => scriptsOf(page, read(page)));
   const reached = reachedFrom(named, importsIn, { later: true });
   for (const file of filesIn(folder))
     if (/^_astro\/.+\.js$/.test(file) && !reached.has(file)) rmSync(join(folder, file));

@@ -15,6 +15,14 @@ const files: Readonly<Record<string, string>> = {
     'import{round}from"./round.js";import{known}from"./known.js";known();export const bags=(n)=>round(n),rolls=()=>"rolls of something"',
   '_astro/round.js': 'export const round=(n)=>Math.ceil(n)??0',
   '_astro/later.js': 'console.log("later")',
+  '_astro/kept.js': 'export const kept=()=>console.log("kept on this phone")',
+  '_astro/plan.js': 'export const plan=()=>console.log("bags of the plan")',
+  '_astro/more.js': 'export const more=()=>console.log("more of the plan")',
+  '_astro/list.js': 'import{kept}from"./kept.js";kept();console.log("a list")',
+  '_astro/sheet.js':
+    'import{kept}from"./kept.js";import{plan}from"./plan.js";import{more}from"./more.js";kept();plan();more();console.log("a sheet")',
+  '_astro/log.js':
+    'import{kept}from"./kept.js";import{plan}from"./plan.js";import{more}from"./more.js";kept();plan();more();console.log("a log")',
 };
 const PAGE = 'calculators/fill/index.html';
 const pageOf = (...names: string[]): string =>
@@ -34,7 +42,7 @@ describe('the script that is a page’s own', () => {
   test('is the one besides the script of all pages; what all pages have is none of its parts', () => {
     const own = ownScriptOf(PAGE, pageOf('page', 'fill'), importsWithin(folder));
     expect(own?.script).toBe('_astro/fill.js');
-    expect(own?.parts).toBe(3);
+    expect([...(own?.parts ?? [])]).toEqual(['_astro/fill.js', '_astro/bags.js', '_astro/round.js']);
     expect([...(own?.shared ?? [])]).toEqual(['_astro/page.js', '_astro/known.js']);
   });
 
@@ -48,11 +56,13 @@ describe('the script that is a page’s own', () => {
 });
 
 describe('joined with its parts', () => {
-  const whole = async (): Promise<string> => {
-    const own = ownScriptOf(PAGE, pageOf('page', 'fill'), importsWithin(folder));
-    if (!own) throw new Error('found no script of the page');
-    return joined(folder, own);
-  };
+  const ownOf = (...names: string[]) =>
+    names.map((name) => {
+      const own = ownScriptOf(PAGE, pageOf('page', name), importsWithin(folder));
+      if (!own) throw new Error(`found no script of its own in the page of "${name}"`);
+      return own;
+    });
+  const whole = async (): Promise<string> => (await joined(folder, ownOf('fill'))).made[0]?.code ?? '';
 
   test('it asks for nothing but what every page has', async () => {
     expect(new Set(importsOf(await whole()).map(({ from }) => from))).toEqual(
@@ -68,6 +78,27 @@ describe('joined with its parts', () => {
 
   test('it is written for the oldest browsers, which know no "??"', async () => {
     expect(await whole()).not.toContain('??');
+  });
+
+  test('its name holds a sum of what it holds, and stands for the script before', async () => {
+    const { inPlaceOf, made } = await joined(folder, ownOf('fill'));
+    expect([...inPlaceOf]).toEqual([['_astro/fill.js', made[0]?.place]]);
+    expect(made[0]?.place).toMatch(/^_astro\/fill\.[\w-]+\.js$/);
+  });
+
+  test('of several the one that needs least needs one file besides its own, and each runs its own code alone', async () => {
+    const { inPlaceOf, made } = await joined(folder, ownOf('sheet', 'list', 'log'));
+    const codeOf = (script: string): string =>
+      made.find(({ place }) => place === inPlaceOf.get(`_astro/${script}.js`))?.code ?? '';
+    const others = (script: string): string[] =>
+      importsOf(codeOf(script)).map(({ from }) => from.split('.')[1] ?? '');
+    expect(others('list')).toEqual(['/first']);
+    expect(others('sheet').sort()).toEqual(['/first', '/rest']);
+    expect(codeOf('list')).toContain('a list');
+    expect(made.filter(({ code }) => code.includes('a list'))).toHaveLength(1);
+    expect(made.filter(({ code }) => code.includes('kept on this phone'))).toHaveLength(1);
+    // Sheet and log use it, the list does not.
+    expect(made.find(({ place }) => /\/rest\./.test(place))?.code).toContain('bags of the plan');
   });
 });
 
