@@ -36,6 +36,28 @@ test.each<[harm: string, page: string, step: string, caution: string]>([
   ],
   ['dust is swept up', 'do/cleaning-up', 'Fold the sheets', 'dust.swept'],
   ['dust of old paint is swept up', 'do/cleaning-up', 'Fold the sheets', 'before.old-paint'],
+  ['a hose pulls at the gable', 'do/filling-from-the-gable', 'Slide the tube', 'hose.from-ladder'],
+  ['a hose pulls at the edge', 'do/filling-under-a-lifted-edge', 'Slide the tube', 'hose.from-ladder'],
+  [
+    'a first hole lets pebbles be seen',
+    'do/cutting-and-guarding-the-hole',
+    'Feel round',
+    'before.vermiculite',
+  ],
+  [
+    'old texture is worked on',
+    'do/sealing-the-ceiling',
+    'Close any gap left round a flue',
+    'before.asbestos',
+  ],
+  ['a new fan runs', 'do/putting-in-the-fans', 'Run each fan', 'air.backdraft'],
+  ['a drill met a flue', 'trouble/hole-over-a-truss-or-wire', 'If it is a flue', 'flue.parted'],
+  [
+    'a roof over wet wires is climbed',
+    'trouble/leak-after-rain',
+    'When it is dry and still',
+    'roof.live-metal',
+  ],
 ])('%s: %s, "%s"', (_, page, step, caution) => {
   const found = stepsOf(page).filter(({ says }) => says.includes(step));
   expect(found).toHaveLength(1);
