@@ -91,7 +91,7 @@ export const blownBehind = (openings: readonly LoggedOpening[], plan: WorkedJob)
     const { density, bag_weight } = plan.job.fill;
     const there = printed(bagsFor(ofNeighbours, density, bag_weight).bags, { figures: 2 });
     return [
-      said`About ${there} of ${name.toLowerCase()} go behind the flue of its neighbour, and are counted at ${name.toLowerCase()}.`,
+      said`About ${there} of ${name.toLowerCase()} go behind the ring of its neighbour, and are counted at ${name.toLowerCase()}.`,
     ];
   });
 

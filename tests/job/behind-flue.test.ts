@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { remarkText } from '../../src/calc/declare/remark.ts';
 import { hoseMarks } from '../../src/calc/marks/marks.ts';
 import type { Ring } from '../../src/calc/ways/flue-ring.ts';
-import { fillLog } from '../../src/job/fill-log.ts';
+import { blownBehind, fillLog } from '../../src/job/fill-log.ts';
 import { openingsOf } from '../../src/job/openings.ts';
 import { behindFlues, shadowsOf } from '../../src/job/parts/behind-flue.ts';
 import { marksPart } from '../../src/job/parts/marks.ts';
@@ -58,7 +58,7 @@ describe('what lies behind a flue is blown from the next opening', () => {
     // From 252 in the flue is 132 in off towards the starting end, which lies at 3 o'clock: less half of 12 in and of the hose of 2 in, and 6 in.
     expect(far).toEqual([
       expect.stringMatching(
-        /^Push 1 goes on past the end of this stretch, towards the flue of opening 84: at 3:00, tape at 9 ft 11 in\./,
+        /^Push 1 goes on past the end of this stretch, towards the ring of opening 84: at 3:00, tape at 9 ft 11 in\./,
       ),
     ]);
   });
@@ -68,7 +68,7 @@ describe('what lies behind a flue is blown from the next opening', () => {
     const [near = []] = saidAt([opening(84, 0, 168, []), opening(252, 168, 336, [mirrored])]);
     expect(near).toEqual([
       expect.stringMatching(
-        /^Push 1 goes on past the end of this stretch, towards the flue of opening 252: at 9:00, tape at 9 ft 11 in\./,
+        /^Push 1 goes on past the end of this stretch, towards the ring of opening 252: at 9:00, tape at 9 ft 11 in\./,
       ),
     ]);
   });
@@ -76,13 +76,13 @@ describe('what lies behind a flue is blown from the next opening', () => {
   test('and where none stands there, that is said', () => {
     const beforeAll: Ring = { ...ring, along: inches(48) };
     const [near = []] = saidAt([opening(84, 0, 168, [beforeAll]), opening(252, 168, 336, [])]);
-    expect(near).toEqual([expect.stringMatching(/^No opening of the plan gets behind the flue\./)]);
+    expect(near).toEqual([expect.stringMatching(/^No opening of the plan gets behind the ring\./)]);
   });
 
   test('and where another flue stands in the way of the one that would blow, that is said too', () => {
     const inTheWay: Ring = { along: inches(200), at: inches(80), across: inches(12) };
     const [near = [], far = []] = saidAt([opening(84, 0, 168, [ring]), opening(252, 168, 336, [inTheWay])]);
-    expect(near[0]).toMatch(/^No opening of the plan gets behind the flue\./);
+    expect(near[0]).toMatch(/^No opening of the plan gets behind the ring\./);
     expect(far.filter((each) => each.startsWith('Push'))).toEqual([]);
   });
 
@@ -126,12 +126,42 @@ test('the example: 14.5 of 133.9 ft3 of opening 4 lie behind its flue, by a coun
   expect(typeof share === 'object' && share.amount).toBeLessThan(12);
   expect(texts[3]?.[0]).toMatch(/^About 0\.7/);
   expect(texts[4]?.[0]).toMatch(
-    /^Push 1 goes on past the end of this stretch, towards the flue of opening 4: at 3:00/,
+    /^Push 1 goes on past the end of this stretch, towards the ring of opening 4: at 3:00/,
   );
   const rows = cards[4]?.state === 'answered' ? (cards[4].answer.tables?.marks?.rows ?? []) : [];
   expect(rows.filter(({ clock }) => clock === '3:00').map(({ order, stops }) => [order, stops])).toEqual([
-    ['1', 'a flue past the stretch'],
+    ['1', 'a ring past the stretch'],
   ]);
+});
+
+test('what lies behind a light is not told of a flue: a home without one has none to look for', () => {
+  const plan = planOf(
+    exampleWith({
+      'roof.obstacles': [],
+      'survey.flues': 'none',
+      'survey.lights': 'not rated, held clear',
+      'ceiling.lights': [
+        {
+          kind: 'light, not rated for contact',
+          along: '46 ft 6 in',
+          side: 'back',
+          from_eave: '5 ft 5 in',
+          across: '12 in',
+        },
+      ],
+    }),
+  );
+  const cards = workPart(marksPart, plan, rules).flatMap((card) =>
+    card.state === 'answered' ? [card.answer] : [],
+  );
+  const said = [
+    ...cards.flatMap(({ remarks }) => remarks.map(remarkText)),
+    ...cards.flatMap(({ tables }) => (tables?.marks?.rows ?? []).map(({ stops }) => String(stops))),
+    ...blownBehind(fillLog(plan, rules).openings, plan).map(remarkText),
+  ];
+  expect(said.filter((each) => each.includes('behind the ring')).length).toBeGreaterThan(1);
+  expect(said).toContain('a ring past the stretch');
+  expect(said.filter((each) => /\bflue\b/.test(each))).toEqual([]);
 });
 
 test('two chimneys about the third opening: what its neighbours are told to blow is what it holds back, and no more', () => {

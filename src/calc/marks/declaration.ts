@@ -188,7 +188,7 @@ function table({ marks, opening }: HoseMarks) {
       mark: each.mark,
       reach: each.word,
       ...(opening.trusses ? { trusses: String(each.trussesCrossed ?? 0) } : {}),
-      stops: each.past ? 'a flue past the stretch' : each.stopsAtRing ? 'a ring kept open' : 'the edge',
+      stops: each.past ? 'a ring past the stretch' : each.stopsAtRing ? 'a ring kept open' : 'the edge',
     })),
     format: { distance: tape, mark },
   };

@@ -42,7 +42,7 @@ export function shadowsOf(row: readonly Marked[]): readonly Shadow[] {
       const percent = found.behind[flue];
       if (!percent) return [];
       const share = inUnit(percent, '1');
-      const held = named(times(bags, share), 'nb', 'Bags that belong behind the flue');
+      const held = named(times(bags, share), 'nb', 'Bags that belong behind the ring');
       if (tooFewToTell(held)) return [];
       const beyond = inches(ring.along) > inches(found.opening.along) ? from + 1 : from - 1;
       const other = row[beyond]?.found;
@@ -85,17 +85,17 @@ export function behindFlues(
     if (!here || !ring) continue;
     if (!other) {
       remarks[from]?.push(
-        'No opening of the plan gets behind the flue. What its ring keeps the stream from stays thin, unless you reach it another way.',
+        'No opening of the plan gets behind the ring. What it keeps the stream from stays thin, unless you reach it another way.',
       );
       continue;
     }
     remarks[from]?.push(
-      said`About ${format(held, two)} of this opening’s fill belong behind the flue. Hold them back: ${other.name.toLowerCase()} blows them.`,
+      said`About ${format(held, two)} of this opening’s fill belong behind the ring. Hold them back: ${other.name.toLowerCase()} blows them.`,
     );
     const push = other.found && pushTowards(other.found, ring);
     if (push)
       remarks[blownFrom ?? -1]?.push(
-        said`Push ${push.order} goes on past the end of this stretch, towards the flue of ${here.name.toLowerCase()}: at ${push.clock}, tape at ${format(push.mark, { tape: 8, round: 'down' })}. Blow there about ${format(held, two)}, which ${here.name.toLowerCase()} holds back.`,
+        said`Push ${push.order} goes on past the end of this stretch, towards the ring of ${here.name.toLowerCase()}: at ${push.clock}, tape at ${format(push.mark, { tape: 8, round: 'down' })}. Blow there about ${format(held, two)}, which ${here.name.toLowerCase()} holds back.`,
       );
   }
   return remarks;
