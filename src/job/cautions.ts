@@ -2,6 +2,7 @@ import { wideSection } from '../calc/cavity/wide-section.ts';
 import { lacksTrusses } from '../calc/holes/lacks-trusses.ts';
 import type { CautionId } from '../generated/rule-types.ts';
 import type { Rulebook } from '../rulebook/rulebook.ts';
+import { ductsLieInFill } from './ducts-overhead.ts';
 import type { PlacedCaution, WorkedJob } from './planned.ts';
 import { USUAL_WAY, wayTaken } from './way-taken.ts';
 
@@ -36,7 +37,12 @@ export function cautionsFor(
         : []),
     ]),
     ...at('layout', [...layout, ...hot.flatMap(({ space }) => space.cautions)]),
-    ...at('fill', [...wideSection(job.cavity.width, rules), 'caution.fill.too-full', ...fill]),
+    ...at('fill', [
+      ...wideSection(job.cavity.width, rules),
+      'caution.fill.too-full',
+      ...(ductsLieInFill(job) ? (['caution.ducts.pressed'] as const) : []),
+      ...fill,
+    ]),
   ];
 }
 

@@ -2,6 +2,7 @@ import { ofEngineer, ofOldDensity } from '../calc/ceiling/load.ts';
 import type { Remark } from '../calc/declare/remark.ts';
 import type { Rulebook } from '../rulebook/rulebook.ts';
 import { ofDensityBlown } from './density-blown.ts';
+import { ofDucts } from './ducts-overhead.ts';
 import { ofCover } from './other-cover.ts';
 import type { WorkedJob } from './planned.ts';
 import { USUAL_WAY, wayTaken } from './way-taken.ts';
@@ -22,4 +23,8 @@ export const saidOfHoles = (plan: WorkedJob): readonly Remark[] =>
   holesAreCut(plan) ? ofCover(plan.job) : plan.ofWay;
 
 /** What is said beside the fill: what no figure counts, and how the fill is meant. */
-export const saidOfFill = ({ job, remarks }: WorkedJob): Remark[] => [...ofWells(job), ...remarks];
+export const saidOfFill = ({ job, remarks }: WorkedJob): Remark[] => [
+  ...ofWells(job),
+  ...ofDucts(job),
+  ...remarks,
+];

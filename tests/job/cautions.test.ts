@@ -19,6 +19,7 @@ const skylights = ['25 ft', '35 ft'].map((along) => ({
 
 describe('what is entered calls for its caution, at its place', () => {
   test.each<[what: string, changes: Record<string, unknown>, at: Placed['at'], id: Placed['id']]>([
+    ['ducts overhead, all tight', { 'survey.ducts': 'all tight' }, 'fill', 'caution.ducts.pressed'],
     ['no truss told', { 'roof.truss_spacing': '' }, 'layout', 'caution.layout.trusses-unknown'],
     [
       'skylights longer than the spacing of holes',

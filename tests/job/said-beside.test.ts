@@ -33,6 +33,7 @@ describe('text and JSON say the same beside the figures', () => {
       'counts only once you enter who gave it',
     ],
     ['a skylight', { 'roof.obstacles.0.what': 'skylight' }, 'The well of the skylight'],
+    ['ducts overhead', { 'survey.ducts': 'all tight' }, 'The ducts overhead are not counted'],
   ])('%s', (_, changes, word) => {
     const plan = planOf(exampleWith(changes));
     const said = [...saidOfCeiling(plan, rules), ...saidOfHoles(plan), ...saidOfFill(plan)].map(remarkText);
