@@ -51,6 +51,18 @@ describe('the parts of the example job', () => {
     expect(example('cavity-ventilation').figures.verdict?.value).toBe('not asked for');
   });
 
+  test('where ventilation is asked for, a plan that fills to the roof is told to ask first: of a double section it always is', () => {
+    const double = exampleWith({
+      'home.sections': 'double',
+      'cavity.shape': 'one-slope',
+      log: undefined,
+    });
+    const answer = answerOf(named(double, 'cavity-ventilation')[0]);
+    expect(answer.figures.verdict?.value).toBe('asked for');
+    expect(answer.cautions).toContain('caution.ventilation.filled-to-roof');
+    expect(example('cavity-ventilation').cautions).not.toContain('caution.ventilation.filled-to-roof');
+  });
+
   test('every opening of the plan has its card', () => {
     const plan = planOf(exampleEntries);
     expect(named(exampleEntries, 'hose-marks').map(({ title }) => title)).toEqual(

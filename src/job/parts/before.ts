@@ -2,6 +2,7 @@ import { cavityVentilation } from '../../calc/before/cavity-ventilation-declarat
 import type { Known as YesOrNo } from '../../calc/before/cavity-vents.ts';
 import { clearSpaces } from '../../calc/before/clear-spaces-declaration.ts';
 import { readinessCheck } from '../../calc/before/readiness-declaration.ts';
+import { quantity } from '../../quantity/quantity.ts';
 import type { JobValues } from '../job-fields.ts';
 import { surveyOf } from '../survey-agrees.ts';
 import { homeWidth } from './home.ts';
@@ -24,6 +25,9 @@ const clearSpacesPart = part({
       : [{ values: { material: job.fill.material, things: hot.map(({ thing }) => thing) } }],
 });
 
+/** What the plan keeps clear above the fill: nothing, whatever the cavity is. */
+const TO_THE_ROOF = quantity(0, 'in');
+
 /** What the survey says of the ways for air into the cavity. */
 const sealed = ({ penetrations }: JobValues['survey']): YesOrNo =>
   penetrations === 'sealed' ? 'yes' : penetrations === 'not sealed' ? 'no' : 'not known';
@@ -41,7 +45,7 @@ const ventilationPart = part({
         area: undefined,
         length: job.home.length,
         width: homeWidth(job),
-        clear_above: undefined,
+        clear_above: TO_THE_ROOF,
       },
     },
   ],
