@@ -85,6 +85,8 @@ describe('the parts of the example job', () => {
     const perGallon = amountIn(rules.value('energy.heat-content.propane'), 'Btu/gal');
     expect(figure(saved, 'saving', '$/year')).toBeCloseTo((heat / 0.8 / perGallon) * 2.5, 9);
     expect(saved.cautions).toContain('caution.savings.vary');
+    // No entry tells of cooling, and where it is most of the bill a cost test that does not pass says little.
+    expect(saved.remarks).toContain('Heating alone is counted: what the fill saves in cooling is left out.');
   });
 
   test('trapped air stands on the ceiling beside the weight of the plan: 0.05 in of water is 0.26 lb/ft2', () => {

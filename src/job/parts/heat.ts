@@ -84,6 +84,7 @@ const savingsPart = part({
     refuseLossByPressing(result);
     return [
       {
+        remarks: ['Heating alone is counted: what the fill saves in cooling is left out.'],
         values: {
           ...plan.job.saving,
           area: floorOf(plan.job),
