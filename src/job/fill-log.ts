@@ -145,14 +145,18 @@ function groupsOf(
     const bags = run.map((each) => each.bags).reduce(plus);
     const state = run.some(isOpen) ? 'filling' : 'full';
     const [first] = run.map(({ opening }) => opening);
+    const soFar = openingSoFar({ volume, density, bagWeight, highestDensity }, bags, state, rules);
+    const within = run.map((each) => withinGroup(each, bagWeight, highestDensity));
     return [
       {
         part,
-        ...openingSoFar({ volume, density, bagWeight, highestDensity }, bags, state, rules),
+        ...soFar,
+        // The ceiling below one of them is stopped for though the fill, spread through all, would pass.
+        cautions: [...new Set([...within.flatMap(({ cautions }) => cautions), ...soFar.cautions])],
         name: `${first?.what}s ${numbersInWords(run.map(({ opening }) => opening.number))}${double ? `, ${first?.side} side` : ''}`,
         side: first?.side ?? 'back',
         state,
-        openings: run.map((each) => withinGroup(each, bagWeight, highestDensity)),
+        openings: within,
       },
     ];
   });

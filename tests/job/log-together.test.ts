@@ -57,6 +57,15 @@ describe('bays that take too little to be judged alone are judged together', () 
     expect(first?.planned.amount).toBeCloseTo(all, 9);
   });
 
+  test('one that overloads its ceiling stops the group too, whose bags would pass if they were spread: its own line may be folded away', () => {
+    // Half a bay holds less than 13 ft 10 in × 2 ft × 12.1 in / 2, 14 ft3: 2.5 bags of 30 lb there are over 5 lb/ft3, and 1.88 lb/ft3 passes.
+    const [group] = fillLog(bayed([entry('back', 2, 2.5, 'filling')]), rules).groups;
+    expect(group?.bags.amount).toBeLessThan(group?.planned.amount ?? 0);
+    expect(group?.openings[1]?.cautions).toEqual(['caution.ceiling.overloaded']);
+    expect(group?.cautions).toContain('caution.ceiling.overloaded');
+    expect(first?.cautions).not.toContain('caution.ceiling.overloaded');
+  });
+
   const half = (bags: number) => Math.round(bags * 4) / 4;
   test.each<[string, number, string]>([
     ['as many as planned', half(all), 'full, as planned'],
