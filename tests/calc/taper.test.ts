@@ -111,6 +111,24 @@ describe('a taper is asked for in the resistance of its ends', () => {
     expect(amount('naive')).toBeCloseTo(31, 9);
   });
 
+  test.each([
+    ['thickest at the apex, two thirds of the way thin: 1 + (2 × 10 + 50)/3', 1 + 70 / 3],
+    ['thinnest at the apex, two thirds of the way thick: 1 + (10 + 2 × 50)/3', 1 + 110 / 3],
+  ])('the mean depth of a triangle goes by its area, and claims more than there is: %s', (title, claimed) => {
+    const read = answer(taper, { ...wedge, form: `triangle, ${title.split(',')[0]}` }, rules);
+    if (!read.ok) throw new Error(read.problems.map(sentence).join());
+    const [resistance = 0, naive = 0] = ['resistance', 'naive'].map((name) =>
+      amountIn(read.value.figures[name]?.value as Quantity<'thermal resistance'>, 'h ft2 F/Btu'),
+    );
+    expect(naive).toBeCloseTo(claimed, 9);
+    expect(naive).toBeGreaterThan(resistance);
+  });
+
+  test('of a uniform layer nothing is said to overstate', () => {
+    const read = answer(taper, { ...wedge, form: 'uniform' }, rules);
+    expect(read.ok && Object.keys(read.value.figures)).toEqual(['resistance', 'transmittance']);
+  });
+
   const clashes: readonly [string, Readonly<Record<string, unknown>>, RegExp][] = [
     [
       'no thick end',

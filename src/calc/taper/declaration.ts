@@ -76,12 +76,14 @@ export const taper = calculation({
     const figures: Record<string, Figure> = {
       resistance: { label: 'Effective R', value: resistance, format: { figures: 3 } },
       transmittance: { label: 'Mean transmittance', value: transmittance },
-      naive: {
-        label: 'R of the mean depth, which overstates',
-        value: naiveResistance(constant, thin, thick),
-        format: { figures: 3 },
-      },
     };
+    // A uniform layer has its mean depth everywhere, and nothing is overstated.
+    if (form !== 'uniform')
+      figures.naive = {
+        label: 'R of the mean depth, which overstates',
+        value: naiveResistance(form, constant, thin, thick),
+        format: { figures: 3 },
+      };
     return { figures, cautions: [], remarks: [] };
   },
 });

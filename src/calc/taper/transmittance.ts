@@ -1,4 +1,13 @@
-import { amountIn, byMethod, named, number, over, plus, type Quantity } from '../../quantity/quantity.ts';
+import {
+  amountIn,
+  byMethod,
+  named,
+  number,
+  over,
+  plus,
+  type Quantity,
+  times,
+} from '../../quantity/quantity.ts';
 
 export const taperForms = [
   'uniform',
@@ -59,14 +68,29 @@ export function taperedTransmittance(
   return { transmittance, resistance: named(over(number(1), transmittance), 'Re', 'Effective R') };
 }
 
+/** The mean of its R, by its area: a triangle is widest at its base. */
+const meanOf: Readonly<
+  Record<
+    TaperForm,
+    (thin: Quantity<'thermal resistance'>, thick: Quantity<'thermal resistance'>) => typeof thin
+  >
+> = {
+  uniform: (thin) => thin,
+  'straight taper': (thin, thick) => over(plus(thin, thick), number(2)),
+  'triangle, thickest at the apex': (thin, thick) => over(plus(times(number(2), thin), thick), number(3)),
+  'triangle, thinnest at the apex': (thin, thick) => over(plus(thin, times(number(2), thick)), number(3)),
+};
+
 /**
  * The R that the mean depth would claim: the mistake that a taper invites.
- * By hand: 1 + (9 + 31)/2.
- * @example naiveResistance(quantity(1, 'h ft2 F/Btu'), quantity(9, 'h ft2 F/Btu'), quantity(31, 'h ft2 F/Btu')).amount // => 21
+ * By hand: 1 + (9 + 31)/2; in a triangle that is thinnest at its apex 1 + (9 + 2 × 30)/3.
+ * @example naiveResistance('straight taper', quantity(1, 'h ft2 F/Btu'), quantity(9, 'h ft2 F/Btu'), quantity(31, 'h ft2 F/Btu')).amount // => 21
+ * @example naiveResistance('triangle, thinnest at the apex', quantity(1, 'h ft2 F/Btu'), quantity(9, 'h ft2 F/Btu'), quantity(30, 'h ft2 F/Btu')).amount // => 24
  */
 export const naiveResistance = (
+  form: TaperForm,
   constant: Quantity<'thermal resistance'>,
   thin: Quantity<'thermal resistance'>,
   thick: Quantity<'thermal resistance'>,
 ): Quantity<'thermal resistance'> =>
-  named(plus(constant, over(plus(thin, thick), number(2))), 'Rn', 'R of the mean depth');
+  named(plus(constant, meanOf[form](thin, thick)), 'Rn', 'R of the mean depth');
