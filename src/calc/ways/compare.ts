@@ -125,7 +125,7 @@ function gable(home: Home, rules: Rulebook): WayIn {
         );
   const reached = push && onReach(push, reachOf(home.reach, rules), 'the hose');
   const acrossTrusses = knowsTrusses(home.along);
-  const room = roomForHose(section, ridgeOf(home), home, acrossTrusses, rules);
+  const room = roomForHose(section, section.deepestAt, home, acrossTrusses, rules);
   return {
     way: 'gable end',
     openings: gables === 'not known' ? undefined : counted(ends, 'gable ends that can be opened', []),

@@ -71,6 +71,13 @@ describe('what rules a way out', () => {
     expect(open(more)).not.toContain(way);
   });
 
+  // By hand: 18 in at the deepest, less two chords of 1.5 in, leave 15 in, though over the marriage line it is 4 in deep, and they leave 1 in.
+  test('room at the deepest place lets a hose in, wherever that lies in half a double-section home', () => {
+    const more = { sections: 'double', eave: '4 in' };
+    expect(rowOf(more, 'gable end').ruled_out).toBe('nothing that was entered');
+    expect(open(more)).toContain('gable end');
+  });
+
   test('nothing, where nothing does', () => {
     for (const way of ways) expect(rowOf({}, way).ruled_out).toBe('nothing that was entered');
   });
