@@ -49,7 +49,7 @@ export function sectionDrawing(cavity: DrawnCavity, sheet: SectionSheet, name: s
   ];
   const roof = places.map((x) => at(x, profile.depthAt(x)));
   const oldTop = places.map((x) => at(x, Math.min(old, profile.depthAt(x))));
-  const oldTold = oldToldAt(cavity, sheet, old);
+  const oldTold = oldToldAt(cavity, sheet, old, askedAcross(cavity, sheet, old));
   const halfway = sheet.half ? ' to the ridge' : '';
   return {
     width: sheet.width,
@@ -100,16 +100,31 @@ function deepestOf(cavity: DrawnCavity, { from, to }: SectionSheet) {
   return { across, atStart: across === from, atEnd: across === to };
 }
 
-/** The old layer is told at the deepest place, or on half a section midway, if it is not told to be deeper than the cavity there. */
+/** From the line of one height to that of the next, at the least: the words of the one on the right stand between them. */
+const APART = 22;
+/** The same beside an end without any depth, whose words lie level. */
+const APART_LEVEL = 64;
+/** From the deepest place to the lines of its heights, on either side. */
+const BESIDE = 26;
+
+/** Is the old layer told midway? On half a section, if it is not told to be deeper than the cavity there. */
+const oldMidway = ({ section }: DrawnCavity, { from, to, half }: SectionSheet, old: number): boolean =>
+  half && section.profile.depthAt((from + to) / 2) >= old;
+
+/** The old layer is told midway, on the side that the height asked for leaves free; else at the deepest place. */
 function oldToldAt(
   cavity: DrawnCavity,
   sheet: SectionSheet,
   old: number,
+  asked: number | undefined,
 ): { across: number; offset: number } {
-  const midway = (sheet.from + sheet.to) / 2;
-  if (sheet.half && cavity.section.profile.depthAt(midway) >= old) return { across: midway, offset: 20 };
+  if (oldMidway(cavity, sheet, old)) {
+    const midway = (sheet.from + sheet.to) / 2;
+    const taken = asked !== undefined && Math.abs((asked - midway) * sheet.perInch - 20) < APART;
+    return { across: midway, offset: taken ? -24 : 20 };
+  }
   const deepest = deepestOf(cavity, sheet);
-  return { across: deepest.across, offset: deepest.atEnd ? -26 : 26 };
+  return { across: deepest.across, offset: deepest.atEnd ? -BESIDE : BESIDE };
 }
 
 /** Every height that is told: at both ends, at the deepest place between them, and what is to come above the old insulation. */
@@ -125,34 +140,48 @@ function heightsOf(cavity: DrawnCavity, sheet: SectionSheet, old: number): Heigh
       offset: sheet.half ? 44 : 24,
     },
   ].map((end) => ({ ...end, low: 0, words: depthWords(cavity, toTheMark(end.high)) }));
-  const told = askedHeight(cavity, sheet, [sheet.from, across, sheet.to]);
+  const told = askedHeight(cavity, askedAcross(cavity, sheet, old));
   if (sheet.half) return [...ends, ...told];
   return [
     ...ends,
     ...told,
     ...(old > 0
-      ? [{ across, low: old, high: most, offset: atEnd ? -26 : 26, words: depthWords(cavity, most - old) }]
+      ? [
+          {
+            across,
+            low: old,
+            high: most,
+            offset: atEnd ? -BESIDE : BESIDE,
+            words: depthWords(cavity, most - old),
+          },
+        ]
       : []),
     // Where the deepest place is an end, the end tells it.
     ...(atStart || atEnd
       ? []
-      : [{ across, low: 0, high: most, offset: -26, words: inInches(cavity.section.deepest) }]),
+      : [{ across, low: 0, high: most, offset: -BESIDE, words: inInches(cavity.section.deepest) }]),
   ];
 }
 
-/** As near as this on the sheet the words of two heights run into each other. */
-const APART = 64;
-
-/** The depth at the place that was asked for, on the half that is drawn; left out where another height stands so near that it tells much the same. */
-function askedHeight(
-  { section, askedAt }: DrawnCavity,
-  { from, to, half, perInch }: SectionSheet,
-  others: readonly number[],
-): Height[] {
-  if (!askedAt) return [];
+/** Where is the depth told that was asked for, on the half that is drawn? Nowhere if another height stands so near that the two would run into each other. */
+function askedAcross(cavity: DrawnCavity, sheet: SectionSheet, old: number): number | undefined {
+  const { section, askedAt } = cavity;
+  const { from, to, half, perInch } = sheet;
+  if (!askedAt) return undefined;
   const asked = inches(askedAt);
-  const across = half && asked > to ? section.profile.width - asked : asked;
-  if (across < from || others.some((other) => Math.abs(across - other) * perInch < APART)) return [];
+  const place = half && asked > to ? section.profile.width - asked : asked;
+  const deepest = deepestOf(cavity, sheet);
+  const inside = !deepest.atStart && !deepest.atEnd;
+  const besideDeepest = inside || (old > 0 && !oldMidway(cavity, sheet, old));
+  const near = (other: number, by: number): boolean => Math.abs(place - other) * perInch < by;
+  const nearEnd = [from, to].some((end) => near(end, section.profile.depthAt(end) > 0 ? APART : APART_LEVEL));
+  const taken = nearEnd || (besideDeepest && near(deepest.across, BESIDE + APART));
+  return taken ? undefined : place;
+}
+
+/** The depth at the place that was asked for. */
+function askedHeight({ section, askedAt }: DrawnCavity, across: number | undefined): Height[] {
+  if (!askedAt || across === undefined) return [];
   const depth = section.depthAt(askedAt);
   return [
     {
