@@ -83,9 +83,6 @@ export function waysIn(home: Home, rules: Rulebook): WayIn[] {
   return ways.map((way) => worked[way](home, rules));
 }
 
-const ridgeOf = ({ section, half }: Home): Quantity<'length'> =>
-  half ? section.width : ridgeAcross(section);
-
 /** What the push says of a way: ruled out beyond the reach, unknown between its two ends. */
 function onReach(push: Quantity<'length'>, reach: QuantityRange<'length'>, who: string) {
   const word = reachWord(push, reach);
@@ -151,10 +148,10 @@ function gable(home: Home, rules: Rulebook): WayIn {
 }
 
 function holes(home: Home, rules: Rulebook): WayIn {
-  const { length, section, along, cover, carriesCrew } = home;
+  const { length, section, half, along, cover, carriesCrew } = home;
   const found = layOut(layoutProblem(length, along, 'back', rules));
   const places = found.outcome === 'no-room' ? [] : found.layout.positions;
-  const across = openingAcross(section, rules, ridgeOf(home));
+  const across = openingAcross(section, rules, half ? section.width : ridgeAcross(section));
   const hose = rules.value('access.hose.diameter');
   const acrossTrusses = knowsTrusses(along);
   const restsOn = layoutRestsOn(length, along, rules);
@@ -227,7 +224,7 @@ function edge(home: Home, rules: Rulebook): WayIn {
     edges === 'both edges' && !oneSided ? 2 : edges === 'neither' || edges === 'not known' ? 0 : 1;
   const trusses = trussPlaces(along, length);
   const bays = trusses.length === 0 ? undefined : stretches(trusses, inches(length), inches(member)).length;
-  const ridge = ridgeOf(home);
+  const ridge = ridgeAcross(section);
   const push =
     sides === 0
       ? undefined
