@@ -18,3 +18,23 @@ test(
     await expect(page.locator(depth)).toHaveValue('9 in');
   },
 );
+
+test.describe('the page of an example', () => {
+  test.use({ javaScriptEnabled: false });
+
+  test('tells all of the answer, and the cautions of common cases with those', ONCE, async ({ page }) => {
+    // The maker is left out of the example; what is bagged falls short of the label only on a larger area, which is a common case.
+    await page.goto('/calculators/receipt/example/');
+    const words = await page.locator('main').textContent();
+    const [before = '', cases = ''] = words?.split('Common cases') ?? [];
+    expect(before).toContain('Still missing: Maker of the insulation, roof cavity.');
+    const short = 'The bags used weigh less on this area';
+    expect(before).not.toContain(short);
+    expect(cases).toContain(short);
+    // Its only list of rows; the second of them.
+    await page.goto('/calculators/clear-spaces/example/');
+    await expect(
+      page.locator('table', { hasText: 'Spaces kept open' }).getByRole('rowheader').nth(1),
+    ).toHaveText('2: light, not rated for contact');
+  });
+});
