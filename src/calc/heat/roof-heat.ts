@@ -157,7 +157,7 @@ export function roofHeat(given: RoofHeatGiven, rules: Rulebook): RoofHeat {
     remarks: [
       ...uniform.remarks,
       whyTheyDiffer(after),
-      stillAir(rules),
+      stillAir(old, rules),
       ...(old && !given.old.perInch ? [oldTaken(old, rules)] : []),
       woodTaken(rules),
     ],
@@ -301,8 +301,16 @@ function naive(
   return named(claim, 'Rm', 'R of the mean depth');
 }
 
-const whyTheyDiffer = ({ naive: claimed, cavityResistance, resistance }: RoofState): Remark =>
-  said`The mean depth would claim ${printed(claimed, three)}. Heat takes the thin places by preference, so the cross-section gives ${printed(cavityResistance, three)}; with the framing beside it the roof has ${printed(resistance, three)}.`;
+const NOISE = 1e-9;
+
+const whyTheyDiffer = ({ naive: claimed, cavityResistance, resistance }: RoofState): Remark => {
+  const more = amountIn(claimed, 'h ft2 F/Btu') / amountIn(cavityResistance, 'h ft2 F/Btu') - 1;
+  const thin =
+    more > NOISE
+      ? said`Heat takes the thin places by preference, so the cross-section gives ${printed(cavityResistance, three)}`
+      : 'It is as deep everywhere, so the cross-section gives the same';
+  return said`The mean depth would claim ${printed(claimed, three)}. ${thin}; with the framing beside it the roof has ${printed(resistance, three)}.`;
+};
 
 /** What an inch of the old insulation is taken for, where its label is gone. */
 const oldTaken = ({ before }: OldInsulation, rules: Rulebook): Remark => {
@@ -315,7 +323,7 @@ const woodTaken = (rules: Rulebook): Remark => {
   return said`The wood of the trusses is taken at ${low}, the lower end of the published ${low} to ${high}.`;
 };
 
-const stillAir = (rules: Rulebook): Remark => {
+const stillAir = (old: OldInsulation | undefined, rules: Rulebook): Remark => {
   const { low, high } = rules.range('thermal.air-space.heat-up');
-  return said`Before, the air above the old insulation gets no R, since such a space leaks. Were it sealed and still it would add ${low} to ${high} there, and the fill would add that much less.`;
+  return said`Before, the air above the ${old ? 'old insulation' : 'ceiling'} gets no R, since such a space leaks. Were it sealed and still it would add ${low} to ${high} there, and the fill would add that much less.`;
 };

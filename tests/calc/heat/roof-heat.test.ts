@@ -94,6 +94,20 @@ describe('the whole roof', () => {
     ]);
   });
 
+  // By hand: 0.61 + 0.45 + 8 × 3.5 + 0.17 = 29.2, wherever it is asked for.
+  test('a level cavity without old insulation is told neither of thin places nor of what lies there', () => {
+    const [whyTheyDiffer, stillAir] = answered({
+      ...slopes,
+      shape: 'level',
+      eave: '8 in',
+      ridge: '',
+    }).remarks.map(remarkText);
+    expect(whyTheyDiffer).toMatch(
+      /^The mean depth would claim R-29\.2\. It is as deep everywhere, so the cross-section gives the same; /,
+    );
+    expect(stillAir).toMatch(/^Before, the air above the ceiling gets no R/);
+  });
+
   test('says why its R is less than the mean depth claims, and what a still air space would add', () => {
     const { remarks } = answered(slopes);
     expect(remarks.map(remarkText)[0]).toMatch(
