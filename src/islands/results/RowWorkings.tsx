@@ -5,8 +5,8 @@ import { Workings } from './Working.tsx';
 import { workedRows } from './worked-figures.ts';
 
 /**
- * How the amounts in a table were worked out, row by row, each folded under what names the row. The page is built with the first row of it
- * alone: the others are worked alike.
+ * How the amounts in a table were worked out, row by row, each folded under what names the row. A page is built with the first row of it
+ * alone; the example of the calculator tells one row of each kind.
  * @param props.instead what a page is built with in place of the rows
  */
 export function RowWorkings({
