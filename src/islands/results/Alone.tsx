@@ -1,10 +1,11 @@
 import type { JSX } from 'preact';
-import type { Answer } from '../../calc/declare/calculation.ts';
+import type { Answer, Figure } from '../../calc/declare/calculation.ts';
 import type { CautionId } from '../../generated/rule-types.ts';
 import { WithBook } from '../book.ts';
 import { book } from '../rules.ts';
-import { TableView } from './AnswerView.tsx';
+import { Figures, shown, TableView } from './AnswerView.tsx';
 import { Caution, Cautions } from './Caution.tsx';
+import { FigureText } from './FigureText.tsx';
 import type { Notes } from './Pieces.tsx';
 import { Remarks } from './Remarks.tsx';
 
@@ -25,9 +26,21 @@ export const CautionsAlone = (given: {
   </WithBook>
 );
 
-/** What an answer says beside its figures, and its tables, outside of any island. */
-export const BesideFigures = ({ remarks, tables = {} }: Pick<Answer, 'remarks' | 'tables'>): JSX.Element => (
+/** A figure on a page that is read. */
+export const FigureAlone = ({ of }: { readonly of: Figure }): JSX.Element => (
   <WithBook value={book}>
+    <FigureText of={of.value} text={shown(of)} />
+  </WithBook>
+);
+
+/** All that an answer tells on a page that is read, but its cautions. */
+export const AnswerAlone = ({
+  of: { figures, remarks, tables = {} },
+}: {
+  readonly of: Answer;
+}): JSX.Element => (
+  <WithBook value={book}>
+    <Figures of={Object.values(figures)} />
     <Remarks of={remarks} />
     {Object.entries(tables).map(([key, table]) => (
       <TableView key={key} {...table} />

@@ -28,6 +28,20 @@ export interface Shown {
 export const shown = ({ value, format: options }: Figure): string =>
   typeof value === 'string' ? value : unbroken(format(value, options));
 
+/** Figures with their labels, in a list of them. */
+export const Figures = ({ of }: { readonly of: readonly Figure[] }): JSX.Element => (
+  <dl class="figures">
+    {of.map((figure) => (
+      <div key={figure.label}>
+        <dt>{figure.label}</dt>
+        <dd>
+          <FigureText of={figure.value} text={shown(figure)} />
+        </dd>
+      </div>
+    ))}
+  </dl>
+);
+
 /** An answer in a line: its first figure. */
 export function inALine({ figures }: Answer): string {
   const [first] = Object.values(figures);
@@ -115,20 +129,7 @@ export function AnswerView({
     <>
       <Cautions ids={at('stop')} />
       {first ? <AnswerLine of={first[1].label} words={shown(first[1])} /> : null}
-      <dl class="figures">
-        {rest.map(([name, figure]) => (
-          <div key={name}>
-            <dt>{figure.label}</dt>
-            <dd>
-              {typeof figure.value === 'string' ? (
-                figure.value
-              ) : (
-                <FigureText of={figure.value} text={shown(figure)} />
-              )}
-            </dd>
-          </div>
-        ))}
-      </dl>
+      <Figures of={rest.map(([, figure]) => figure)} />
       <Remarks of={remarks} />
       <Cautions ids={at('warn')} />
       {drawings.map(({ View, ...each }, place) => (
