@@ -21,7 +21,7 @@ export function ownScriptOf(page: string, html: string, importsIn: ImportsIn): O
   return { script, parts: new Set(needed.filter((file) => !shared.has(file))), shared };
 }
 
-/** In so many parts a calculator is left: one more, and each request and each part packed by itself weighs more than is shared. */
+/** In so many parts a page is left: one more, and each request and each part packed by itself weighs more than is shared. */
 export const MOST_PARTS = 6;
 
 /** A script of the site as it was made of others: its place, and its code. */

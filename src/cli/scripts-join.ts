@@ -13,7 +13,7 @@ const COMMAND = {
 };
 
 /** A calculator’s page. Who opens one seldom opens another: each is joined by itself, where it is in many parts. */
-const CALCULATOR = /^calculators\/.+\/index\.html$/;
+const CALCULATOR = /^calculators\/[^/]+\/index\.html$/;
 
 /** A page of a job. They use nearly all the same, and who opens one opens the next: what they share is one file. */
 const OF_A_JOB = /^(plan|recheck)\/(.+\/)?index\.html$/;
@@ -25,11 +25,11 @@ await run(COMMAND, async (given) => {
   const pages = filesIn(folder).filter((file) => file.endsWith('.html'));
   const owns = pages.flatMap((page): { page: string; own: OwnScript }[] => {
     const own = ownScriptOf(page, read(page), importsIn);
-    return own ? [{ page, own }] : [];
+    return own && own.parts.size > MOST_PARTS ? [{ page, own }] : [];
   });
   const together = owns.filter(({ page }) => OF_A_JOB.test(page));
-  const alone = owns.filter(({ page, own }) => CALCULATOR.test(page) && own.parts.size > MOST_PARTS);
-  for (const group of [together, ...alone.map((each) => [each])]) {
+  const alone = owns.filter(({ page }) => CALCULATOR.test(page)).map((each) => [each]);
+  for (const group of together.length > 0 ? [together, ...alone] : alone) {
     const { inPlaceOf, made } = await joined(
       folder,
       group.map(({ own }) => own),
@@ -39,10 +39,11 @@ await run(COMMAND, async (given) => {
       const from = posix.dirname(page);
       const place = inPlaceOf.get(own.script);
       if (place === undefined) throw new Error(`found no script in place of ${own.script}, expected one`);
-      writeFileSync(
-        join(folder, page),
-        read(page).replace(posix.relative(from, own.script), posix.relative(from, place)),
-      );
+      const [before, after] = [posix.relative(from, own.script), posix.relative(from, place)];
+      const html = read(page);
+      if (!html.includes(before))
+        throw new Error(`${page}: found no address "${before}", expected that of its script`);
+      writeFileSync(join(folder, page), html.replace(before, after));
     }
   }
   const named = pages.flatMap((page) => scriptsOf(page, read(page)));

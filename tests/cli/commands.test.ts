@@ -1,5 +1,5 @@
 import { execFile, spawn } from 'node:child_process';
-import { cpSync, mkdtempSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { cpSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { describe, expect, test, vi } from 'vitest';
@@ -332,5 +332,49 @@ describe('the local:check command', () => {
     expect(out).toMatch(/: 0 values, 3 notes, 0 cautions, /);
     const full = await command('local-check', 'rules/local/harrow-valley');
     expect(full.out).not.toContain('no entry');
+  });
+});
+
+describe('scripts:join', () => {
+  /** A site with two calculators, of seven parts and of two, that share one of them; one part of each is asked for only as it runs. */
+  const site = (): string => {
+    const at = mkdtempSync(join(tmpdir(), 'site-'));
+    for (const name of ['_astro', 'calculators/many', 'calculators/few'])
+      mkdirSync(join(at, name), { recursive: true });
+    const parts = ['b', 'c', 'd', 'e', 'f', 'shared'];
+    const scripts: Readonly<Record<string, string>> = {
+      page: 'export const page=()=>console.log("page")',
+      later: 'console.log("later")',
+      ...Object.fromEntries(parts.map((name) => [name, `export default()=>console.log("${name}")`])),
+      many: `import{page}from"./page.js";${parts.map((name) => `import ${name} from"./${name}.js";${name}();`).join('')}page();`,
+      few: 'import shared from"./shared.js";shared();import("./later.js")',
+      unused: 'console.log("unused")',
+    };
+    for (const [name, code] of Object.entries(scripts)) writeFileSync(join(at, `_astro/${name}.js`), code);
+    const page = (up: string, ...names: string[]) =>
+      names.map((name) => `<script type="module" src="${up}_astro/${name}.js"></script>`).join('');
+    writeFileSync(join(at, 'index.html'), page('', 'page'));
+    writeFileSync(join(at, 'calculators/many/index.html'), page('../../', 'page', 'many'));
+    writeFileSync(join(at, 'calculators/few/index.html'), page('../../', 'page', 'few'));
+    return at;
+  };
+
+  test('makes one script of seven parts, leaves two as they are, and takes away what no page asks for any more', async () => {
+    const at = site();
+    const few = readFileSync(join(at, 'calculators/few/index.html'), 'utf8');
+    expect(await command('scripts-join', at)).toMatchObject({ code: 0, said: '' });
+    const many = readFileSync(join(at, 'calculators/many/index.html'), 'utf8');
+    const [, whole = ''] = /src="\.\.\/\.\.\/_astro\/(many\.[\w-]{8}\.js)"/.exec(many) ?? [];
+    expect(many).toContain('src="../../_astro/page.js"');
+    expect(readFileSync(join(at, 'calculators/few/index.html'), 'utf8')).toBe(few);
+    expect(readdirSync(join(at, '_astro')).sort()).toEqual(
+      ['few.js', 'later.js', whole, 'page.js', 'shared.js'].sort(),
+    );
+    const code = readFileSync(join(at, '_astro', whole), 'utf8');
+    for (const part of ['b', 'c', 'd', 'e', 'f', 'shared'])
+      expect(code).toMatch(new RegExp(`["'\`]${part}["'\`]`));
+    // What is joined already stays as it is.
+    expect(await command('scripts-join', at)).toMatchObject({ code: 0, said: '' });
+    expect(readFileSync(join(at, 'calculators/many/index.html'), 'utf8')).toBe(many);
   });
 });

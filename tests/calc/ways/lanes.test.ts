@@ -341,6 +341,11 @@ const bad: readonly [title: string, more: Entries, says: RegExp][] = [
     { old_depth: '10 in' },
     /^Depth of the old insulation \(old_depth\): found .*; expected less than the cavity holds: no room is left for new fill\.$/,
   ],
+  [
+    'trusses side by side in a cavity no deeper than their two chords of 1 1/2 in',
+    { eave: '3 in', truss_spacing: '1 1/2 in' },
+    /^Depth at the eave \(eave\): found no more than the trusses take; expected room for new fill\.$/,
+  ],
   ['a density in feet', { density: '1.5 ft' }, /^Density wanted \(density\): found "1\.5 ft" \(length\)/],
 ];
 
