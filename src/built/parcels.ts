@@ -32,7 +32,7 @@ export const firstOf = ({ files }: CopyList): readonly string[] =>
   Object.keys(files).filter((file) => file.endsWith('.css'));
 
 /**
- * In which parcels does a phone fetch its first copy? Some twenty, in place of fifteen hundred files: a poor network asks for each in half a
+ * In which parcels does a phone fetch its first copy? Some thirty, in place of nearly two thousand files: a poor network asks for each in half a
  * second, and like pages side by side pack to half. Every file of the list is in one of them, in its order.
  * @throws Error where the site has no such file
  * @example parcelsOf(new Map([['a.css', Buffer.from('a{}')]]), { files: { 'a.css': '' } })[0]?.text // => '["a{}"]'
