@@ -15,9 +15,11 @@ const box = (...nets: readonly string[]): Entries => ({
 });
 
 describe('a figure that is a hair past what decides on it does not read like it', () => {
-  test('near enough is 10 %, and full sun adds 15 °F to a border of 115 °F: the cases below rest on that', () => {
+  test('near enough is 10 %, full sun adds 15 °F, and the borders are 91, 103 and 115 °F: the cases below rest on that', () => {
     expect(format(rules.value('fill.bag.near-enough'))).toBe('10 %');
     expect(format(rules.value('safety.heat.full-sun'))).toBe('15 °F');
+    expect(format(rules.value('safety.heat.moderate-from'))).toBe('91 °F');
+    expect(format(rules.value('safety.heat.high-from'))).toBe('103 °F');
     expect(format(rules.value('safety.heat.very-high-above'))).toBe('115 °F');
   });
 
@@ -40,6 +42,8 @@ describe('a figure that is a hair past what decides on it does not read like it'
   });
 
   test.each([
+    ['75.96 F', 'caution', '90.96 °F'],
+    ['87.97 F', 'moderate', '102.97 °F'],
     ['100 F', 'high', '115 °F'],
     ['100.3 F', 'very high', '115.3 °F'],
   ])('a heat index of %s in full sun: %s, by %s', (index, band, felt) => {

@@ -79,6 +79,9 @@ test('the ceiling by its board: 13 in at 1.5 lb/ft3 is 1.625 lb/ft2, with 2 in o
   expect(verdict).toBe('carries it');
   // Published for gypsum 1/2 in at 16 in is 2.2; a board that nothing is published for stays unrated.
   expect(byBoard?.cases.map(({ figures }) => figures[0]?.value)).toContain('unrated');
+  // Each case has the cautions of its own answer, and not those of the example.
+  for (const { figures, cautions } of byBoard?.cases ?? [])
+    expect(cautions.includes('caution.ceiling.unrated')).toBe(figures[0]?.value === 'unrated');
   // 1.3 at 24 in is less than the 1.625 of the new fill alone.
   expect(byFraming?.cases.map(({ figures }) => figures[0]?.value)).toEqual([
     'carries it',
