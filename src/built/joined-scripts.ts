@@ -1,6 +1,5 @@
 import { posix } from 'node:path';
 import { bundled } from './bundled.ts';
-import { buildTargets } from './oldest-browsers.ts';
 import { type ImportsIn, reachedFrom, scriptsOf } from './page-scripts.ts';
 
 /** A page’s own script, and what it needs that not every page has. */
@@ -51,7 +50,6 @@ export async function joined(folder: string, own: readonly OwnScript[]): Promise
   const output = await bundled(
     Object.fromEntries([...scripts].map(([name, script]) => [name, posix.resolve(folder, script)])),
     {
-      target: buildTargets(),
       external: (id, importer) =>
         apart.has(importer === undefined ? id : posix.resolve(posix.dirname(importer), id)),
       output: {

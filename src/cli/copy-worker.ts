@@ -29,8 +29,6 @@ await run(COMMAND, async (given) => {
     parcels: parcels.map(({ place, files }) => [place, files.length] as const),
   };
   const [worker] = await bundled('src/offline/worker/worker.ts', {
-    // Phones of that year and later.
-    target: 'es2019',
     output: { format: 'iife', codeSplitting: false, banner: `const COPY=${JSON.stringify(copy)};` },
   });
   writeFileSync(join(folder, 'worker.js'), worker.code);
