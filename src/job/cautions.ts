@@ -4,6 +4,7 @@ import type { CautionId } from '../generated/rule-types.ts';
 import type { Rulebook } from '../rulebook/rulebook.ts';
 import { ductsLieInFill } from './ducts-overhead.ts';
 import type { PlacedCaution, WorkedJob } from './planned.ts';
+import { pressedByAir } from './pressed-by-air.ts';
 import { USUAL_WAY, wayTaken } from './way-taken.ts';
 
 /** Which cautions does this plan call for, and where does each stand? */
@@ -24,7 +25,10 @@ export function cautionsFor(
   if (holes.some((hole) => hole.overSeam)) layout.push('caution.layout.over-seam');
   if (holes.some((hole) => hole.movedFar)) layout.push('caution.layout.moved-far');
   return [
-    ...at('ceiling', load.cautions),
+    ...at('ceiling', [
+      ...(pressedByAir(plan, rules) ? (['caution.machine.pressed'] as const) : []),
+      ...load.cautions,
+    ]),
     ...at('before', [
       ...surveyStops(plan.readiness),
       ...plan.readiness.cautions.filter((id) => id === 'caution.before.not-looked'),
@@ -49,9 +53,15 @@ export function cautionsFor(
 const surveyStops = ({ openStops }: WorkedJob['readiness']): CautionId[] =>
   openStops.flatMap(({ caution }) => caution ?? []);
 
+const OF_THE_CEILING: readonly CautionId[] = [
+  'caution.ceiling.unrated',
+  'caution.ceiling.overloaded',
+  'caution.machine.pressed',
+];
+
 /**
- * Cautions that keep the plan's figures behind them until they are settled: an open stop of the survey, a ceiling that can't carry, holes in a
- * roof that nobody goes on.
+ * Cautions that keep the plan's figures behind them until they are settled: an open stop of the survey, a ceiling that can't carry the fill, or
+ * the air that blows it, holes in a roof that nobody goes on.
  */
 export const heldBy = ({
   cautions,
@@ -60,7 +70,6 @@ export const heldBy = ({
   const stops = surveyStops(readiness);
   return cautions.filter(
     ({ id, at }) =>
-      (at === 'ceiling' && (id === 'caution.ceiling.unrated' || id === 'caution.ceiling.overloaded')) ||
-      (at === 'before' && stops.includes(id)),
+      (at === 'ceiling' && OF_THE_CEILING.includes(id)) || (at === 'before' && stops.includes(id)),
   );
 };

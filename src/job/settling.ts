@@ -15,7 +15,7 @@ export interface Settling {
 
 /**
  * Which entries settle each stop that holds this plan? Of a survey stop the condition that trips it; of a roof that nobody goes on, the way
- * in too; of the ceiling what it is, what lies on it, and what an engineer wrote of it.
+ * in too; of the ceiling what it is, what lies on it, what the air adds, and what an engineer wrote of it.
  */
 export const settling = (plan: WorkedJob, rules: Rulebook): readonly Settling[] =>
   heldBy(plan).map(({ id }) => ({
@@ -36,6 +36,7 @@ function waysTo(id: CautionId, plan: WorkedJob, rules: Rulebook): readonly strin
   const { job, readiness } = plan;
   if (id === 'caution.ceiling.unrated') return ['ceiling.board', 'ceiling.framing', ...ENGINEERS];
   if (id === 'caution.ceiling.overloaded') return waysToLighter(plan, rules);
+  if (id === 'caution.machine.pressed') return ['machine.pressure', ...waysToLighter(plan, rules)];
   const conditions = readiness.openStops.filter(({ caution }) => caution === id);
   return conditions.flatMap(({ name }) =>
     name === 'roof_carries' && job.survey.roof_carries === 'nobody goes on it'

@@ -17,7 +17,8 @@ describe('the ceiling is held against its limit by what the machine was weighed 
   test.each<[string, Record<string, unknown>, number, readonly string[]]>([
     ['nothing weighed', weighed(), 1.125 * 1.5 + 0.085, []],
     ['weighed lighter', weighed(5, 5), 1.125 * 1.5 + 0.085, []],
-    ['weighed heavier', weighed(7, 7), 1.125 * 1.75 + 0.085, []],
+    // 2.05375 lb/ft2 pass, and with the 0.26 of the air they do not.
+    ['weighed heavier', weighed(7, 7), 1.125 * 1.75 + 0.085, ['caution.machine.pressed']],
     ['so heavy that the ceiling is overloaded', weighed(8, 8, 8), 2.335, ['caution.ceiling.overloaded']],
   ])('%s', (_, changes, byHand, held) => {
     const plan = planOf(exampleWith(changes));

@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { heldBy } from '../../src/job/cautions.ts';
 import { workParts } from '../../src/job/parts/parts.ts';
 import { readRecord, writeRecord } from '../../src/job/record.ts';
+import { settling } from '../../src/job/settling.ts';
 import { jobSheet } from '../../src/job/sheet.ts';
 import { data, exampleWith, planOf, rules } from './entries.ts';
 
@@ -67,5 +68,36 @@ describe('holes in a roof that nobody goes on are held, and no other way in is',
   ])('%s, %s', (carries, way, held) => {
     const plan = planOf(exampleWith({ 'survey.roof_carries': carries, 'ways.chosen': way }));
     expect(heldBy(plan).map(({ id }) => id)).toEqual(held);
+  });
+});
+
+describe('a gauge that shows more than the ceiling carries holds the plan too', () => {
+  // By hand: at the 1.525 lb/ft3 that the machine blows, 13.5/12 · 1.525 + 2/12 · 0.51 = 1.8006 of 2.2 lb/ft2 lie on it, and 0.3994 are left
+  // for the air. An inch of water is 144 ÷ 27.6799 = 5.2023 lb/ft2, so that 0.07 in takes 0.3642 and 0.08 in 0.4162.
+  test.each<[string, string | undefined, readonly string[]]>([
+    ['no reading', undefined, []],
+    ['0.07 in w.c., which it carries', '0.07 in w.c.', []],
+    ['0.08 in w.c., which it does not', '0.08 in w.c.', ['caution.machine.pressed']],
+  ])('%s', (_, pressure, held) => {
+    const plan = planOf(exampleWith({ 'machine.pressure': pressure ?? '' }));
+    expect(heldBy(plan).map(({ id }) => id)).toEqual(held);
+    const states = new Map(workParts(plan, rules).map(({ name, state }) => [name, state]));
+    expect(states.get('blowing-rate') === 'held').toBe(held.length > 0);
+    // How much pressure passes is told all the same.
+    if (pressure !== undefined) expect(states.get('trapped-air')).toBe('answered');
+    const sheet = jobSheet(plan, data.cautions, rules);
+    expect(sheet.includes('HELD: nothing is blown before this is settled.')).toBe(held.length > 0);
+  });
+
+  test('a ceiling that the fill alone overloads is held for that, and once', () => {
+    const plan = planOf(exampleWith({ 'ceiling.framing': '24 in', 'machine.pressure': '1 in w.c.' }));
+    expect(heldBy(plan).map(({ id }) => id)).toEqual(['caution.ceiling.overloaded']);
+  });
+
+  test('a lower reading settles it, and what lightens the fill', () => {
+    const plan = planOf(exampleWith({ 'machine.pressure': '0.08 in w.c.' }));
+    const [entries] = settling(plan, rules).map((each) => each.entries.map(({ field }) => field));
+    expect(entries?.[0]).toBe('machine.pressure');
+    expect(entries).toContain('fill.density');
   });
 });

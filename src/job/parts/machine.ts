@@ -135,6 +135,8 @@ const ratePart = part({
 
 const pressurePart = part({
   calculation: trappedAirLoad,
+  // It tells how much pressure passes.
+  whileHeld: 'caution.machine.pressed',
   asked: {
     board: 'ceiling.board',
     framing: 'ceiling.framing',
