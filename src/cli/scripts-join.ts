@@ -15,7 +15,7 @@ const COMMAND = {
 /** A calculator’s page. Who opens one seldom opens another: each is joined by itself, where it is in many parts. */
 const CALCULATOR = /^calculators\/[^/]+\/index\.html$/;
 
-/** A page of a job. They use nearly all the same, and who opens one opens the next: what they share is one file. */
+/** A page of a job. They use nearly all the same, and who opens one opens the next: what they share is in two files. */
 const OF_A_JOB = /^(plan|recheck)\/(.+\/)?index\.html$/;
 
 await run(COMMAND, async (given) => {

@@ -61,8 +61,8 @@ await run(COMMAND, async (given) => {
   const told = (await Promise.all(added)).flatMap(({ errors }) => errors);
   told.push(...(await index.writeFiles({ outputPath: join(folder, 'pagefind') })).errors);
   await close();
-  // Search reads what a page says for a find packed or plain. Plain, a thousand of them side by side pack to a third in the parcels of the
-  // copy, and a host packs each on its way.
+  // Search reads what a page says for a find packed or plain. Plain, a thousand of them side by side pack better in the parcels of the
+  // copy than each by itself, and a host packs each on its way.
   for (const name of readdirSync(join(folder, FRAGMENTS))) {
     const at = join(folder, FRAGMENTS, name);
     writeFileSync(at, gunzipSync(readFileSync(at)));

@@ -250,6 +250,14 @@ export function freeSection(
   return { old, framing, free };
 }
 
+/**
+ * Refuses a cavity in which the old insulation and the framing leave nothing to fill.
+ * @throws EntriesClash that names the entry, as `freeSection` does.
+ */
+export function refuseFilled(...cavity: Parameters<typeof freeSection>): void {
+  freeSection(...cavity);
+}
+
 function framingArea(
   section: Section,
   oldDepth: Quantity<'length'> | undefined,

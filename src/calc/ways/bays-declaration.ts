@@ -1,7 +1,7 @@
 import type { CautionId } from '../../generated/rule-types.ts';
 import { compare, type Quantity, quantity } from '../../quantity/quantity.ts';
 import type { Rulebook } from '../../rulebook/rulebook.ts';
-import { cavitySection, freeSection } from '../cavity/section.ts';
+import { cavitySection, refuseFilled } from '../cavity/section.ts';
 import { calculation, EntriesClash, type Figure } from '../declare/calculation.ts';
 import type { Values } from '../declare/field.ts';
 import { spacingOf, trussesTold, trussPlaces } from '../holes/members.ts';
@@ -51,7 +51,7 @@ export function baysFrom(values: Values<typeof edgeBayFields>, rules: Rulebook):
     },
     rules,
   );
-  freeSection(section, values.old_depth, knownSpacing(values), rules);
+  refuseFilled(section, values.old_depth, knownSpacing(values), rules);
   return found;
 }
 

@@ -2,7 +2,7 @@ import type { CautionId } from '../../generated/rule-types.ts';
 import { format } from '../../quantity/format.ts';
 import { quantity } from '../../quantity/quantity.ts';
 import type { Rulebook } from '../../rulebook/rulebook.ts';
-import { cavitySection, freeSection } from '../cavity/section.ts';
+import { cavitySection, refuseFilled } from '../cavity/section.ts';
 import { calculation, type Figure } from '../declare/calculation.ts';
 import type { Values } from '../declare/field.ts';
 import { type Remark, said } from '../declare/remark.ts';
@@ -38,7 +38,7 @@ export function lanesFrom(values: Values<typeof gableLaneFields>, rules: Ruleboo
     },
     rules,
   );
-  freeSection(section, values.old_depth, values.truss_spacing, rules);
+  refuseFilled(section, values.old_depth, values.truss_spacing, rules);
   return found;
 }
 
