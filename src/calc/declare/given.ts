@@ -21,6 +21,7 @@ export function given(fields: Fields, entries: Entries, within = ''): Given[] {
       return (value as readonly Entries[]).flatMap((row, place) =>
         given(field.of, row, `${within}${oneOf(field, place)}: `),
       );
-    return [{ label: within + field.label, value: String(value) }];
+    const label = within + field.label;
+    return [{ label: label.charAt(0).toUpperCase() + label.slice(1), value: String(value) }];
   });
 }

@@ -21,8 +21,8 @@ test('what was entered is told in the order of the form, each with its group or 
     { label: 'Name', value: 'Larkspur' },
     { label: 'Roof: Cover', value: 'metal' },
     { label: 'Roof: Age', value: '12' },
-    { label: 'hole 1: Along', value: '7 ft' },
-    { label: 'hole 2: Along', value: '20 ft' },
+    { label: 'Hole 1: Along', value: '7 ft' },
+    { label: 'Hole 2: Along', value: '20 ft' },
   ]);
 });
 
