@@ -37,7 +37,8 @@ const headers = headersFor(heldStyles(readFileSync('dist/index.html', 'utf8')).m
 const PACKED = { 'accept-encoding': 'gzip' };
 const files = filesIn('dist');
 const first = (pattern: RegExp): string => files.find((name) => pattern.test(name)) ?? '';
-const script = first(/^_astro\/.*\.js$/);
+// What every page has: the smallest ones go in one packet as they are.
+const script = first(/^_astro\/page\..*\.js$/);
 const style = first(/^_astro\/site\..*\.css$/);
 const fragment = first(/^pagefind\/fragment\//);
 
