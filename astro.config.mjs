@@ -17,7 +17,7 @@ const { data } = loadProject();
 const groups = [
   {
     name: 'page',
-    test: /src.(?:components.links|offline.names|islands.(?:older-browsers|refused-style|rule-card|soon|copy.(?:mount|memory|notice|recall|saved)))\b/,
+    test: /src.(?:components.links|offline.names|islands.(?:refused-style|rule-card|soon|copy.(?:mount|memory|notice|recall|saved)))\b/,
   },
   {
     name: 'shared',
@@ -26,7 +26,7 @@ const groups = [
   { name: 'measured-field', test: /src.calc.holes.(?:marks|measured-field)\b/ },
   { name: 'members', test: /src.calc.holes.members\b/ },
   { name: 'flue-rings', test: /src.calc.before.flue-(?:kinds|rings)\b/ },
-  { name: 'holes', test: /src.calc.holes.(?:roof|search|words|lacks-trusses)\b/ },
+  { name: 'holes', test: /src.calc.holes.(?:roof|search|lay-out|words|lacks-trusses)\b/ },
   {
     name: 'sheet',
     test: /src.(?:islands.(?:results.(?:PlainSheet|SheetFrame)|calculator.drawn)|drawings.(?:lines|svg))\b/,

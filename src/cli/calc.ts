@@ -1,6 +1,7 @@
 import { calculationNamed, calculations } from '../calc/calculations.ts';
 import { type AnyCalculation, answer } from '../calc/declare/calculation.ts';
 import type { Field, Fields } from '../calc/declare/field.ts';
+import { guessed } from '../calc/declare/guess.ts';
 import { sentence } from '../calc/declare/read-fields.ts';
 import { remarkText } from '../calc/declare/remark.ts';
 import { nearest } from '../rulebook/nearest.ts';
@@ -39,7 +40,7 @@ await run(COMMAND, (given) => {
   stopIfRecalled(files.recalls, data.version);
   const rules = openRulebook(data);
   const read = answer(declared, entered, rules);
-  if (!read.ok) throw new InputError(read.problems.map(sentence).join('\n'));
+  if (!read.ok) throw new InputError(read.problems.map(guessed).map(sentence).join('\n'));
   const { figures, tables, cautions, remarks } = read.value;
   console.log(
     JSON.stringify(

@@ -14,7 +14,7 @@ function away([x, y]: Point, [ax, ay]: Point, [bx, by]: Point): number {
  * @example fewerPoints([[0, 0], [1, 0.01], [2, 0], [2, 5]], 0.1) // => [[0, 0], [2, 0], [2, 5]]
  */
 export function fewerPoints(points: readonly Point[], within: number): readonly Point[] {
-  const [first, last] = [points[0], points.at(-1)];
+  const [first, last] = [points[0], points[points.length - 1]];
   if (!first || !last || points.length < 3) return points;
   let [farthest, place] = [within, 0];
   for (const [at, point] of points.slice(0, -1).entries()) {

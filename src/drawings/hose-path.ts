@@ -5,7 +5,7 @@ import { inches } from '../quantity/quantity.ts';
 import type { Rulebook } from '../rulebook/rulebook.ts';
 import { dimension } from './dimension.ts';
 import { hatches } from './hatch.ts';
-import { stretchShapes } from './hose-card.ts';
+import { stretchShapes } from './hose-plan.ts';
 import { rayShapes, ringShapes } from './hose-rays.ts';
 import { type HoseCavity, hoseSection, pushAtTwelve, shortOf } from './hose-section.ts';
 import { circle, line, text } from './lines.ts';

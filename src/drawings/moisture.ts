@@ -36,7 +36,7 @@ export function moistureDrawing(screen: MoistureScreen, size: keyof typeof sheet
   const sheet = sheets[size];
   const { layers, profile, gatherings } = screen;
   const { places, wet, end } = profile;
-  const [room, outdoors] = [places[0] as Place, places.at(-1) as Place];
+  const [room, outdoors] = [places[0] as Place, places[places.length - 1] as Place];
   const dewOf = (pascals: number): number | undefined => {
     const celsius = dewPoint(room.celsius, pascals);
     return celsius === undefined ? undefined : fahrenheit(celsius);
@@ -148,7 +148,7 @@ function layerNumbers(
   faces.slice(1).forEach((heat, layer) => {
     const middle = (x(heat) + x(faces[layer] ?? 0)) / 2;
     const number = String(layer + 1);
-    const before = numbers.at(-1);
+    const before = numbers[numbers.length - 1];
     if (before && middle - before.middle < MEET) before.words = `${before.first}–${number}`;
     else numbers.push({ words: number, first: number, middle });
   });
@@ -222,7 +222,7 @@ function keyShapes(key: readonly KeyRow[], { left, drawn, columns }: Sheet): Sha
 }
 
 function descriptionOf({ faces, gatherings, coldest, dewPoint: dew }: MoistureScreen): string {
-  const [room, outdoors] = [faces[0], faces.at(-1)];
+  const [room, outdoors] = [faces[0], faces[faces.length - 1]];
   const fall = `The temperature falls from ${room ? format(room.temperature, { figures: 3 }) : ''} in the room to ${outdoors ? format(outdoors.temperature, { figures: 3 }) : ''} outdoors; the dew point in the room is ${dew ? format(dew, { figures: 3 }) : 'too low to tell'}.`;
   return gatherings.length === 0
     ? `${fall} The dew point stays below the temperature all the way: nothing gathers.`

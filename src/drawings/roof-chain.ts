@@ -38,7 +38,7 @@ export function roofChain(
   row: PlannedRow,
   { at, back, front, length, out, perInch, upright }: RoofView,
 ): Shape[] {
-  const last = row.holes.at(-1);
+  const last = row.holes[row.holes.length - 1];
   if (!last) return [];
   const side = row.side === 'back' ? -1 : 1;
   const edge = row.side === 'back' ? -back : front;

@@ -35,7 +35,7 @@ export function sectionDrawing(cavity: DrawnCavity, sheet: SectionSheet, name: s
   const places = placesAcross(profile, from, to);
   const old = cavity.oldOnceFilled ? inches(cavity.oldOnceFilled) : 0;
   const oldWords = depthWords(cavity, old);
-  const [first = 0, last = 0] = [places[0], places.at(-1)];
+  const [first = 0, last = 0] = [places[0], places[places.length - 1]];
   const heights = heightsOf(cavity, sheet, old);
   const above = heights.map(
     ({ low, high, words }) => high * perInch + reachBeyond((high - low) * perInch, words),

@@ -22,10 +22,10 @@ const escaped = (text: string): string => (TO_ESCAPE.test(text) ? escapedAll(tex
 const escapedAll = (text: string): string =>
   text
     .replace(UNHELD, '\uFFFD')
-    .replaceAll('&', '&amp;')
-    .replaceAll('<', '&lt;')
-    .replaceAll('>', '&gt;')
-    .replaceAll('"', '&quot;');
+    .replace(/&/g, '&amp;')
+    .replace(/</g, '&lt;')
+    .replace(/>/g, '&gt;')
+    .replace(/"/g, '&quot;');
 
 /** Gives the page of a rule. */
 export type RuleHref = (rule: string) => string;

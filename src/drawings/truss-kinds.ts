@@ -45,7 +45,7 @@ export function trussKindsDrawing(plan: WorkedJob, rules: Rulebook, size: PageSi
     foot += sheet.under;
     return { section, ceiling, ...words };
   });
-  const bottom = trusses.at(-1)?.ceiling ?? foot;
+  const bottom = trusses[trusses.length - 1]?.ceiling ?? foot;
   return {
     width,
     height: bottom + 122,

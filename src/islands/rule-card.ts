@@ -68,7 +68,8 @@ function show({ card, href }: { readonly card: Element; readonly href: string })
   close.type = 'button';
   close.textContent = 'Close';
   close.addEventListener('click', () => box.close());
-  box.replaceChildren(close, inside, whole);
+  box.textContent = '';
+  box.append(close, inside, whole);
   if (!box.open) box.showModal();
   // A card is longer than a phone: what is asked for stands at its head, and is read from there.
   title.tabIndex = -1;

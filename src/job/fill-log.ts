@@ -112,7 +112,7 @@ const MOST_TOGETHER = 8;
 function partsOf(openings: readonly LoggedOpening[], rules: Rulebook): readonly (readonly LoggedOpening[])[] {
   const runs: LoggedOpening[][] = [[]];
   for (const each of openings) {
-    const run = runs.at(-1) ?? [];
+    const run = runs[runs.length - 1] ?? [];
     if (!tooFewToJudge(each.planned, rules)) runs.push([]);
     else if (run.length === 0 || run[0]?.opening.side === each.opening.side) run.push(each);
     else runs.push([each]);

@@ -173,7 +173,7 @@ function ownCodes(bits: Bits): [Code, Code] {
       all.push(symbol);
       continue;
     }
-    const again = symbol === 16 ? all.at(-1) : 0;
+    const again = symbol === 16 ? all[all.length - 1] : 0;
     if (again === undefined) throw new NoStream('a repeat of nothing');
     const times = symbol === 16 ? 3 + bits.take(2) : symbol === 17 ? 3 + bits.take(3) : 11 + bits.take(7);
     if (all.length + times > lengths + distances) throw new NoStream('a repeat beyond the end');

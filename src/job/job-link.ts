@@ -81,12 +81,12 @@ async function deflate(bytes: Uint8Array<ArrayBuffer>): Promise<Uint8Array | und
 function base64url(bytes: Uint8Array): string {
   let text = '';
   for (const byte of bytes) text += String.fromCharCode(byte);
-  return btoa(text).replaceAll('+', '-').replaceAll('/', '_').replace(/=+$/, '');
+  return btoa(text).replace(/\+/g, '-').replace(/\//g, '_').replace(/=+$/, '');
 }
 
 function fromBase64url(text: string): Uint8Array | undefined {
   if (!/^[A-Za-z0-9_-]+$/.test(text) || text.length % 4 === 1) return undefined;
-  const letters = atob(text.replaceAll('-', '+').replaceAll('_', '/'));
+  const letters = atob(text.replace(/-/g, '+').replace(/_/g, '/'));
   const bytes = new Uint8Array(letters.length);
   for (let at = 0; at < letters.length; at += 1) bytes[at] = letters.charCodeAt(at);
   return bytes;

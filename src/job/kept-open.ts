@@ -84,7 +84,7 @@ function toldAt<T>(entry: string, work: () => T): T {
   } catch (error) {
     if (!(error instanceof EntriesClash)) throw error;
     const { problem } = error;
-    throw new EntriesClash({ ...problem, field: `${entry}.${problem.field.split('.').at(-1)}` });
+    throw new EntriesClash({ ...problem, field: `${entry}.${problem.field.split('.').pop()}` });
   }
 }
 

@@ -5,11 +5,13 @@
 export function numbersInWords(numbers: readonly number[]): string {
   const runs: number[][] = [];
   for (const each of numbers) {
-    const run = runs.at(-1);
-    if (run && each === (run.at(-1) ?? each) + 1) run.push(each);
+    const run = runs[runs.length - 1];
+    if (run && each === (run[run.length - 1] ?? each) + 1) run.push(each);
     else runs.push([each]);
   }
-  const said = runs.flatMap((run) => (run.length > 2 ? [`${run[0]} to ${run.at(-1)}`] : run.map(String)));
+  const said = runs.flatMap((run) =>
+    run.length > 2 ? [`${run[0]} to ${run[run.length - 1]}`] : run.map(String),
+  );
   const last = said.pop() ?? '';
   return said.length > 0 ? `${said.join(', ')} and ${last}` : last;
 }

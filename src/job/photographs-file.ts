@@ -1,4 +1,4 @@
-import { strFromU8, strToU8, type Unzipped, unzipSync, type Zippable, zipSync } from 'fflate';
+import { strFromU8, strToU8, unzipSync, type Zippable, zipSync } from 'fflate';
 import type { FieldProblem, Read } from '../calc/declare/read-fields.ts';
 import { LARGEST_JOB, type OpenedJob, openJobFile, parsed, writeJobFile } from './job-file.ts';
 import { type MigrationStep, migrate } from './migrate.ts';
@@ -77,7 +77,7 @@ export function readWithPhotographs(bytes: Uint8Array): Read<BroughtPictures> {
   if (!files)
     return refused('no whole zip, or one packed by another program', 'a file as this site saves it');
   const text = (name: string, most: number): string | undefined => {
-    const found = Object.hasOwn(files, name) ? files[name] : undefined;
+    const found = files.get(name);
     return found && found.length <= most ? strFromU8(found) : undefined;
   };
   const jobText = text(JOB, 4 * LARGEST_JOB);
@@ -111,26 +111,28 @@ export function readWithPhotographs(bytes: Uint8Array): Read<BroughtPictures> {
   };
 }
 
-function pictureOf(raw: unknown, files: Unzipped, called: string): Picture | FieldProblem {
+function pictureOf(raw: unknown, files: Files, called: string): Picture | FieldProblem {
   const photograph = photographIn(raw);
   if (!photograph)
     return problem('no photograph as this site writes it', 'its id, job, time and size', called);
   const place = placeOf(photograph.id);
-  const bytes = Object.hasOwn(files, place) ? files[place] : undefined;
+  const bytes = files.get(place);
   if (!bytes) return problem('no picture', `"${place}" in the file`, called);
   if (bytes.length > MOST_BYTES || !isJpeg(bytes))
     return problem('something else', `a JPEG of ${MOST_BYTES} bytes at most`, called);
   return { photograph: { ...photograph, bytes: bytes.length }, bytes: bytes.slice() };
 }
 
+type Files = ReadonlyMap<string, Uint8Array>;
+
 class NotOurs extends Error {}
 
 /** The files in a zip that we may have written; undefined where it is none, or one that would come out larger than it went in. */
-function filesOf(bytes: Uint8Array): Unzipped | undefined {
+function filesOf(bytes: Uint8Array): Files | undefined {
   let count = 0;
   let size = 0;
   try {
-    return unzipSync(bytes, {
+    const files = unzipSync(bytes, {
       filter: ({ name, size: packed, originalSize, compression }) => {
         count += 1;
         if (count > MOST_PHOTOGRAPHS + 2) throw new NotOurs('more files than are ever written');
@@ -141,6 +143,7 @@ function filesOf(bytes: Uint8Array): Unzipped | undefined {
         return true;
       },
     });
+    return new Map(Object.entries(files));
   } catch {
     // Whatever a broken zip throws: it can't be read.
     return undefined;

@@ -1,8 +1,9 @@
 import type { FreeSection, Section } from '../calc/cavity/section.ts';
 import { fillVolume, keptOpenVolume } from '../calc/cavity/volume.ts';
 import { bagsFor } from '../calc/fill/bags.ts';
+import type { LayoutResult, layOut } from '../calc/holes/lay-out.ts';
 import { layoutProblem, layoutRestsOn } from '../calc/holes/roof.ts';
-import type { Layout, LayoutResult, layOut } from '../calc/holes/search.ts';
+import type { Layout } from '../calc/holes/search.ts';
 import {
   amountIn,
   byMethod,

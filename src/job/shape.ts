@@ -35,18 +35,19 @@ function groupIn(
     complain(problems, way, label, shown(given), 'a set of named entries');
     return {};
   }
+  const known = new Map(Object.entries(fields));
   const found: [string, unknown][] = [];
   for (const [key, value] of Object.entries(given)) {
     if (problems.length >= MOST_PROBLEMS) break;
-    const field = Object.hasOwn(fields, key) ? fields[key] : undefined;
+    const field = known.get(key);
     if (!field) {
-      const guess = nearest(clipped(key), Object.keys(fields));
+      const guess = nearest(clipped(key), [...known.keys()]);
       complain(
         problems,
         [...way, clipped(key)],
         'Unknown entry',
         `the unknown key "${clipped(key)}"`,
-        guess ? `"${guess}"` : `one of ${Object.keys(fields).join(', ')}`,
+        guess ? `"${guess}"` : `one of ${[...known.keys()].join(', ')}`,
       );
     } else if (value !== undefined && value !== null) {
       found.push([key, entryIn(field, value, [...way, key], problems)]);

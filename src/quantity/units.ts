@@ -214,7 +214,7 @@ export const usualUnit: { readonly [D in Dimension]?: UnitName } = {};
  * Is this text the name of a unit in the closed list?
  * @example isUnitName('feet') // => false
  */
-export const isUnitName = (text: string): text is UnitName => Object.hasOwn(units, text);
+export const isUnitName = (text: string): text is UnitName => Object.keys(units).includes(text);
 
 /** Words for the signs of the table. One of each is enough: plurals lose their ending first. */
 export const signs: Readonly<Record<string, string>> = {

@@ -57,7 +57,7 @@ export function findRow(
 const isBand = (cell: CellValue | undefined): cell is readonly [number, number] => Array.isArray(cell);
 
 function onStraightLine(rows: readonly Row[], at: number, place: number, wanted: number): number | undefined {
-  const below = rows.filter((row) => Number(row[at]) <= wanted + SAME).at(-1);
+  const below = rows.filter((row) => Number(row[at]) <= wanted + SAME).pop();
   const above = rows.find((row) => Number(row[at]) >= wanted - SAME);
   if (!below || !above) return undefined;
   const [x0, x1] = [Number(below[at]), Number(above[at])];

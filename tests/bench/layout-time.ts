@@ -1,4 +1,4 @@
-import { layOut } from '../../src/calc/holes/search.ts';
+import { layOut } from '../../src/calc/holes/lay-out.ts';
 import { crowded } from '../calc/holes/crowded.ts';
 import { budgets } from './budgets.ts';
 import type { Figure } from './figure.ts';

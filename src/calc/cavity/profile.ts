@@ -19,7 +19,7 @@ const clamp = (value: number, low: number, high: number): number => Math.min(hig
 
 /** Straight lines between points; the points lie in rising order, the first at 0, the last at the width. */
 function straightLines(points: readonly (readonly [across: number, depth: number])[]): Profile {
-  const width = points.at(-1)?.[0] ?? 0;
+  const width = points[points.length - 1]?.[0] ?? 0;
   const pieceAt = (across: number) => {
     const right = clamp(
       points.findIndex(([place]) => place >= across),

@@ -167,7 +167,7 @@ function measuredPoints({ points, width }: SectionValues) {
   const complain = (found: string, expected: string) =>
     clash('points', 'Depths you measured', found, expected);
   if (inOrder.length < 2) complain(`${inOrder.length} depths`, 'two or more, since the shape is measured');
-  const [first, last] = [inOrder[0], inOrder.at(-1)];
+  const [first, last] = [inOrder[0], inOrder[inOrder.length - 1]];
   if (!first || inches(first.from_eave) !== 0)
     complain(
       `the first at ${first ? format(first.from_eave, { tape: 8 }) : 'no place'}`,

@@ -7,6 +7,7 @@ import type { Rulebook } from '../../rulebook/rulebook.ts';
 import type { Check } from '../../rulebook/schema.ts';
 import { calculationNamed, calculations } from '../calculations.ts';
 import { type Answer, answer, cellValue, type Figure } from '../declare/calculation.ts';
+import { guessed } from '../declare/guess.ts';
 import { sentence } from '../declare/read-fields.ts';
 import { remarkText } from '../declare/remark.ts';
 
@@ -45,7 +46,7 @@ export function runCheck(check: Check, rules: Rulebook): CheckResult {
   }
   const read = answer(declared, check.given, rules);
   if (!read.ok) {
-    const refusal = read.problems.map(sentence).join(' ');
+    const refusal = read.problems.map(guessed).map(sentence).join(' ');
     return check.refuses === undefined
       ? troubled(check, refusal)
       : result(check, [refused(check.refuses, refusal)]);

@@ -61,7 +61,7 @@ function put(
       return true;
     }
     const next = keys[place + 1] as string;
-    const inside: unknown = Object.hasOwn(holder, key) ? holder[key] : undefined;
+    const inside: unknown = new Map(Object.entries(holder)).get(key);
     if (inside === undefined) holder[key] = PLACE.test(next) ? [] : {};
     else if (typeof inside !== 'object') return false;
     at = holder[key] as Record<string, unknown> | unknown[];

@@ -3,7 +3,6 @@ import { format } from '../../quantity/format.ts';
 import { ParseError, parseQuantity } from '../../quantity/parse.ts';
 import { compare, type Quantity } from '../../quantity/quantity.ts';
 import { usualUnit } from '../../quantity/units.ts';
-import { nearest } from '../../rulebook/nearest.ts';
 import type { Field, Fields, QuantityField, Values } from './field.ts';
 
 /** What is wrong with one field, in a sentence: which field, what was found, what is expected. */
@@ -14,6 +13,8 @@ export interface FieldProblem {
   readonly label: string;
   readonly found: string;
   readonly expected: string;
+  /** The keys that would have been known, where one was not. */
+  readonly known?: readonly string[];
 }
 
 export type Read<T> =
@@ -40,7 +41,7 @@ const NONE = /^\s*(?:none|no|nothing)\.?\s*$/i;
 
 /**
  * Reads what a person or a file gave for a set of fields; every problem at once, nothing half read.
- * An unknown key is a problem that names the nearest key. Text is trimmed; an empty text counts as left out.
+ * An unknown key is a problem that names the known ones; `guessed` picks the nearest of them. Text is trimmed; an empty text counts as left out.
  * @example readFields({}, { widht: '13 ft' }).ok // => false
  */
 export function readFields<F extends Fields>(fields: F, given: unknown): Read<Values<F>> {
@@ -79,20 +80,21 @@ export function readGroup(
     });
     return {};
   }
-  const entries = given as Record<string, unknown>;
-  for (const key of Object.keys(entries)) {
-    if (Object.hasOwn(fields, key)) continue;
-    const guess = nearest(key, Object.keys(fields));
+  const entries = new Map(Object.entries(given));
+  const known = Object.keys(fields);
+  for (const key of entries.keys()) {
+    if (known.includes(key)) continue;
     problems.push({
       field: [...path, clipped(key)].join('.'),
       label: 'Unknown entry',
       found: `the unknown key "${clipped(key)}"`,
-      expected: guess ? `"${guess}"` : `one of ${Object.keys(fields).join(', ')}`,
+      expected: `one of ${known.join(', ')}`,
+      known,
     });
   }
   return Object.fromEntries(
     Object.entries(fields).map(([name, field]) => {
-      const raw = Object.hasOwn(entries, name) ? entries[name] : undefined;
+      const raw: unknown = entries.get(name);
       const empty = raw === undefined || raw === null || (typeof raw === 'string' && raw.trim() === '');
       if (empty && field.kind === 'list') return [name, []];
       if (empty && field.optional) return [name, undefined];

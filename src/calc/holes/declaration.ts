@@ -5,8 +5,8 @@ import { calculation, type Figure } from '../declare/calculation.ts';
 import { lengthField } from '../declare/field.ts';
 import { alongFields } from './fields.ts';
 import { lacksTrusses } from './lacks-trusses.ts';
+import { layOut } from './lay-out.ts';
 import { layoutProblem, layoutRestsOn } from './roof.ts';
-import { layOut } from './search.ts';
 import { clashSentence, departureSentences } from './words.ts';
 
 const tape = { tape: 8 } as const;

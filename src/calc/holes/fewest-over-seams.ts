@@ -58,7 +58,7 @@ function withNext(from: Stand, next: Stand, { least, most }: Gap): Stand {
 export function reachedFromFirst(stands: readonly Stand[], gap: Gap): Stand[] | undefined {
   const reached: Stand[] = [];
   for (const stand of stands) {
-    const before = reached.at(-1);
+    const before = reached[reached.length - 1];
     const here = before ? onward(before, stand, gap) : stand;
     if (!standsSomewhere(here)) return undefined;
     reached.push(here);

@@ -86,7 +86,7 @@ function nearestTheStart(
   const layout: number[] = [];
   for (const [hole, { marks, overSeam }] of stands.entries()) {
     const { departure, patches, movement } = toFarEnd[hole] as Costs;
-    const before = layout.at(-1);
+    const before = layout[hole - 1];
     const departing = (mark: number) =>
       before === undefined ? departureFrom(first, mark) : departureFrom(spacing, mark - before);
     const at = marks.findIndex(

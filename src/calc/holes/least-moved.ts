@@ -131,7 +131,7 @@ function nearestTheStart(
   let patches = 0;
   let left = allowed;
   for (const [hole, stand] of stands.entries()) {
-    const before = layout.at(-1);
+    const before = layout[hole - 1];
     const { lowest, at } = fromHere[hole] as Movement;
     const from = before === undefined ? 0 : before + gap.least;
     const to = before === undefined ? Number.POSITIVE_INFINITY : before + gap.most;

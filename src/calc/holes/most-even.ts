@@ -52,7 +52,7 @@ export function endsOf({ clear, over }: Stand): { low: number; high: number } {
   let high = Number.NEGATIVE_INFINITY;
   for (const marks of [...clear, ...over]) {
     low = Math.min(low, marks[0] ?? low);
-    high = Math.max(high, marks.at(-1) ?? high);
+    high = Math.max(high, marks[marks.length - 1] ?? high);
   }
   return { low, high };
 }

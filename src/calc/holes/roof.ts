@@ -6,7 +6,7 @@ import { EntriesClash } from '../declare/calculation.ts';
 import { hotKinds } from './fields.ts';
 import { TIE } from './marks.ts';
 import { type AlongValues, seamPlaces, seamsTold, trussesTold, trussPlaces } from './members.ts';
-import type { LayoutProblem } from './search.ts';
+import type { LayoutProblem } from './problem.ts';
 
 /** The smallest mark a crew reads off the tape when it marks a hole, in inches. */
 const TAPE_MARK = 1 / 8;

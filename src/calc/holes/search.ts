@@ -1,6 +1,4 @@
 import { onTheTape, type Tape } from './allowed-positions.ts';
-import { clashingRules, rulesLeavingNoRoom } from './clash.ts';
-import { departureFrom } from './departure.ts';
 import { evenPlaces } from './even-places.ts';
 import { fewestHoles } from './fewest-holes.ts';
 import { fewestOverSeams } from './fewest-over-seams.ts';
@@ -9,9 +7,7 @@ import { leastDeparture } from './least-departure.ts';
 import { leastMoved } from './least-moved.ts';
 import { TIE } from './marks.ts';
 import { mostEvenGaps } from './most-even.ts';
-import { checkProblem, type LayoutProblem, type Range, type RuleName, ruleNames } from './problem.ts';
-
-export type { Blocked, LayoutProblem, Range, RuleName } from './problem.ts';
+import { checkProblem, type LayoutProblem, ruleNames } from './problem.ts';
 
 /** Where the holes go. Everything is in inches; lists run from the first hole to the last, places from the start of the roof. */
 export interface Layout {
@@ -28,56 +24,30 @@ export interface Layout {
   readonly spread: number;
 }
 
-interface Departs {
-  /** In inches. */
-  readonly found: number;
-  readonly allowed: Range;
-  /** How far it lies outside what is allowed, in inches. */
-  readonly by: number;
-}
-
-/** One rule that a layout does not hold, and where. Holes are counted from 0. */
-export type Departure =
-  | (Departs & { readonly rule: 'first' | 'last'; readonly hole: number })
-  | (Departs & { readonly rule: 'spacing'; readonly between: readonly [number, number] });
-
-/** `clash`: rules that can't all hold, though they would if any one of them were let off. */
-export type LayoutResult =
-  | { readonly outcome: 'meets-every-rule'; readonly layout: Layout }
-  | {
-      readonly outcome: 'least-departure';
-      readonly clash: readonly RuleName[];
-      readonly layout: Layout;
-      readonly departures: readonly Departure[];
-    }
-  | { readonly outcome: 'no-room'; readonly clash: readonly RuleName[] };
+/** A search's end: the best layout there is, and whether it holds every rule; none where no hole finds room. */
+export type Search =
+  | { readonly outcome: 'meets-every-rule' | 'least-departure'; readonly layout: Layout }
+  | { readonly outcome: 'no-room' };
 
 /**
  * Where along the roof does each hole go?
  *
  * Looks at every mark of the tape; the answer is the best there is. Of the layouts that hold every rule: the fewest holes, then
  * the fewest patches over a seam, then the most even gaps, then the least movement from the even places, then the places nearest
- * the start, from the first hole on. Where no layout holds every rule: the rules that clash, and the layout that departs least
- * from the first, the last and the spacing, trusses, seams and obstacles still held. All in inches.
+ * the start, from the first hole on. Where no layout holds every rule: the one that departs least from the first, the last and the
+ * spacing, trusses, seams and obstacles still held. All in inches.
  *
  * Sums within a billionth of an inch count as equal, or the noise of adding them would choose between equals.
  * @throws RangeError naming the field, what was found and what is expected: see `checkProblem` and, for a grid too coarse, `onTheTape`.
- * @example layOut(bareRoof(66)).layout.positions // => [79.25, 237.625, 396, 554.375, 712.75]
+ * @example bestLayout(bareRoof(66)).layout.positions // => [79.25, 237.625, 396, 554.375, 712.75]
  */
-export function layOut(problem: LayoutProblem): LayoutResult {
+export function bestLayout(problem: LayoutProblem): Search {
   checkProblem(problem);
   const tape = onTheTape(problem, new Set(ruleNames));
-  if (tape.allowed.length === 0) return { outcome: 'no-room', clash: rulesLeavingNoRoom(problem) };
+  if (tape.allowed.length === 0) return { outcome: 'no-room' };
   const holes = fewestHoles(tape);
-  if (holes === undefined) {
-    const layout = layoutAt(leastDeparture(problem, tape), problem, tape);
-    return {
-      outcome: 'least-departure',
-      clash: clashingRules(problem),
-      layout,
-      departures: departuresOf(layout, problem),
-    };
-  }
+  if (holes === undefined)
+    return { outcome: 'least-departure', layout: layoutAt(leastDeparture(problem, tape), problem, tape) };
   const stands = fewestOverSeams(tape, holes);
   const gaps = mostEvenGaps(stands, { least: tape.leastGap, most: tape.mostGap });
   const even = evenPlaces(problem, holes).map((place) => place / problem.grid);
@@ -98,24 +68,4 @@ function layoutAt(marks: readonly number[], problem: LayoutProblem, { overSeam }
     gaps: gaps.map((gap) => gap * grid),
     spread: gaps.length < 2 ? 0 : (Math.max(...gaps) - Math.min(...gaps)) * grid,
   };
-}
-
-function departuresOf(
-  { positions, gaps }: Layout,
-  { length, first, last, spacing }: LayoutProblem,
-): Departure[] {
-  const lastHole = positions.length - 1;
-  const departs = (allowed: Range, found: number): Departs => ({
-    found,
-    allowed,
-    by: departureFrom(allowed, found),
-  });
-  const all: Departure[] = [
-    { rule: 'first', hole: 0, ...departs(first, positions[0] as number) },
-    ...gaps.map(
-      (gap, hole): Departure => ({ rule: 'spacing', between: [hole, hole + 1], ...departs(spacing, gap) }),
-    ),
-    { rule: 'last', hole: lastHole, ...departs(last, length - (positions[lastHole] as number)) },
-  ];
-  return all.filter(({ by }) => by > TIE);
 }

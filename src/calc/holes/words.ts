@@ -1,6 +1,7 @@
 import { format } from '../../quantity/format.ts';
 import { quantity } from '../../quantity/quantity.ts';
-import type { Departure, RuleName } from './search.ts';
+import type { Departure } from './lay-out.ts';
+import type { RuleName } from './problem.ts';
 
 const names: Readonly<Record<RuleName, string>> = {
   first: 'the distance of the first hole from its end',

@@ -133,7 +133,11 @@ export const hoseMarkings = calculation({
         value: pushes(marks.length, 'the fewest that bring the stream to all of the stretch'),
       },
       longest: { label: 'The longest, first of all', value: marks[0]?.mark ?? nothing, format: mark },
-      shortest: { label: 'The shortest, last of all', value: marks.at(-1)?.mark ?? nothing, format: mark },
+      shortest: {
+        label: 'The shortest, last of all',
+        value: marks[marks.length - 1]?.mark ?? nothing,
+        format: mark,
+      },
       all: {
         label: 'Hose pushed in, all together',
         value:

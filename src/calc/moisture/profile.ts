@@ -99,8 +99,8 @@ export function taut(points: readonly Point[], noise: number): number[] {
   const point = (index: number | undefined): Point => points[index ?? -1] as Point;
   for (const [here, next] of points.entries()) {
     while (touched.length > 1) {
-      const middle = point(touched.at(-1));
-      if (onLine(point(touched.at(-2)), next, middle.vapour) - middle.pressure > noise) break;
+      const middle = point(touched[touched.length - 1]);
+      if (onLine(point(touched[touched.length - 2]), next, middle.vapour) - middle.pressure > noise) break;
       touched.pop();
     }
     touched.push(here);
@@ -131,9 +131,9 @@ export function profile(layers: readonly PlainLayer[], indoors: PlainAir, outdoo
   const warm = placesOf(layers, indoors, outdoors);
   const noise = NOISE * indoors.pressure;
   const reached = warm.filter(({ vapour }) => vapour < Infinity);
-  const end = reached.at(-1) as Warm;
+  const end = reached[reached.length - 1] as Warm;
   const sealed = reached.length < warm.length;
-  const facing = reached.findLast(({ vapour }) => vapour === 0) as Warm;
+  const facing = [...reached].reverse().find(({ vapour }) => vapour === 0) as Warm;
   if (indoors.pressure - facing.saturation > noise)
     throw new NothingHoldsBack('found a place too cold for the vapour before anything that resists it');
 
@@ -157,7 +157,7 @@ export function profile(layers: readonly PlainLayer[], indoors: PlainAir, outdoo
   const places = warm.map((each): Place => {
     if (each.vapour === Infinity)
       return { ...each, unchecked: outdoors.pressure, pressure: outdoors.pressure };
-    const before = string.findLast(({ vapour }) => vapour <= each.vapour) ?? room;
+    const before = [...string].reverse().find(({ vapour }) => vapour <= each.vapour) ?? room;
     const after = string.find(({ vapour }) => vapour >= each.vapour) ?? outer;
     return {
       ...each,
@@ -175,7 +175,7 @@ export function profile(layers: readonly PlainLayer[], indoors: PlainAir, outdoo
     if (order === 0 || (order === touched.length - 1 && !catches)) continue;
     const [before, after] = [touched[order - 1] ?? 0, touched[order + 1]];
     const to = after === undefined ? undefined : placeOf(after);
-    const run = wet.at(-1);
+    const run = wet[wet.length - 1];
     // Places one step apart inside a layer are one wet stretch.
     const here = layers[placeOf(index).layer];
     const step = before === index - 1 && here !== undefined && here.heat > 0 && here.vapour > 0;

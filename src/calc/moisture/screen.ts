@@ -93,7 +93,7 @@ export function moistureScreen(
     undefined,
   );
   const flowIn = named(way.arrives(found.wet[0]), 'wi', 'Vapour that comes from the room');
-  const flowOut = named(way.leaves(found.wet.at(-1)), 'wo', 'Vapour that goes on outwards');
+  const flowOut = named(way.leaves(found.wet[found.wet.length - 1]), 'wo', 'Vapour that goes on outwards');
   const stays = named(most ? minus(flowIn, flowOut) : quantity(0, 'grain/(h ft2)'), 'w', 'Water that stays');
   const coldest = coldestOf(found, layers);
   const first = found.wet[0];
@@ -121,7 +121,7 @@ const plainAir = ({ temperature }: Air, pressure: Quantity<'load'>) => ({
 /** The last face that the room's vapour reaches within the layers: the one before the outermost layer, if that lets vapour through. */
 function coldestOf({ places, end }: Profile, layers: readonly MoistureLayer[]): Place {
   if (end.layer < layers.length - 1) return end;
-  return places.findLast(({ layer, share }) => layer === layers.length - 2 && share === 1) ?? end;
+  return [...places].reverse().find(({ layer, share }) => layer === layers.length - 2 && share === 1) ?? end;
 }
 
 /** A place in words. @example whereIs({ layer: -1, share: 1 }, []) // => 'the room' */
@@ -238,7 +238,7 @@ function wayThrough(
   room: Quantity<'load'>,
   outer: Quantity<'load'>,
 ) {
-  const [inside, outside] = [places[0] as Place, places.at(-1) as Place];
+  const [inside, outside] = [places[0] as Place, places[places.length - 1] as Place];
   const { resistances, temperatureAt } = heatThrough(layers, indoors, outdoors, inside);
   const permeances = layers.map(({ permeance, name }, place) =>
     permeance ? named(permeance, `M${place + 1}`, name) : undefined,

@@ -14,7 +14,7 @@ import { openingAcross, ridgeAcross } from '../cavity/opening.ts';
 import type { Section } from '../cavity/section.ts';
 import { type AlongValues, knowsTrusses, trussesTold, trussPlaces } from '../holes/members.ts';
 import { layoutProblem, layoutRestsOn } from '../holes/roof.ts';
-import { layOut } from '../holes/search.ts';
+import { bestLayout } from '../holes/search.ts';
 import { reachOf, reachWord } from './reach.ts';
 import { stretches } from './stretches.ts';
 import { fits, ofRoom, roomForHose } from './strip.ts';
@@ -149,7 +149,7 @@ function gable(home: Home, rules: Rulebook): WayIn {
 
 function holes(home: Home, rules: Rulebook): WayIn {
   const { length, section, half, along, cover, carriesCrew } = home;
-  const found = layOut(layoutProblem(length, along, 'back', rules));
+  const found = bestLayout(layoutProblem(length, along, 'back', rules));
   const places = found.outcome === 'no-room' ? [] : found.layout.positions;
   const across = openingAcross(section, rules, half ? section.width : ridgeAcross(section));
   const hose = rules.value('access.hose.diameter');

@@ -40,10 +40,14 @@ export function notice(says: string, lines: readonly string[], acts: readonly Ac
   }
   const buttons = paragraph(...acts.map(button));
   buttons.className = 'buttons';
-  place.replaceChildren(...inside, buttons);
+  place.textContent = '';
+  place.append(...inside, buttons);
 }
 
-export const noNotice = (): void => document.getElementById('copy-notice')?.replaceChildren();
+export function noNotice(): void {
+  const place = document.getElementById('copy-notice');
+  if (place) place.textContent = '';
+}
 
 /** Asks before something is done that can't be undone. */
 export function ask(question: string, yes: Act, no: string): void {

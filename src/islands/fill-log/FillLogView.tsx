@@ -50,7 +50,7 @@ export function FillLogView({ plan, entries, set }: SheetViewProps): JSX.Element
   const log = fillLog(plan, rules);
   const kept = listAt(entries, LOG);
   const [before, setBefore] = useState<readonly (readonly Entries[])[]>([]);
-  const last = kept.at(-1);
+  const last = kept[kept.length - 1];
   const atHand =
     // One that was closed as full takes no more.
     log.openings.find((each) => last && isOf(last, each.opening) && isOpen(each)) ??

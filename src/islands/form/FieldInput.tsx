@@ -19,7 +19,7 @@ export interface FormState {
 }
 
 /** The id of a field's box, made from the way to it. */
-export const boxId = (way: string): string => `field-${way.replaceAll('.', '-')}`;
+export const boxId = (way: string): string => `field-${way.replace(/\./g, '-')}`;
 
 /** A set of fields, each with its box. */
 export const FieldsForm = ({

@@ -9,7 +9,7 @@ function onward(event: JSX.TargetedKeyboardEvent<HTMLFormElement>): void {
   // A list to choose from opens at Enter in some browsers.
   if (event.key !== 'Enter' || !(event.target instanceof HTMLInputElement)) return;
   const form = event.currentTarget;
-  const isLast = [...form.querySelectorAll(BOXES)].at(-1) === event.target;
+  const isLast = [...form.querySelectorAll(BOXES)].pop() === event.target;
   if (!isLast) return;
   for (let next = form.nextElementSibling; next; next = next.nextElementSibling) {
     // Behind the last group stand buttons, and the box that takes a file.

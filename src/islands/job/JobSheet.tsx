@@ -5,7 +5,7 @@ import type { Fields } from '../../calc/declare/field.ts';
 import { fieldsReader } from '../../calc/declare/fields-reader.ts';
 import type { Read } from '../../calc/declare/read-fields.ts';
 import { whichOfList } from '../../calc/declare/which-of-list.ts';
-import { layOut } from '../../calc/holes/search.ts';
+import { layOut } from '../../calc/holes/lay-out.ts';
 import { workAside } from '../../job/aside.ts';
 import { heldBy } from '../../job/cautions.ts';
 import { jobFields } from '../../job/job-fields.ts';

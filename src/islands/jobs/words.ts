@@ -48,7 +48,7 @@ export const fileNameOf = (entries: JobEntries, ending = 'json'): string =>
   `${
     nameOf(entries)
       .toLowerCase()
-      .replaceAll(/[^\p{L}\p{N}]+/gu, '-')
-      .replaceAll(/^-|-$/g, '')
+      .replace(/[^\p{L}\p{N}]+/gu, '-')
+      .replace(/^-|-$/g, '')
       .slice(0, 60) || 'job'
   }.${ending}`;

@@ -3,13 +3,14 @@ import type { Answer, AnswerTable, Figure } from '../../calc/declare/calculation
 import type { CautionId } from '../../generated/rule-types.ts';
 import { format } from '../../quantity/format.ts';
 import { unbroken } from '../../quantity/unbroken.ts';
+import type { Titled } from '../../quantity/working.ts';
 import { useBook } from '../book.ts';
 import type { DrawnAnswer } from '../calculator/drawn.ts';
 import { cautionPage } from '../links.ts';
 import { AnswerLine } from './AnswerLine.tsx';
 import { Cautions } from './Caution.tsx';
 import { FigureText } from './FigureText.tsx';
-import { Fold } from './Fold.tsx';
+import { Fold, isBuilding } from './Fold.tsx';
 import { Remarks } from './Remarks.tsx';
 import { RowWorkings } from './RowWorkings.tsx';
 import { RuleLinks } from './RuleLinks.tsx';
@@ -119,11 +120,6 @@ export function AnswerView({
   const at = (wanted: 'stop' | 'warn' | 'note') =>
     cautions.filter((id) => level(id) === wanted && (wanted === 'stop' || !said.includes(id)));
   const worked = workedFigures({ figures });
-  const instead = workedAt ? (
-    <p>
-      <a href={workedAt}>The example, worked out</a>
-    </p>
-  ) : undefined;
   const Heading = within === 'page' ? 'h2' : 'h3';
   return (
     <>
@@ -140,15 +136,36 @@ export function AnswerView({
       ))}
       <Cautions ids={at('note')} />
       {worked.length > 0 ? <Heading class="screen-only">How it is worked out</Heading> : null}
-      <Workings of={worked} instead={instead} />
-      {Object.entries(tables).map(([key, table]) => (
-        <RowWorkings key={key} {...table} instead={instead} />
-      ))}
-      {asked.length > 0 ? (
-        <Fold title={`Values of the rulebook behind this answer: ${asked.length}`}>
-          {() => <RuleLinks ids={asked} />}
-        </Fold>
-      ) : null}
+      {isBuilding && workedAt ? (
+        <p class="screen-only">
+          <a href={workedAt}>The example, worked out</a>
+        </p>
+      ) : (
+        <HowWorkedOut worked={worked} tables={tables} asked={asked} />
+      )}
     </>
   );
 }
+
+/** How each figure and each row of an answer was worked out, and the values behind it, all of it folded. */
+const HowWorkedOut = ({
+  worked,
+  tables,
+  asked,
+}: {
+  readonly worked: readonly Titled[];
+  readonly tables: Readonly<Record<string, AnswerTable>>;
+  readonly asked: readonly string[];
+}): JSX.Element => (
+  <>
+    <Workings of={worked} />
+    {Object.entries(tables).map(([key, table]) => (
+      <RowWorkings key={key} {...table} />
+    ))}
+    {asked.length > 0 ? (
+      <Fold title={`Values of the rulebook behind this answer: ${asked.length}`}>
+        {() => <RuleLinks ids={asked} />}
+      </Fold>
+    ) : null}
+  </>
+);

@@ -8,15 +8,12 @@ export const isBuilding = typeof document === 'undefined';
  * What is looked at now and then, under a line that unfolds it. The page is built with all of it, for a reader without script; where a
  * script runs, it is drawn only while it is unfolded, and what the page was built with goes: a long job has hundreds of workings, and none
  * is looked at while the page comes to life or an entry is typed.
- * @param props.instead what the page is built with in its place: the way to where it stands for a reader without script
  */
 export function Fold({
   title,
   children,
-  instead,
 }: {
   readonly title: ComponentChildren;
-  readonly instead?: JSX.Element | undefined;
   readonly children: () => ComponentChildren;
 }): JSX.Element {
   const box = useRef<HTMLDetailsElement>(null);
@@ -25,7 +22,7 @@ export function Fold({
   return (
     <details ref={box} onToggle={({ currentTarget }) => setDrawn(currentTarget.open)}>
       <summary>{title}</summary>
-      {drawn ? (isBuilding && instead) || children() : null}
+      {drawn ? children() : null}
     </details>
   );
 }

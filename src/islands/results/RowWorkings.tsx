@@ -7,16 +7,12 @@ import { workedRows } from './worked-figures.ts';
 /**
  * How the amounts in a table were worked out, row by row, each folded under what names the row. A page is built with the first row of it
  * alone; the example of the calculator tells one row of each kind.
- * @param props.instead what a page is built with in place of the rows
  */
-export function RowWorkings({
-  instead,
-  ...table
-}: AnswerTable & { readonly instead?: JSX.Element | undefined }): JSX.Element | null {
+export function RowWorkings(table: AnswerTable): JSX.Element | null {
   const worked = workedRows(table);
   if (worked.length === 0) return null;
   return (
-    <Fold title={`${table.title}: row by row`} instead={instead}>
+    <Fold title={`${table.title}: row by row`}>
       {() =>
         (isBuilding ? worked.slice(0, 1) : worked).map(({ name, of }) => (
           <Fold key={name} title={name}>

@@ -19,14 +19,7 @@ export const Working = ({
 }): JSX.Element | null => <Steps lines={working(of, options)} above={[]} inputs={inputs} />;
 
 /** How some figures were worked out, each folded under its own title. A step is told once, where it is met first. */
-export function Workings({
-  of,
-  instead,
-}: {
-  readonly of: readonly Titled[];
-  /** What a page is built with in place of each. */
-  readonly instead?: JSX.Element | undefined;
-}): JSX.Element {
+export function Workings({ of }: { readonly of: readonly Titled[] }): JSX.Element {
   let told: readonly WorkedOut[] | undefined;
   // Worked only where one is unfolded, and then once for all that are.
   const toldAt = (place: number): WorkedOut => {
@@ -36,7 +29,7 @@ export function Workings({
   return (
     <>
       {of.map(({ title }, place) => (
-        <Fold key={title} title={title} instead={instead}>
+        <Fold key={title} title={title}>
           {() => <Steps {...toldAt(place)} />}
         </Fold>
       ))}

@@ -54,7 +54,7 @@ export function mount(): void {
     });
     history.replaceState(null, '', String(address) === '' ? location.pathname : `?${address}`);
     if (typed === '') {
-      list.replaceChildren();
+      list.textContent = '';
       list.removeAttribute('aria-busy');
       count.textContent = '';
       return;
@@ -81,7 +81,7 @@ export function mount(): void {
 
   /** Shows each group as soon as its pages are told, in its place among the others. */
   const show = async (groups: readonly Group[], overtaken: () => boolean): Promise<void> => {
-    if (groups.length === 0) list.replaceChildren();
+    if (groups.length === 0) list.textContent = '';
     list.setAttribute('aria-busy', 'true');
     const most = only.value === '' ? A_FEW : MANY;
     // One of a kind each, since most who look don't know which kind they want. They don't stand in their groups again.
@@ -94,7 +94,8 @@ export function mount(): void {
         told.set(group, await Promise.all(group.results.slice(0, most).map((result) => result.data())));
         if (overtaken()) return;
         const first = best.flatMap((each) => items(each, 0, 1));
-        list.replaceChildren(
+        list.textContent = '';
+        list.append(
           ...(best.length > 0 ? listOf('Best matches', first) : []),
           ...groups.flatMap((each) => groupOf(each, items(each, best.includes(each) ? 1 : 0), choose)),
         );

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { layOut } from '../../../src/calc/holes/search.ts';
+import { layOut } from '../../../src/calc/holes/lay-out.ts';
 import { bruteForce, departureOf } from './brute-force.ts';
 import { smallRoofs } from './roofs.ts';
 

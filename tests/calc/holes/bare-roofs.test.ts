@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { layOut } from '../../../src/calc/holes/search.ts';
+import { layOut } from '../../../src/calc/holes/lay-out.ts';
 import { bareRoof } from './roofs.ts';
 
 const holesOn = (feet: number): number | undefined => {

@@ -1,4 +1,4 @@
-import type { LayoutProblem } from '../../../src/calc/holes/search.ts';
+import type { LayoutProblem } from '../../../src/calc/holes/problem.ts';
 
 /** What the rules ask for, worked out by trying every layout there is. Slow; shares nothing with the search but the problem. */
 export interface BruteAnswer {

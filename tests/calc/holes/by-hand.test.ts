@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { type Departure, type LayoutProblem, layOut } from '../../../src/calc/holes/search.ts';
+import { type Departure, layOut } from '../../../src/calc/holes/lay-out.ts';
+import type { LayoutProblem } from '../../../src/calc/holes/problem.ts';
 import { departureSentences } from '../../../src/calc/holes/words.ts';
 import { bareRoof, every } from './roofs.ts';
 

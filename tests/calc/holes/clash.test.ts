@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { type LayoutProblem, layOut, type RuleName } from '../../../src/calc/holes/search.ts';
+import { layOut } from '../../../src/calc/holes/lay-out.ts';
+import type { LayoutProblem, RuleName } from '../../../src/calc/holes/problem.ts';
 import { bareRoof, every, smallRoofs } from './roofs.ts';
 
 /** The same roof with only some of its rules: the others are loosened until they can't matter. */

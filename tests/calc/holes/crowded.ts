@@ -1,4 +1,4 @@
-import type { LayoutProblem } from '../../../src/calc/holes/search.ts';
+import type { LayoutProblem } from '../../../src/calc/holes/problem.ts';
 import { bareRoof, every } from './roofs.ts';
 
 /** The same numbers between 0 and 1 every time. */

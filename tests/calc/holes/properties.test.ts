@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { type LayoutProblem, type LayoutResult, layOut } from '../../../src/calc/holes/search.ts';
+import { type LayoutResult, layOut } from '../../../src/calc/holes/lay-out.ts';
+import type { LayoutProblem } from '../../../src/calc/holes/problem.ts';
 import { departureOf, movementOf, patchesOverSeams, spreadOf } from './brute-force.ts';
 import { bareRoof, every, mirrored, scaled, smallRoofs } from './roofs.ts';
 

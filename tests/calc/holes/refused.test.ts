@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { type LayoutProblem, layOut } from '../../../src/calc/holes/search.ts';
+import { layOut } from '../../../src/calc/holes/lay-out.ts';
+import type { LayoutProblem } from '../../../src/calc/holes/problem.ts';
 import { bareRoof } from './roofs.ts';
 
 describe('a roof that can’t be searched is refused, with the field, what was found and what is expected', () => {

@@ -1,5 +1,5 @@
 import fc from 'fast-check';
-import type { LayoutProblem } from '../../../src/calc/holes/search.ts';
+import type { LayoutProblem } from '../../../src/calc/holes/problem.ts';
 
 /** A roof of so many feet with nothing on it, under the ranges of the trade: 6 to 8 ft at the ends, 12 to 16 ft between. */
 export const bareRoof = (feet: number): LayoutProblem => ({

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { type LayoutProblem, layOut } from '../../../src/calc/holes/search.ts';
+import { layOut } from '../../../src/calc/holes/lay-out.ts';
+import type { LayoutProblem } from '../../../src/calc/holes/problem.ts';
 import { crowded } from './crowded.ts';
 import { bareRoof } from './roofs.ts';
 

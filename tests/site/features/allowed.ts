@@ -6,10 +6,6 @@ export interface Allowed {
 
 export const allowed: readonly Allowed[] = [
   {
-    what: ['.at', '.findLast', '.replaceAll', 'Object.hasOwn', '.replaceChildren'],
-    because: 'src/islands/older-browsers.ts stands in for them',
-  },
-  {
     what: ['HTMLDialogElement', '.showModal', ':backdrop', 'min()'],
     because:
       'where there is no dialogue, a number leads to the page of its rule, as without script, and what can’t be undone is asked in the browser’s own box',
