@@ -94,8 +94,18 @@ describe('each half of a double-section home is given what stands in it', () => 
   const flues = (name: string, changes: Changes = home) =>
     given(name, changes).map((values) => (values.flues as readonly unknown[]).length);
 
-  test.each(['gable-lanes', 'edge-bays', 'ways-in'])('%s: the flue of the front half, and none', (name) => {
+  test.each(['gable-lanes', 'edge-bays'])('%s: the flue of the front half, and none', (name) => {
     expect(flues(name)).toEqual([0, 1]);
+  });
+
+  // What is placed decides; where nothing is, the survey, once it has looked at flues and at lights.
+  test.each<[title: string, changes: Changes, back: string, front: string]>([
+    ['the flue of the front half', {}, 'no', 'yes'],
+    ['flues that nobody looked at', { 'survey.flues': '' }, 'not known', 'yes'],
+    ['lights that nobody looked at', { 'survey.lights': 'not looked at' }, 'not known', 'yes'],
+  ])('the ways in are told of %s', (_, changes, back, front) => {
+    const asked = { ...home, 'ceiling.lights': [], 'survey.lights': 'none', ...changes };
+    expect(given('ways-in', asked).map(({ hot_in_cavity }) => hot_in_cavity)).toEqual([back, front]);
   });
 
   test('with one edge to lift, that section alone', () => {

@@ -1,7 +1,7 @@
 import { clashingRules, rulesLeavingNoRoom } from './clash.ts';
 import { departureFrom } from './departure.ts';
 import { TIE } from './marks.ts';
-import type { LayoutProblem, Range, RuleName } from './problem.ts';
+import { checkProblem, type LayoutProblem, type Range, type RuleName } from './problem.ts';
 import { bestLayout, type Layout } from './search.ts';
 
 interface Departs {
@@ -31,10 +31,11 @@ export type LayoutResult =
 /**
  * Where along the roof does each hole go and, where no layout holds every rule, which rules clash and what does the best one depart from?
  * As `bestLayout`, in inches.
- * @throws RangeError as `bestLayout`.
+ * @throws RangeError naming the field, what was found and what is expected: see `checkProblem` and, for a grid too coarse, `onTheTape`.
  * @example layOut(bareRoof(66)).layout.positions // => [79.25, 237.625, 396, 554.375, 712.75]
  */
 export function layOut(problem: LayoutProblem): LayoutResult {
+  checkProblem(problem);
   const found = bestLayout(problem);
   switch (found.outcome) {
     case 'meets-every-rule':

@@ -7,7 +7,7 @@ import { leastDeparture } from './least-departure.ts';
 import { leastMoved } from './least-moved.ts';
 import { TIE } from './marks.ts';
 import { mostEvenGaps } from './most-even.ts';
-import { checkProblem, type LayoutProblem, ruleNames } from './problem.ts';
+import { type LayoutProblem, ruleNames } from './problem.ts';
 
 /** Where the holes go. Everything is in inches; lists run from the first hole to the last, places from the start of the roof. */
 export interface Layout {
@@ -38,11 +38,12 @@ export type Search =
  * spacing, trusses, seams and obstacles still held. All in inches.
  *
  * Sums within a billionth of an inch count as equal, or the noise of adding them would choose between equals.
- * @throws RangeError naming the field, what was found and what is expected: see `checkProblem` and, for a grid too coarse, `onTheTape`.
+ * The problem is one that `checkProblem` lets pass: of any other, nothing is said of what comes out, or when. `layOut` looks first; the form
+ * of the ways in takes no more than it lets pass.
+ * @throws RangeError for a grid too coarse: see `onTheTape`.
  * @example bestLayout(bareRoof(66)).layout.positions // => [79.25, 237.625, 396, 554.375, 712.75]
  */
 export function bestLayout(problem: LayoutProblem): Search {
-  checkProblem(problem);
   const tape = onTheTape(problem, new Set(ruleNames));
   if (tape.allowed.length === 0) return { outcome: 'no-room' };
   const holes = fewestHoles(tape);

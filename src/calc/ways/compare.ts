@@ -25,6 +25,7 @@ export type Way = (typeof ways)[number];
 
 export const covers = ['metal', 'shingles', 'membrane', 'other'] as const;
 export const crewAnswers = ['yes', 'no', 'not known'] as const;
+export const hotAnswers = ['yes', 'no', 'not known'] as const;
 export const gableAnswers = ['both ends', 'one end', 'neither', 'not known'] as const;
 export const edgeAnswers = ['both edges', 'one edge', 'neither', 'not known'] as const;
 
@@ -46,8 +47,8 @@ export interface Home {
   readonly tube?: Quantity<'length'> | undefined;
   /** Is this one half of a double-section home, with its ridge over the marriage line? */
   readonly half?: boolean | undefined;
-  /** Does a flue or a light stand in the cavity, whose ring a hose along the home stops before? */
-  readonly ringInTheWay?: boolean | undefined;
+  /** Does a flue or a light stand in the cavity, whose ring a hose stops before? */
+  readonly hotInCavity: (typeof hotAnswers)[number];
 }
 
 /** One way in: what it asks for, what rules it out, what nobody knows yet. */
@@ -98,6 +99,16 @@ function onReach(push: Quantity<'length'>, reach: QuantityRange<'length'>, who: 
   };
 }
 
+/** What nobody knows of the fill behind rings: how much is left over there, or whether there is any. */
+const behindRings = ({ hotInCavity }: Home, what: 'hose' | 'tube', told: 'lanes' | 'bays'): string[] =>
+  hotInCavity === 'no'
+    ? []
+    : [
+        hotInCavity === 'yes'
+          ? `what is left over behind a flue or a light, whose ring the ${what} stops before: the ${told} tell how much`
+          : `whether a flue or a light stands in the cavity, whose ring the ${what} would stop before`,
+      ];
+
 const noRoom = (
   room: Quantity<'length'>,
   hose: Quantity<'length'>,
@@ -137,11 +148,7 @@ function gable(home: Home, rules: Rulebook): WayIn {
     unknown: [
       ...(gables === 'not known' ? ['whether a gable end can be opened'] : []),
       ...(reached?.unknown ?? []),
-      ...(home.ringInTheWay
-        ? [
-            'what is left over behind a flue or a light, whose ring the hose stops before: the lanes tell how much',
-          ]
-        : []),
+      ...behindRings(home, 'hose', 'lanes'),
       ...(acrossTrusses ? [] : ['the trusses, whose chords and webs the hose has to pass']),
     ],
   };
@@ -267,11 +274,7 @@ function edge(home: Home, rules: Rulebook): WayIn {
     ],
     unknown: [
       ...(edges === 'not known' ? ['whether an edge of the roof can be lifted'] : []),
-      ...(home.ringInTheWay
-        ? [
-            'what is left over behind a flue or a light, whose ring the tube stops before: the bays tell how much',
-          ]
-        : []),
+      ...behindRings(home, 'tube', 'bays'),
       ...(bays === undefined ? ['where the trusses stand, and so the bays'] : []),
       ...(cover === undefined ? ['what the roof is covered with'] : []),
       ...(cover !== undefined && cover !== 'metal'

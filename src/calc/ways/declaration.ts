@@ -4,8 +4,7 @@ import { cavitySection } from '../cavity/section.ts';
 import { calculation, type Figure } from '../declare/calculation.ts';
 import { choiceField, lengthField, optional } from '../declare/field.ts';
 import { alongFields } from '../holes/fields.ts';
-import { covers, crewAnswers, edgeAnswers, gableAnswers, type WayIn, waysIn } from './compare.ts';
-import { fluesField } from './flue-ring.ts';
+import { covers, crewAnswers, edgeAnswers, gableAnswers, hotAnswers, type WayIn, waysIn } from './compare.ts';
 import { inCavityFields, tubeField } from './in-cavity-fields.ts';
 
 /** A hose that is shorter than the longest push does not get there. */
@@ -47,7 +46,11 @@ export const compareWays = calculation({
       ),
     ),
     tube: tubeField,
-    flues: optional(fluesField()),
+    hot_in_cavity: choiceField(
+      'Hot flues or lights in the cavity',
+      'Whatever keeps a ring open about it, which a hose stops before.',
+      hotAnswers,
+    ),
     ...alongFields,
   },
   example: {
@@ -60,6 +63,7 @@ export const compareWays = calculation({
     carries_crew: 'not known',
     gables: 'both ends',
     edges: 'one edge',
+    hot_in_cavity: 'yes',
     old_depth: '2 in',
     truss_spacing: '24 in',
     first_truss: '0 in',
@@ -67,7 +71,7 @@ export const compareWays = calculation({
     first_seam: '0 in',
   },
   work: (
-    { length, cover, carries_crew, gables, edges, old_depth, reach, sections, tube, flues, ...rest },
+    { length, cover, carries_crew, gables, edges, old_depth, reach, sections, tube, hot_in_cavity, ...rest },
     rules,
   ) => {
     const found = waysIn(
@@ -83,7 +87,7 @@ export const compareWays = calculation({
         reach,
         tube,
         half: sections === 'double',
-        ringInTheWay: (flues ?? []).length > 0,
+        hotInCavity: hot_in_cavity,
       },
       rules,
     );

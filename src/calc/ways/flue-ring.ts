@@ -5,47 +5,40 @@ import { EntriesClash } from '../declare/calculation.ts';
 import { lengthField, listField, optional, type Values } from '../declare/field.ts';
 import { NOISE } from './reach.ts';
 
-/** Where a hot flue stands in the cavity, for ways of working that push a hose past it. */
-const flueFields = {
-  along: lengthField(
-    'xf',
-    'Place along the roof',
-    'From the starting end to the middle of the flue.',
-    '21 ft 6 in',
-    { zero: 'allowed' },
-  ),
-  at: lengthField(
-    'yf',
-    'Its place, from the eave',
-    'Across the home, from the eave on the back side.',
-    '5 ft',
-    {
-      zero: 'allowed',
-      most: '40 ft',
-    },
-  ),
-  across: lengthField('Df', 'Width of the flue', 'The widest across, its jacket included.', '6 in', {
-    most: '6 ft',
-  }),
-  ring: optional(
-    lengthField(
-      'cf',
-      'Kept clear around it',
-      'By its listing or kind, as the page on clear spaces gives it. Left empty, the least published distance of a vent.',
-      '3 in',
-      { zero: 'allowed', most: '6 ft' },
-    ),
-  ),
-} as const;
-
-/** The list of hot flues; places across are counted from the eave named. */
+/** The list of hot flues, for ways of working that push a hose past them; places across are counted from the eave named. */
 export const fluesField = (eave = 'the eave on the back side') =>
   listField(
     'Hot flues',
     'Flues and chimneys that get hot; the hose stops before the ring kept open about each.',
     'a hot flue',
-    { ...flueFields, at: { ...flueFields.at, hint: `Across the home, from ${eave}.` } },
+    {
+      along: lengthField(
+        'xf',
+        'Place along the roof',
+        'From the starting end to the middle of the flue.',
+        '21 ft 6 in',
+        { zero: 'allowed' },
+      ),
+      at: lengthField('yf', 'Its place, from the eave', `Across the home, from ${eave}.`, '5 ft', {
+        zero: 'allowed',
+        most: '40 ft',
+      }),
+      across: lengthField('Df', 'Width of the flue', 'The widest across, its jacket included.', '6 in', {
+        most: '6 ft',
+      }),
+      ring: optional(
+        lengthField(
+          'cf',
+          'Kept clear around it',
+          'By its listing or kind, as the page on clear spaces gives it. Left empty, the least published distance of a vent.',
+          '3 in',
+          { zero: 'allowed', most: '6 ft' },
+        ),
+      ),
+    },
   );
+
+type Flue = Values<ReturnType<typeof fluesField>['of']>;
 
 /** A round space that fill and hose keep out of. */
 export interface Ring {
@@ -68,10 +61,7 @@ export const ringTold = ({ along, at, across }: Ring): Quantity<'length'>[] => [
  * By hand: 6 in, and 3 in on both sides of it.
  * @example ringAbout({ along: quantity(20, 'ft'), at: quantity(5, 'ft'), across: quantity(6, 'in'), ring: quantity(3, 'in') }, rules).across.amount // => 12
  */
-export const ringAbout = (
-  flue: Values<typeof flueFields> & Pick<Ring, 'blownBehind'>,
-  rules: Rulebook,
-): Ring => ({
+export const ringAbout = (flue: Flue & Pick<Ring, 'blownBehind'>, rules: Rulebook): Ring => ({
   along: flue.along,
   blownBehind: flue.blownBehind,
   at: flue.at,
@@ -90,7 +80,7 @@ export const ringAbout = (
  * @example ringsAbout([{ along: quantity(20, 'ft'), at: quantity(5, 'ft'), across: quantity(6, 'in'), ring: quantity(2, 'in') }], { width: quantity(14, 'ft') }, rules).map(({ across }) => across.amount) // => [10]
  */
 export function ringsAbout(
-  flues: readonly Values<typeof flueFields>[] | undefined,
+  flues: readonly Flue[] | undefined,
   { length, width }: { readonly length?: Quantity<'length'>; readonly width: Quantity<'length'> },
   rules: Rulebook,
 ): Ring[] {

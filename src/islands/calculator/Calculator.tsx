@@ -5,7 +5,7 @@ import type { Entries } from '../../calc/declare/entries.ts';
 import { type Read, readFields } from '../../calc/declare/read-fields.ts';
 import { plain } from '../../job/caution-words.ts';
 import { type Book, WithBook } from '../book.ts';
-import { FieldsForm } from '../form/FieldInput.tsx';
+import { FieldsForm, ofEveryBox } from '../form/FieldInput.tsx';
 import { problemsInShort } from '../form/in-short.ts';
 import { ProblemSummary } from '../form/ProblemSummary.tsx';
 import { examplePage } from '../links.ts';
@@ -59,7 +59,12 @@ export function Calculator({ calculation, book, drawing }: CalculatorProps): JSX
   return (
     <WithBook value={book}>
       <div class="bench">
-        <form class="entries" aria-label={calculation.title} onSubmit={(event) => event.preventDefault()}>
+        <form
+          class="entries"
+          aria-label={calculation.title}
+          {...ofEveryBox}
+          onSubmit={(event) => event.preventDefault()}
+        >
           <FieldsForm
             fields={calculation.fields}
             entries={entries}

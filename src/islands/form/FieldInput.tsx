@@ -11,6 +11,9 @@ import { still } from '../still.ts';
 import type { SetEntry } from '../use-entries.ts';
 import { afterPress } from './after-press.ts';
 
+/** What holds for every box of a form: nothing is offered that was typed elsewhere, and a measure is no word to be spelled. */
+export const ofEveryBox = { autocomplete: 'off', spellcheck: false } as const;
+
 export interface FormState {
   readonly entries: Entries;
   readonly set: SetEntry;
@@ -111,15 +114,12 @@ const FieldInput = still(function Field({ field, way, ...state }: FieldProps): J
           <span class="typed">
             <input
               {...shared}
-              type="text"
-              autocomplete="off"
-              spellcheck={false}
               inputMode={
                 field.kind === 'year' || field.kind === 'count'
                   ? 'numeric'
                   : field.kind === 'quantity' && field.beside && !field.negative
                     ? 'decimal' // Some phones' decimal keys have no minus.
-                    : 'text'
+                    : undefined
               }
               maxLength={200}
               value={value}

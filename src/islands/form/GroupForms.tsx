@@ -1,6 +1,6 @@
 import type { JSX } from 'preact';
 import type { Fields } from '../../calc/declare/field.ts';
-import { FieldsForm, type FormState } from './FieldInput.tsx';
+import { FieldsForm, type FormState, ofEveryBox } from './FieldInput.tsx';
 
 const BOXES = 'input, select';
 
@@ -28,7 +28,7 @@ function onward(event: JSX.TargetedKeyboardEvent<HTMLFormElement>): void {
 export const GroupForms = ({ fields, ...state }: FormState & { readonly fields: Fields }): JSX.Element => (
   <>
     {Object.entries(fields).map(([name, field]) => (
-      <form key={name} onKeyDown={onward} onSubmit={(event) => event.preventDefault()}>
+      <form key={name} {...ofEveryBox} onKeyDown={onward} onSubmit={(event) => event.preventDefault()}>
         <FieldsForm fields={{ [name]: field }} {...state} />
       </form>
     ))}

@@ -1,7 +1,7 @@
 import { type KeptSpace, keptOpen } from '../kept-open.ts';
 import type { WorkedJob } from '../planned.ts';
 
-type Half = 'back' | 'front' | undefined;
+export type Half = 'back' | 'front' | undefined;
 
 /** The flues and lights that a hose or tube stops before; those of one half where it is a double-section home. */
 export const hotInTheWay = ({ hot }: Pick<WorkedJob, 'hot'>, half: Half): KeptSpace[] =>

@@ -1,3 +1,4 @@
+import { notLookedAt } from '../../calc/before/readiness-fields.ts';
 import { spacingOf } from '../../calc/holes/members.ts';
 import { bays } from '../../calc/ways/bays-declaration.ts';
 import { compareWays } from '../../calc/ways/declaration.ts';
@@ -6,7 +7,7 @@ import { format } from '../../quantity/format.ts';
 import type { JobValues } from '../job-fields.ts';
 import { keptOpen } from '../kept-open.ts';
 import type { WorkedJob } from '../planned.ts';
-import { flueRings } from './flue-rings.ts';
+import { flueRings, type Half, hotInTheWay } from './flue-rings.ts';
 import { halves, ofHalf } from './home.ts';
 import { type AnyPart, part } from './part.ts';
 
@@ -42,11 +43,19 @@ const known = ({ job: { home, cavity, hose, roof, fill }, oldOnceFilled }: Worke
 const carriesCrew = ({ roof_carries }: JobValues['survey']) =>
   roof_carries === 'carries the crew' ? 'yes' : roof_carries === 'nobody goes on it' ? 'no' : 'not known';
 
+/** Does anything hot stand in the cavity of a half? What is placed there does; where nothing is, what the survey says of flues and of lights. */
+function hotInCavity(plan: WorkedJob, half: Half): 'yes' | 'no' | 'not known' {
+  if (hotInTheWay(plan, half).length > 0) return 'yes';
+  const { flues = notLookedAt, lights = notLookedAt } = plan.job.survey;
+  return flues === notLookedAt || lights === notLookedAt ? 'not known' : 'no';
+}
+
 const comparison = part({
   calculation: compareWays,
   whileHeld: 'caution.roof.carries-crew',
   asked: {
     ...asked,
+    hot_in_cavity: 'survey.flues',
     carries_crew: 'survey.roof_carries',
     gables: 'ways.gables',
     edges: 'ways.edges',
@@ -71,7 +80,7 @@ const comparison = part({
         gables,
         edges,
         tube: job.hose.tube,
-        flues: flueRings(plan, half),
+        hot_in_cavity: hotInCavity(plan, half),
       },
     }));
   },

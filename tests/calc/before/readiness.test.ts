@@ -206,7 +206,7 @@ describe('bad entries come back as sentences', () => {
     [
       'a condition that there is not',
       { leak: 'none found' },
-      /found the unknown key "leak"; expected "leaks"/,
+      /found the unknown key "leak"; expected one of built, ceiling, leaks, /,
     ],
     [
       'a year in words',

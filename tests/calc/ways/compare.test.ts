@@ -14,6 +14,7 @@ const home: Entries = {
   ridge: '18 in',
   cover: 'metal',
   carries_crew: 'yes',
+  hot_in_cavity: 'no',
   gables: 'both ends',
   edges: 'one edge',
   truss_spacing: '24 in',
@@ -93,6 +94,30 @@ describe('what nobody knows rules nothing out, and is told', () => {
     ],
     ['the gable ends', { gables: 'not known' }, 'gable end', /whether a gable end can be opened/],
     ['the edges', { edges: 'not known' }, 'lifted roof edge', /whether an edge of the roof can be lifted/],
+    [
+      'what is left over behind a ring, in the lanes',
+      { hot_in_cavity: 'yes' },
+      'gable end',
+      /^what is left over behind a flue or a light, whose ring the hose stops before: the lanes tell how much$/,
+    ],
+    [
+      'and in the bays',
+      { hot_in_cavity: 'yes' },
+      'lifted roof edge',
+      /^what is left over behind a flue or a light, whose ring the tube stops before: the bays tell how much$/,
+    ],
+    [
+      'whether there is a ring, for the hose',
+      { hot_in_cavity: 'not known' },
+      'gable end',
+      /^whether a flue or a light stands in the cavity, whose ring the hose would stop before$/,
+    ],
+    [
+      'and for the tube',
+      { hot_in_cavity: 'not known' },
+      'lifted roof edge',
+      /^whether a flue or a light stands in the cavity, whose ring the tube would stop before$/,
+    ],
     ['the cover', { cover: '' }, 'roof holes', /what the roof is covered with/],
     ['a cover that is not metal', { cover: 'shingles' }, 'lifted roof edge', /ask a roofer/],
     [
@@ -112,6 +137,12 @@ describe('what nobody knows rules nothing out, and is told', () => {
     expect(rowOf(more, way).unknown).toMatch(says);
     expect(open(more)).toContain(way);
   });
+});
+
+test('a flue or a light is nothing to the roof holes, whose hose goes every way, and where there is none nothing is said of one', () => {
+  expect(rowOf({ hot_in_cavity: 'yes' }, 'roof holes').unknown).toBe('nothing that is asked here');
+  for (const way of ways)
+    expect(rowOf({ hot_in_cavity: 'no' }, way).unknown).toBe('nothing that is asked here');
 });
 
 describe('half a double-section home has one edge to lift, whatever its shape', () => {

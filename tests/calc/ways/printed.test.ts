@@ -26,6 +26,7 @@ const home: Entries = {
   ridge: '18 in',
   cover: 'metal',
   carries_crew: 'yes',
+  hot_in_cavity: 'no',
   gables: 'both ends',
   edges: 'one edge',
   truss_spacing: '24 in',
