@@ -1,5 +1,4 @@
-import { createContext } from 'preact';
-import { useContext } from 'preact/hooks';
+import type { ComponentChildren } from 'preact';
 import { openRulebook, type Rulebook, type SentRules } from '../rulebook/rulebook.ts';
 import { pieceText } from '../rulebook/whose.ts';
 
@@ -30,15 +29,26 @@ export function bookOf(sent: SentRules): Book {
   };
 }
 
-const BookContext = createContext<Book | undefined>(undefined);
+let ofThisPage: Book | undefined;
 
-/** Gives everything within it its rulebook. */
-export const WithBook = BookContext.Provider;
+/**
+ * Gives everything within it its rulebook. A page has one, so it is no context of Preact's, which every page would carry; while pages are
+ * built, each island is drawn to its end before the next begins.
+ */
+export function WithBook({
+  value,
+  children,
+}: {
+  readonly value: Book;
+  readonly children: ComponentChildren;
+}): ComponentChildren {
+  ofThisPage = value;
+  return children;
+}
 
 /** The rulebook that the island was given. @throws Error outside of one that was given any. */
-export function useBook(): Book {
-  const book = useContext(BookContext);
-  if (!book)
+export function theBook(): Book {
+  if (!ofThisPage)
     throw new Error('found no rulebook about this part of the page, expected <WithBook value={...}>');
-  return book;
+  return ofThisPage;
 }

@@ -33,7 +33,7 @@ const lightFields = {
     most: '40 ft',
   }),
   across: lengthField('D', 'Width', 'The widest across.', '7 in', { most: '10 ft' }),
-  listed: listedField,
+  listed: listedField(),
 } as const;
 
 const cameWith = optional(wordsField('Entries', 'Their names, with spaces between.', 'none'));

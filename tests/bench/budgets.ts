@@ -10,8 +10,6 @@ export const budgets = {
   fonts: 0,
   /** A calculator's page, packed, with its calculation. */
   calculatorPage: 48_000,
-  /** Some calculators are over it. Until they are within, the heaviest grows no more; this goes down with it. */
-  calculatorOwed: 50_800,
   /** The copy for use without a network, packed. */
   copy: MOST_PACKED,
   /** From the first page opened to the whole site on the phone, on a poor line: a crew waits for it before it drives off. */

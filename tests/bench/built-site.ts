@@ -114,7 +114,6 @@ export function builtSite(site: Site): Figure[] {
       unit: 'B',
       found: heavy?.bytes ?? Number.NaN,
       budget: budgets.calculatorPage,
-      owed: budgets.calculatorOwed,
       parts: heavy?.parts ?? [],
     },
     {

@@ -6,8 +6,6 @@ export interface Figure {
   readonly found: number;
   /** What it may be; undefined where it only stands for comparison. */
   readonly budget?: number;
-  /** A known overrun: up to here a check lets it pass, and says so. */
-  readonly owed?: number;
   /** What it is compared with, where it has no budget: the same of this site, in the same run. */
   readonly beside?: number;
   /** What it consists of, the heaviest first. */
@@ -20,10 +18,6 @@ export type Part = readonly [name: string, amount: number];
 
 /** Is a figure above its budget? A figure that is not a number is: nothing was measured. */
 export const isOver = ({ found, budget }: Figure): boolean => budget !== undefined && !(found <= budget);
-
-/** Does a check fail for it? Above its budget, and above what is known to be owed. */
-export const fails = (figure: Figure): boolean =>
-  isOver(figure) && !(figure.owed !== undefined && figure.found <= figure.owed);
 
 /**
  * An amount as a table shows it: bytes with a space between thousands, times to a tenth of a millisecond.
@@ -52,13 +46,7 @@ export function tableOf(figures: readonly Figure[]): string {
         ];
       // Where nothing at all is allowed there is nothing to divide by.
       const ratio = budget === 0 ? '-' : (found / budget).toFixed(2);
-      return [
-        what,
-        amount(budget, unit),
-        amount(found, unit),
-        ratio,
-        fails(figure) ? 'OVER' : isOver(figure) ? 'OVER, known' : 'within',
-      ];
+      return [what, amount(budget, unit), amount(found, unit), ratio, isOver(figure) ? 'OVER' : 'within'];
     }),
   ];
   const widths = [0, 1, 2, 3, 4].map((column) => Math.max(...rows.map((row) => row[column]?.length ?? 0)));

@@ -9,7 +9,7 @@ import { theProject } from '../the-project.ts';
 
 /** What a reader sees of a component: its cautions in order, a line each, with its words and links. */
 const shown = (node: ComponentChild): string =>
-  renderToString(h(WithBook, { value: book }, node))
+  renderToString(h(WithBook, { value: book, children: node }))
     .replace(/<a [^>]*href="([^"]*)"[^>]*>([^<]*)<\/a>/g, '[$2]($1)')
     .replace(/<div class="([^"]*)"[^>]*>/g, '$1: ')
     .replace(/<\/div>/g, '\n')

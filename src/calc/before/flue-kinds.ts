@@ -12,12 +12,5 @@ export const flueKinds = [
 export type FlueKind = (typeof flueKinds)[number];
 
 /** The clearance that a flue or light is listed with. */
-export const listedField = optional(
-  lengthField(
-    'cl',
-    'Clearance of its listing',
-    'From its label or instructions; it governs a flue.',
-    '1 in',
-    { zero: 'allowed', most: '6 ft' },
-  ),
-);
+export const listedField = (hint = 'From its label or instructions; it governs a flue.') =>
+  optional(lengthField('cl', 'Clearance of its listing', hint, '1 in', { zero: 'allowed', most: '6 ft' }));

@@ -36,7 +36,7 @@ export const hotThingFields = {
       most: '6 ft',
     }),
   ),
-  listed: listedField,
+  listed: listedField(),
 } as const;
 
 export type HotThing = Values<typeof hotThingFields>;

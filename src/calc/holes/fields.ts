@@ -31,7 +31,7 @@ const obstacleFields = {
       flueKinds,
     ),
   ),
-  listed: { ...listedField, hint: 'Of a hot flue alone, from its label or instructions; it governs.' },
+  listed: listedField('Of a hot flue alone, from its label or instructions; it governs.'),
 } as const;
 
 /** Where members, seams and obstacles lie along the roof. */

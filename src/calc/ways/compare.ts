@@ -68,9 +68,6 @@ export interface WayIn {
 const tape = (q: Quantity<'length'>): string => format(q, { tape: 8 });
 const short = (q: Quantity<'length'>): string => format(q, { figures: 3 });
 
-const counted = (amount: number, method: string, operands: readonly Quantity[]): Quantity<'number'> =>
-  quantity(amount, '1', { from: 'method', method, operands });
-
 /**
  * How do the three ways in compare on this home? One answer a way, in the rulebook's order; nothing is ranked, since the crew
  * leader weighs what no figure holds.
@@ -136,7 +133,7 @@ function gable(home: Home, rules: Rulebook): WayIn {
   const room = roomForHose(section, section.deepestAt, home, acrossTrusses, rules);
   return {
     way: 'gable end',
-    openings: gables === 'not known' ? undefined : counted(ends, 'gable ends that can be opened', []),
+    openings: gables === 'not known' ? undefined : byMethod('gable ends that can be opened', [], ends, '1'),
     push,
     patches: number(0),
     closing: ends === 0 ? '' : ends === 2 ? 'both gable ends' : 'the gable end',
@@ -164,7 +161,7 @@ function holes(home: Home, rules: Rulebook): WayIn {
   const restsOn = layoutRestsOn(length, along, rules);
   const push = places.length === 0 ? undefined : farthestCorner(places, across, home, restsOn);
   const reached = push && onReach(push, reachOf(home.reach, rules), 'the hose');
-  const count = counted(places.length, 'search of every place on the tape', restsOn);
+  const count = byMethod('search of every place on the tape', restsOn, places.length, '1');
   return {
     way: 'roof holes',
     openings: found.outcome === 'no-room' ? undefined : count,
@@ -259,11 +256,12 @@ function edge(home: Home, rules: Rulebook): WayIn {
     openings:
       bays === undefined || edges === 'not known'
         ? undefined
-        : counted(bays * sides, 'bays between the trusses, at each edge that is lifted', [
-            length,
-            member,
-            ...trussesTold(along),
-          ]),
+        : byMethod(
+            'bays between the trusses, at each edge that is lifted',
+            [length, member, ...trussesTold(along)],
+            bays * sides,
+            '1',
+          ),
     push,
     patches: number(0),
     closing: sides === 0 ? '' : sides === 2 ? 'both edges of the roof' : 'the edge of the roof',

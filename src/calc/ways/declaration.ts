@@ -122,7 +122,7 @@ export const compareWays = calculation({
       figures,
       tables: {
         ways: {
-          title: 'The three ways in, none before the others',
+          title: 'The three ways in',
           columns: {
             way: 'Way in',
             openings: 'Openings',

@@ -8,7 +8,6 @@ import { type Book, WithBook } from '../book.ts';
 import { FieldsForm, ofEveryBox } from '../form/FieldInput.tsx';
 import { problemsInShort } from '../form/in-short.ts';
 import { ProblemSummary } from '../form/ProblemSummary.tsx';
-import { examplePage } from '../links.ts';
 import { AnswerView, inALine, type Shown } from '../results/AnswerView.tsx';
 import { aloud, Said } from '../results/Said.tsx';
 import { ShortAnswer } from '../results/ShortAnswer.tsx';
@@ -99,9 +98,7 @@ export function Calculator({ calculation, book, drawing }: CalculatorProps): JSX
           {state.waitingFor ? (
             <p class="waiting">Figures of before: waiting for {state.waitingFor.label}.</p>
           ) : null}
-          {result ? (
-            <AnswerView name={calculation.name} {...result} workedAt={examplePage(calculation.name)} />
-          ) : null}
+          {result ? <AnswerView name={calculation.name} {...result} workedElsewhere /> : null}
         </section>
       </div>
     </WithBook>

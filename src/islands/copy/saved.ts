@@ -6,22 +6,25 @@ export const canKeep = (): boolean => 'serviceWorker' in navigator && 'caches' i
 /** How long a worker is waited for: one that was put to sleep wakes in less. */
 const PATIENCE = 10_000;
 
-/** Asks a worker for its version. */
-const versionOf = (worker: ServiceWorker): Promise<string> =>
+/** Says something to a worker, and gives what it answers; where it may be asleep, it is waited for no longer than is said. */
+const answerOf = (worker: ServiceWorker, says: string, patience?: number): Promise<unknown> =>
   new Promise((told, failed) => {
     const { port1, port2 } = new MessageChannel();
-    port1.onmessage = ({ data }) => told(String(data));
-    setTimeout(() => failed(new Error('found no answer of the worker, expected its version')), PATIENCE);
-    worker.postMessage(SAY_VERSION, [port2]);
+    port1.onmessage = ({ data }) => told(data);
+    if (patience)
+      setTimeout(
+        () => failed(new Error(`found no answer of the worker to "${says}", expected one`)),
+        patience,
+      );
+    worker.postMessage(says, [port2]);
   });
 
+const versionOf = async (worker: ServiceWorker): Promise<string> =>
+  String(await answerOf(worker, SAY_VERSION, PATIENCE));
+
 /** Tells a worker to fetch what its copy lacks, as after the browser threw it away; is it whole now? */
-export const fetchAgain = (worker: ServiceWorker): Promise<boolean> =>
-  new Promise((told) => {
-    const { port1, port2 } = new MessageChannel();
-    port1.onmessage = ({ data }) => told(data === true);
-    worker.postMessage(FETCH, [port2]);
-  });
+export const fetchAgain = async (worker: ServiceWorker): Promise<boolean> =>
+  (await answerOf(worker, FETCH)) === true;
 
 const kept = (copies: Copies, file: string, cacheName: string): Promise<Response | undefined> =>
   caches.match(new URL(file, copies.root).href, { cacheName });

@@ -1,7 +1,7 @@
 import type { JSX } from 'preact';
 import type { LoggedGroup, LoggedOpening } from '../../job/fill-log.ts';
 import { unbroken } from '../../quantity/unbroken.ts';
-import { useBook } from '../book.ts';
+import { theBook } from '../book.ts';
 import { Steps } from './Counter.tsx';
 import { inQuartersText } from './quarters.ts';
 
@@ -24,7 +24,7 @@ export function AtHand({
   /** Takes back what was tapped last; none where nothing was. */
   readonly undo: (() => void) | undefined;
 }): JSX.Element {
-  const { cautions } = useBook();
+  const { cautions } = theBook();
   const stops = of.cautions.flatMap((id) => {
     const caution = cautions[id];
     return caution?.level === 'stop' ? [caution.says] : [];

@@ -4,7 +4,7 @@ import type { CautionId } from '../../generated/rule-types.ts';
 import { format } from '../../quantity/format.ts';
 import { unbroken } from '../../quantity/unbroken.ts';
 import type { Titled } from '../../quantity/working.ts';
-import { useBook } from '../book.ts';
+import { theBook } from '../book.ts';
 import type { DrawnAnswer } from '../calculator/drawn.ts';
 import { cautionPage } from '../links.ts';
 import { AnswerLine } from './AnswerLine.tsx';
@@ -57,7 +57,7 @@ export const columnsOf = (columns: number): { class: string; tabIndex?: number }
 
 /** A table of the answer; on a phone each row becomes a card. */
 export function TableView({ title, columns, rows, format: options }: AnswerTable): JSX.Element {
-  const { cautions } = useBook();
+  const { cautions } = theBook();
   const [first, ...rest] = Object.keys(columns);
   const cell = (row: AnswerTable['rows'][number], column: string) => {
     const value = row[column] ?? '';
@@ -104,17 +104,17 @@ export function AnswerView({
   drawings,
   said = [],
   within = 'page',
-  workedAt,
+  workedElsewhere = false,
 }: Shown & {
   readonly name: string;
   /** Cautions that stand on the sheet already; a stop is told at every answer that it stops. */
   readonly said?: readonly CautionId[];
   /** What the answer is a part of: its headings lie one below. */
   readonly within?: 'page' | 'section';
-  /** The page where the example is worked out for readers without script; without one, the answer's own page is built with it. */
-  readonly workedAt?: string;
+  /** A page of its own works the example out for readers without script: the answer's own page is built without that. */
+  readonly workedElsewhere?: boolean;
 }): JSX.Element {
-  const { cautions: allCautions } = useBook();
+  const { cautions: allCautions } = theBook();
   const [first, ...rest] = Object.entries(figures);
   const level = (id: CautionId) => allCautions[id]?.level ?? 'note';
   const at = (wanted: 'stop' | 'warn' | 'note') =>
@@ -135,13 +135,11 @@ export function AnswerView({
         <TableView key={key} {...table} />
       ))}
       <Cautions ids={at('note')} />
-      {worked.length > 0 ? <Heading class="screen-only">How it is worked out</Heading> : null}
-      {isBuilding && workedAt ? (
-        <p class="screen-only">
-          <a href={workedAt}>The example, worked out</a>
-        </p>
-      ) : (
-        <HowWorkedOut worked={worked} tables={tables} asked={asked} />
+      {isBuilding && workedElsewhere ? null : (
+        <>
+          {worked.length > 0 ? <Heading class="screen-only">How it is worked out</Heading> : null}
+          <HowWorkedOut worked={worked} tables={tables} asked={asked} />
+        </>
       )}
     </>
   );

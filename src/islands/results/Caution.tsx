@@ -1,7 +1,7 @@
 import type { JSX } from 'preact';
 import type { CautionId } from '../../generated/rule-types.ts';
 import { cautionPieces } from '../../job/caution-words.ts';
-import { useBook } from '../book.ts';
+import { theBook } from '../book.ts';
 import { cautionPage } from '../links.ts';
 import { type Notes, Pieces } from './Pieces.tsx';
 
@@ -18,7 +18,7 @@ export function Caution({
   /** Without its source, where what stands beside it leads there. */
   readonly bare?: boolean;
 }): JSX.Element | null {
-  const { cautions, rules } = useBook();
+  const { cautions, rules } = theBook();
   const caution = cautions[id];
   if (!caution) return null;
   return (
@@ -54,7 +54,7 @@ export function Cautions({
   readonly ids: readonly CautionId[];
   readonly bare?: boolean;
 }): JSX.Element {
-  const { cautions } = useBook();
+  const { cautions } = theBook();
   return (
     <>
       {[...ids]

@@ -1,7 +1,7 @@
 import type { JSX } from 'preact';
 import { unbroken } from '../../quantity/unbroken.ts';
 import { type Piece, pieceText } from '../../rulebook/whose.ts';
-import { useBook } from '../book.ts';
+import { theBook } from '../book.ts';
 import { rulePage } from '../links.ts';
 
 /** The number of the note of each rule, on a page whose numbers stand again at its end. */
@@ -15,7 +15,7 @@ export function Pieces({
   readonly of: readonly Piece[];
   readonly notes?: Notes;
 }): JSX.Element {
-  const { rules } = useBook();
+  const { rules } = theBook();
   return (
     <>
       {of.map((piece, place) => {

@@ -1,10 +1,10 @@
 import type { JSX } from 'preact';
-import { useBook } from '../book.ts';
+import { theBook } from '../book.ts';
 import { rulePage } from '../links.ts';
 
 /** Some rules by their titles, each leading to its card. */
 export function RuleLinks({ ids }: { readonly ids: readonly string[] }): JSX.Element {
-  const { titleOf } = useBook();
+  const { titleOf } = theBook();
   return (
     <ul class="rules">
       {ids.map((id) => (

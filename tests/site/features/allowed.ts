@@ -28,9 +28,6 @@ export const allowed: readonly Allowed[] = [
   },
   {
     what: [
-      'color-scheme',
-      'color-scheme: light',
-      'color-scheme: dark',
       '@media prefers-color-scheme',
       '@media forced-colors',
       'text-size-adjust',
