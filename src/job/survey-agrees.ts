@@ -73,7 +73,7 @@ export function surveyOf(
     Pick<JobValues, 'survey' | 'ways'> & {
       readonly fill: { readonly material?: JobValues['fill']['material'] | undefined };
     },
-): Survey & ExtraSurvey {
+): Survey & Omit<ExtraSurvey, 'under_fill'> {
   const { connectors, bare_metal: _ventilation, ...survey } = job.survey;
   return {
     ...survey,

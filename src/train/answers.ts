@@ -1,6 +1,7 @@
 import { calculationNamed, calculations } from '../calc/calculations.ts';
 import { addressOf } from '../calc/declare/address.ts';
 import { answer } from '../calc/declare/calculation.ts';
+import { guessed } from '../calc/declare/guess.ts';
 import type { CautionId } from '../generated/rule-types.ts';
 import { type FormatOptions, format } from '../quantity/format.ts';
 import { parseQuantity } from '../quantity/parse.ts';
@@ -155,7 +156,7 @@ function fromCalculation(
   if (!read.ok) {
     return {
       ok: false,
-      problems: read.problems.map(({ field, label, found, expected }) => ({
+      problems: read.problems.map(guessed).map(({ field, label, found, expected }) => ({
         at: ['given', ...(field === '' ? [] : field.split('.'))],
         found: `${label}: ${found}`,
         expected,

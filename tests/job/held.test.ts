@@ -94,6 +94,22 @@ describe('a gauge that shows more than the ceiling carries holds the plan too', 
     expect(heldBy(plan).map(({ id }) => id)).toEqual(['caution.ceiling.overloaded']);
   });
 
+  test('the home is not ready then, whatever the survey found, and the list says why', () => {
+    const of = (changes: Parameters<typeof exampleWith>[0]) => {
+      const [ready] = workParts(planOf(exampleWith(changes)), rules).filter(
+        ({ name }) => name === 'readiness',
+      );
+      if (ready?.state !== 'answered') throw new Error('expected readiness to be answered');
+      const { figures, tables = {} } = ready.answer;
+      const row = tables.conditions?.rows.find(({ condition }) => condition === 'Ceiling under the fill');
+      return [figures.verdict?.value, row?.found, row?.state];
+    };
+    expect(of({})).toEqual(['ready', 'carries it', 'clear']);
+    expect(of({ 'machine.pressure': '0.08 in w.c.' })).toEqual(['not ready', 'gives under the air', 'stop']);
+    expect(of({ 'ceiling.framing': '24 in' })).toEqual(['not ready', 'does not carry it', 'stop']);
+    expect(of({ 'ceiling.framing': '25 in' })).toEqual(['not ready', 'no limit is known', 'stop']);
+  });
+
   test('a lower reading settles it, and what lightens the fill', () => {
     const plan = planOf(exampleWith({ 'machine.pressure': '0.08 in w.c.' }));
     const [entries] = settling(plan, rules).map((each) => each.entries.map(({ field }) => field));

@@ -89,6 +89,20 @@ export const connectorMeanings: { readonly [A in NonNullable<ExtraSurvey['connec
   ),
 };
 
+/** What the ceiling’s load, with the fill that is planned and the air that blows it, means. */
+export const underFillMeanings: { readonly [A in NonNullable<ExtraSurvey['under_fill']>]: Meaning } = {
+  'carries it': clear('The weight that is planned is within what it may carry.'),
+  'does not carry it': stop(
+    'caution.ceiling.overloaded',
+    'Plan a lighter fill, or have an engineer design the support.',
+  ),
+  'no limit is known': stop('caution.ceiling.unrated', 'An engineer says what it may carry before any fill.'),
+  'gives under the air': stop(
+    'caution.machine.pressed',
+    'The gauge read more than it carries with the fill on it: nothing is blown before that is mended.',
+  ),
+};
+
 /** What lights that are rated for contact, and not held clear, mean under cellulose. */
 export const lightsInCellulose = stop(
   'caution.before.lights',

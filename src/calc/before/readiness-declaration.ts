@@ -1,4 +1,4 @@
-import { number, quantity } from '../../quantity/quantity.ts';
+import { input, number, quantity } from '../../quantity/quantity.ts';
 import { calculation, type Figure } from '../declare/calculation.ts';
 import { optional, yearField } from '../declare/field.ts';
 import { readiness, smallPaintJob } from './readiness.ts';
@@ -38,9 +38,21 @@ export const readinessCheck = calculation({
       method: 'conditions that warn; paint and asbestos by the year built',
       operands: [rules.value('safety.built.lead-before'), rules.value('safety.built.asbestos-until')],
     });
+    const { under_fill } = survey;
+    const stops = quantity(openStops.length, '1', {
+      from: 'method',
+      method: 'conditions that stop the fill',
+      operands: under_fill
+        ? [
+            input(under_fill === 'carries it' ? 0 : 1, '1', 'under_fill', {
+              label: 'Of the ceiling under the fill',
+            }),
+          ]
+        : [],
+    });
     const figures: Record<string, Figure> = {
       verdict: { label: 'The home is', value: verdict },
-      stops: { label: 'Open stops', value: number(openStops.length) },
+      stops: { label: 'Open stops', value: stops },
       warnings: { label: 'Open warnings', value: warnings },
       unseen: { label: 'Conditions not looked at', value: number(counted(notLookedAt)) },
     };

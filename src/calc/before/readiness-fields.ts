@@ -79,6 +79,13 @@ export const extraFields = {
   cellulose: optional(
     choiceField('Cellulose', 'Is the fill cellulose? It keeps off every recessed light.', ['yes', 'no']),
   ),
+  under_fill: optional(
+    choiceField(
+      'Ceiling under the fill',
+      'What its own page, and that on trapped air, say of the fill that is planned. Left empty, it is not asked here.',
+      ['carries it', 'does not carry it', 'no limit is known', 'gives under the air'],
+    ),
+  ),
 } as const;
 
 export type Survey = Values<typeof readinessFields>;

@@ -8,6 +8,7 @@ import {
   type Meaning,
   meanings,
   restsOn,
+  underFillMeanings,
 } from './meanings.ts';
 import {
   type ExtraSurvey,
@@ -25,7 +26,7 @@ export type ConditionState = 'clear' | 'stop' | 'warn' | 'not looked at';
 
 /** One condition of the list: what was found, and what that means for the fill. */
 export interface Condition {
-  readonly name: LookedAt | 'connectors' | 'paint' | 'asbestos';
+  readonly name: LookedAt | 'connectors' | 'under_fill' | 'paint' | 'asbestos';
   readonly label: string;
   readonly answer: string;
   readonly state: ConditionState;
@@ -54,7 +55,7 @@ export interface Readiness {
  * @example readiness({}, undefined, rules).verdict // => 'not looked at everywhere'
  */
 export function readiness(
-  { connectors, roof_holes, cellulose, ...survey }: Survey & Partial<ExtraSurvey>,
+  { connectors, roof_holes, cellulose, under_fill, ...survey }: Survey & Partial<ExtraSurvey>,
   built: number | undefined,
   rules: Rulebook,
 ): Readiness {
@@ -67,6 +68,7 @@ export function readiness(
       ...(name === 'lights' && lightsTouched ? lightsInCellulose : {}),
     })),
     ...(connectors ? [connectorsFound(connectors)] : []),
+    ...(under_fill ? [ceilingUnderFill(under_fill)] : []),
     fromYear(
       'paint',
       'Paint',
@@ -121,6 +123,14 @@ const connectorsFound = (answer: NonNullable<ExtraSurvey['connectors']>): Condit
   answer,
   restsOn: 'caution.flue.connector',
   ...connectorMeanings[answer],
+});
+
+const ceilingUnderFill = (answer: NonNullable<ExtraSurvey['under_fill']>): Condition => ({
+  name: 'under_fill',
+  label: extraFields.under_fill.label,
+  answer,
+  restsOn: 'caution.ceiling.overloaded',
+  ...underFillMeanings[answer],
 });
 
 const unseen = (name: Condition['name'], label: string, restsOn: CautionId): Condition => ({

@@ -2,17 +2,42 @@ import { cavityVentilation } from '../../calc/before/cavity-ventilation-declarat
 import type { Known as YesOrNo } from '../../calc/before/cavity-vents.ts';
 import { clearSpaces } from '../../calc/before/clear-spaces-declaration.ts';
 import { readinessCheck } from '../../calc/before/readiness-declaration.ts';
-import { quantity } from '../../quantity/quantity.ts';
+import type { ExtraSurvey } from '../../calc/before/readiness-fields.ts';
+import { type Origin, quantity } from '../../quantity/quantity.ts';
+import { heldBy } from '../cautions.ts';
 import type { JobValues } from '../job-fields.ts';
+import type { WorkedJob } from '../planned.ts';
 import { surveyOf } from '../survey-agrees.ts';
 import { homeWidth } from './home.ts';
 import { type AnyPart, part } from './part.ts';
+
+/** What the plan says of the ceiling: an open stop of it is one of the home’s. */
+function underFill(plan: WorkedJob): ExtraSurvey['under_fill'] {
+  const held = heldBy(plan).map(({ id }) => id);
+  if (held.includes('caution.ceiling.overloaded')) return 'does not carry it';
+  if (held.includes('caution.ceiling.unrated')) return 'no limit is known';
+  return held.includes('caution.machine.pressed') ? 'gives under the air' : 'carries it';
+}
+
+/** What that rests on. */
+const restsOn = ({ job: { ceiling, machine }, load }: WorkedJob): Origin => ({
+  from: 'method',
+  method: 'the weight that is planned, and the air that blows it, against what the ceiling may carry',
+  operands: [load.total, load.limit ?? ceiling.framing, machine.pressure].filter(
+    (each) => each !== undefined,
+  ),
+});
 
 const readinessPart = part({
   calculation: readinessCheck,
   whileHeld: true,
   asked: {},
-  runs: ({ job }) => [{ values: { ...surveyOf(job), built: job.home.built } }],
+  runs: (plan) => [
+    {
+      values: { ...surveyOf(plan.job), built: plan.job.home.built, under_fill: underFill(plan) },
+      found: { under_fill: restsOn(plan) },
+    },
+  ],
 });
 
 const clearSpacesPart = part({

@@ -44,6 +44,6 @@ export function readyEarly(entries: JobEntries, rules: Rulebook): PartOutcome | 
       );
   if (!read.ok) return undefined;
   const { name, title, work } = readinessCheck;
-  const values = { ...surveyOf(read.value), built: read.value.home.built };
+  const values = { ...surveyOf(read.value), built: read.value.home.built, under_fill: undefined };
   return { name, title, state: 'answered', answer: work(values, rules), values };
 }
