@@ -3,6 +3,7 @@ import { readFields } from '../../src/calc/declare/read-fields.ts';
 import { hoseMarkFields, hoseMarkings, marksFrom } from '../../src/calc/marks/declaration.ts';
 import { type HoseMarks, hoseMarks } from '../../src/calc/marks/marks.ts';
 import { hoseCard } from '../../src/drawings/hose-card.ts';
+import { hosePlan } from '../../src/drawings/hose-plan.ts';
 import { drawnStretch } from '../../src/drawings/past-stretch.ts';
 import { toSvg } from '../../src/drawings/svg.ts';
 import { format } from '../../src/quantity/format.ts';
@@ -366,6 +367,29 @@ describe('the card of an opening', () => {
       expect(dimensionsOf(root).map(({ words }) => words)).toContain('8 ft');
     },
   );
+
+  describe('the plan alone, which the calculator shows above its table', () => {
+    test.each(each)(
+      '$what, $size: all of it on its sheet, with every push, its number and no list',
+      ({ entries, size }) => {
+        const found = marked(entries);
+        const root = readXml(toSvg(hosePlan(found, rules, size), `plan-${size}`));
+        const [right, bottom] = [numberAt(root, 'width'), numberAt(root, 'height')];
+        for (const shape of shapesOf(root)) {
+          const box = boxOf(shape);
+          expect(
+            box === undefined ||
+              (box.left >= 0 && box.top >= 0 && box.right <= right && box.bottom <= bottom),
+            wordsOf(shape),
+          ).toBe(true);
+        }
+        expect(raysOf(root)).toHaveLength(found.marks.length);
+        const words = shapesOf(root).map(wordsOf);
+        for (const { order } of found.marks) expect(words).toContain(String(order));
+        expect(words).not.toContain('tape at');
+      },
+    );
+  });
 
   test('a tape is never put farther than the push, though it is read to the eighth', () => {
     // 50.329398 in is 4 ft 2 5/16 in: to the eighth below, 4 ft 2 1/4 in.

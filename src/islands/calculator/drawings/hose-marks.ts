@@ -6,7 +6,7 @@ export const drawing = drawn(hoseMarkings, (values, rules) => {
   const found = marksFrom(values, rules);
   return [
     {
-      caption: 'From above, the farthest push first: the table below has its mark on the tape.',
+      caption: 'From above, the pushes numbered from the farthest on; the table below has the mark of each.',
       wide: hosePlan(found, rules, 'wide'),
       narrow: hosePlan(found, rules, 'narrow'),
     },
