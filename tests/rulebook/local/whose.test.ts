@@ -32,7 +32,7 @@ describe('text says whose a value is where an agency set it', () => {
   const sheet = sheetOf(data);
   test('the folder is sound', () => expect(problems).toEqual([]));
   test.each([
-    ['a caution', 'with a fixed barrier that does not burn, 3 in (Valley) or more from the flue'],
+    ['a caution', 'with a fixed shield that does not burn, 3 in (Valley) or more from the flue'],
     ['a figure of a part', '\n  Widest ring: 3 in (Valley)\n'],
     [
       'a cell of a table, and the document it would else be from',
