@@ -1,3 +1,4 @@
+import { guessed } from '../calc/declare/guess.ts';
 import { type FieldProblem, type Read, readFields, shown } from '../calc/declare/read-fields.ts';
 import { type JobValues, jobFields } from './job-fields.ts';
 import { isJobId } from './job-id.ts';
@@ -85,7 +86,9 @@ function headOf(file: Versioned): Read<OpenedJob> {
 export function readJobFile(text: string): Read<JobValues> {
   const file = parsed(text, LARGEST_JOB);
   const head = file.ok ? headOf(file.value) : file;
-  return head.ok ? readFields(jobFields, head.value.entries) : head;
+  if (!head.ok) return head;
+  const read = readFields(jobFields, head.value.entries);
+  return read.ok ? read : { ok: false, problems: read.problems.map(guessed) };
 }
 
 /** Opens a parsed job file with its entries as they were typed, whether or not they can be worked yet. */

@@ -178,7 +178,7 @@ describe('the site with an agency’s folder, whose notes hold a script', () => 
       '12 in (follows from Harrow Valley), worked out by us from: Diameter of a hole; Overlap of a patch layer. In the rulebook: 10 in',
     ],
     ['rules', 'at least 3 in (Harrow Valley). In the rulebook: at least 2 in'],
-    ['calculators/patch-layers', 'Overlap of a patch layer (Harrow Valley)'],
+    ['plan/patches', 'Overlap of a patch layer (Harrow Valley)'],
     ['calculators/patch-layers/example', 'square of metal, screwed 12 in 3 in (Harrow Valley)'],
   ])('%s tells whose value it is, and the rulebook’s', (page, told) => {
     expect(words(html(page))).toContain(told);
