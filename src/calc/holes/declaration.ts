@@ -14,7 +14,7 @@ const tape = { tape: 8 } as const;
 export const layout = calculation({
   name: 'hole-layout',
   title: 'Hole layout',
-  question: 'Where along the roof does each hole go?',
+  question: 'Where along the roof does each hole go, and at what spacing?',
   fields: {
     length: lengthField('L', 'Length of the roof', 'Along the ridge, from end to end.', '66 ft'),
     ...alongFields,
