@@ -1,9 +1,9 @@
-import { inches, number, type Quantity, times } from '../../quantity/quantity.ts';
+import { inches, type Quantity } from '../../quantity/quantity.ts';
 import type { Rulebook } from '../../rulebook/rulebook.ts';
 import { type TrussValues, trussPlaces } from './members.ts';
 
 /** So many usual spacings without a truss are taken for one that was not entered. */
-const SPACINGS = number(2);
+const SPACINGS = 2;
 
 /**
  * Is there a stretch of the roof over which no truss is known: none was entered, or they were measured here and there only? Then a hole may
@@ -11,7 +11,7 @@ const SPACINGS = number(2);
  * @example lacksTrusses({ truss_spacing: quantity(24, 'in') }, quantity(66, 'ft'), rules) // => false
  */
 export function lacksTrusses(values: TrussValues, length: Quantity<'length'>, rules: Rulebook): boolean {
-  const most = inches(times(rules.range('framing.truss.spacing').high, SPACINGS));
+  const most = SPACINGS * inches(rules.range('framing.truss.spacing').high);
   const places = [0, ...trussPlaces(values, length), inches(length)].sort((a, b) => a - b);
   return places.some((place, before) => place - (places[before - 1] ?? 0) > most);
 }

@@ -4,6 +4,8 @@ import type { Rulebook } from '../../rulebook/rulebook.ts';
 import { cavitySection, refuseFilled } from '../cavity/section.ts';
 import { calculation, EntriesClash, type Figure } from '../declare/calculation.ts';
 import type { Values } from '../declare/field.ts';
+import { said } from '../declare/remark.ts';
+import { lacksTrusses } from '../holes/lacks-trusses.ts';
 import { spacingOf, trussesTold, trussPlaces } from '../holes/members.ts';
 import { edgeBayFields } from './bay-fields.ts';
 import { type Bay, type Bays, edgeBays, misfit } from './bays.ts';
@@ -118,6 +120,11 @@ export const bays = calculation({
       tables: { bays: table(found) },
       cautions,
       remarks: [
+        ...(lacksTrusses(values, values.length, rules)
+          ? [
+              said`Over more than twice ${rules.range('framing.truss.spacing').high}, the widest usual spacing, no truss is entered: what counts as one bay there may be several. Find every truss and enter it.`,
+            ]
+          : []),
         ...found.sides.flatMap((side) => misfit(side, found.tube)),
         ...(narrow > 0
           ? [

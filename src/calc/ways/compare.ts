@@ -12,6 +12,7 @@ import {
 import type { QuantityRange, Rulebook } from '../../rulebook/rulebook.ts';
 import { openingAcross, ridgeAcross } from '../cavity/opening.ts';
 import type { Section } from '../cavity/section.ts';
+import { lacksTrusses } from '../holes/lacks-trusses.ts';
 import { type AlongValues, knowsTrusses, trussesTold, trussPlaces } from '../holes/members.ts';
 import { layoutProblem, layoutRestsOn } from '../holes/roof.ts';
 import { bestLayout } from '../holes/search.ts';
@@ -24,8 +25,7 @@ export const ways = ['gable end', 'roof holes', 'lifted roof edge'] as const;
 export type Way = (typeof ways)[number];
 
 export const covers = ['metal', 'shingles', 'membrane', 'other'] as const;
-export const crewAnswers = ['yes', 'no', 'not known'] as const;
-export const hotAnswers = ['yes', 'no', 'not known'] as const;
+export const answers = ['yes', 'no', 'not known'] as const;
 export const gableAnswers = ['both ends', 'one end', 'neither', 'not known'] as const;
 export const edgeAnswers = ['both edges', 'one edge', 'neither', 'not known'] as const;
 
@@ -37,7 +37,7 @@ export interface Home {
   readonly along: AlongValues;
   readonly cover: (typeof covers)[number] | undefined;
   /** Is the roof known to carry the crew? */
-  readonly carriesCrew: (typeof crewAnswers)[number];
+  readonly carriesCrew: (typeof answers)[number];
   /** Which gable ends can be opened and worked from? */
   readonly gables: (typeof gableAnswers)[number];
   /** Which edges of the roof can be lifted? */
@@ -48,7 +48,7 @@ export interface Home {
   /** Is this one half of a double-section home, with its ridge over the marriage line? */
   readonly half?: boolean | undefined;
   /** Does a flue or a light stand in the cavity, whose ring a hose stops before? */
-  readonly hotInCavity: (typeof hotAnswers)[number];
+  readonly hotInCavity: (typeof answers)[number];
 }
 
 /** One way in: what it asks for, what rules it out, what nobody knows yet. */
@@ -72,14 +72,8 @@ const short = (q: Quantity<'length'>): string => format(q, { figures: 3 });
  * How do the three ways in compare on this home? One answer a way, in the rulebook's order; nothing is ranked, since the crew
  * leader weighs what no figure holds.
  */
-export function waysIn(home: Home, rules: Rulebook): WayIn[] {
-  const worked: Readonly<Record<Way, (home: Home, rules: Rulebook) => WayIn>> = {
-    'gable end': gable,
-    'roof holes': holes,
-    'lifted roof edge': edge,
-  };
-  return ways.map((way) => worked[way](home, rules));
-}
+export const waysIn = (home: Home, rules: Rulebook): WayIn[] =>
+  [gable, holes, edge].map((way) => way(home, rules));
 
 /** What the push says of a way: ruled out beyond the reach, unknown between its two ends. */
 function onReach(push: Quantity<'length'>, reach: QuantityRange<'length'>, who: string) {
@@ -103,7 +97,7 @@ const behindRings = ({ hotInCavity }: Home, what: 'hose' | 'tube', told: 'lanes'
     : [
         hotInCavity === 'yes'
           ? `what is left over behind a flue or a light, whose ring the ${what} stops before: the ${told} tell how much`
-          : `whether a flue or a light stands in the cavity, whose ring the ${what} would stop before`,
+          : 'whether a flue or a light stands in the cavity',
       ];
 
 const noRoom = (
@@ -227,7 +221,11 @@ function edge(home: Home, rules: Rulebook): WayIn {
   const sides =
     edges === 'both edges' && !oneSided ? 2 : edges === 'neither' || edges === 'not known' ? 0 : 1;
   const trusses = trussPlaces(along, length);
-  const bays = trusses.length === 0 ? undefined : stretches(trusses, inches(length), inches(member)).length;
+  // Where some are not known either, what looks like one bay may be several.
+  const bays =
+    trusses.length === 0 || lacksTrusses(along, length, rules)
+      ? undefined
+      : stretches(trusses, inches(length), inches(member)).length;
   const ridge = ridgeAcross(section);
   const push =
     sides === 0

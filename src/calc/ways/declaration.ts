@@ -4,7 +4,7 @@ import { cavitySection } from '../cavity/section.ts';
 import { calculation, type Figure } from '../declare/calculation.ts';
 import { choiceField, lengthField, optional } from '../declare/field.ts';
 import { alongFields } from '../holes/fields.ts';
-import { covers, crewAnswers, edgeAnswers, gableAnswers, hotAnswers, type WayIn, waysIn } from './compare.ts';
+import { answers, covers, edgeAnswers, gableAnswers, type WayIn, waysIn } from './compare.ts';
 import { inCavityFields, tubeField } from './in-cavity-fields.ts';
 
 /** A hose that is shorter than the longest push does not get there. */
@@ -24,8 +24,8 @@ export const compareWays = calculation({
     cover: optional(choiceField('Roof cover', 'What the rain falls on.', covers)),
     carries_crew: choiceField(
       'Does the roof carry the crew?',
-      'Yes only where someone has looked at it from inside and outside.',
-      crewAnswers,
+      'Yes only once someone has looked, inside and outside.',
+      answers,
     ),
     gables: choiceField(
       'Gable ends that can be opened',
@@ -41,15 +41,15 @@ export const compareWays = calculation({
     sections: optional(
       choiceField(
         'Sections of the home',
-        'Of a double-section home one section is compared: its ridge stands over the marriage line, and it has one edge.',
+        'Of a double one, one section is compared: its ridge is over the marriage line.',
         ['single', 'double'],
       ),
     ),
     tube: tubeField,
     hot_in_cavity: choiceField(
       'Hot flues or lights in the cavity',
-      'Whatever keeps a ring open about it, which a hose stops before.',
-      hotAnswers,
+      'A hose stops before the ring about each.',
+      answers,
     ),
     ...alongFields,
   },

@@ -9,7 +9,7 @@ export function RuleLinks({ ids }: { readonly ids: readonly string[] }): JSX.Ele
     <ul class="rules">
       {ids.map((id) => (
         <li key={id}>
-          <a class="rule" href={rulePage(id)}>
+          <a class="rule alone" href={rulePage(id)}>
             {titleOf(id)}
           </a>
         </li>

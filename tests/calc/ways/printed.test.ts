@@ -507,6 +507,17 @@ describe('what is printed of bays', () => {
     );
   });
 
+  test('where trusses were measured here and there only, it is told that a bay may be several', () => {
+    // By hand: the widest usual spacing is 24 in, and from 4 ft to the end of the 16 ft no truss is entered: 12 ft, more than 4 ft.
+    const some = { length: '16 ft', truss_spacing: '', first_truss: '' };
+    const measured = (...feet: number[]) =>
+      bayed({ ...some, trusses_measured: feet.map((at) => ({ at: `${at} ft` })) });
+    expect(measured(0, 2, 4).remarks[0]).toBe(
+      'Over more than twice 24 in, the widest usual spacing, no truss is entered: what counts as one bay there may be several. Find every truss and enter it.',
+    );
+    expect(measured(0, 2, 4, 6, 8, 10, 12).remarks.join(' ')).not.toContain('no truss is entered');
+  });
+
   test('a flue in the way stops the tube of its bay alone', () => {
     // 6 in before its middle at 5 ft: 4 ft 6 in. The bay holds 19.625 - pi/4 x 100 x 10 / 1728 = 19.170 ft3, 1.150 bags; beyond the
     // end of the push 7.5/12 of 19.625 less the column, 11.811 ft3.
