@@ -72,7 +72,7 @@ export default defineConfig({
       smartypants: false,
     }),
   },
-  // No file is the integration's to transform, which would send each through Babel: what is below writes JSX, in a tenth of the time.
+  // No file is the integration's to transform, which would send each through Babel: the builder writes JSX itself, as said below.
   integrations: [mdx(), preact({ exclude: ['**/*'] })],
   build: { inlineStylesheets: 'never' },
   // No inline script anywhere, and no style but the one that Layout.astro writes into some pages, whose policies name it by its sum.

@@ -25,7 +25,7 @@ export const ways = ['gable end', 'roof holes', 'lifted roof edge'] as const;
 export type Way = (typeof ways)[number];
 
 export const covers = ['metal', 'shingles', 'membrane', 'other'] as const;
-export const answers = ['yes', 'no', 'not known'] as const;
+export const yesOrNo = ['yes', 'no', 'not known'] as const;
 export const gableAnswers = ['both ends', 'one end', 'neither', 'not known'] as const;
 export const edgeAnswers = ['both edges', 'one edge', 'neither', 'not known'] as const;
 
@@ -37,7 +37,7 @@ export interface Home {
   readonly along: AlongValues;
   readonly cover: (typeof covers)[number] | undefined;
   /** Is the roof known to carry the crew? */
-  readonly carriesCrew: (typeof answers)[number];
+  readonly carriesCrew: (typeof yesOrNo)[number];
   /** Which gable ends can be opened and worked from? */
   readonly gables: (typeof gableAnswers)[number];
   /** Which edges of the roof can be lifted? */
@@ -48,7 +48,7 @@ export interface Home {
   /** Is this one half of a double-section home, with its ridge over the marriage line? */
   readonly half?: boolean | undefined;
   /** Does a flue or a light stand in the cavity, whose ring a hose stops before? */
-  readonly hotInCavity: (typeof answers)[number];
+  readonly hotInCavity: (typeof yesOrNo)[number];
 }
 
 /** One way in: what it asks for, what rules it out, what nobody knows yet. */

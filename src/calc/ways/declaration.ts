@@ -4,7 +4,7 @@ import { cavitySection } from '../cavity/section.ts';
 import { calculation, type Figure } from '../declare/calculation.ts';
 import { choiceField, lengthField, optional } from '../declare/field.ts';
 import { alongFields } from '../holes/fields.ts';
-import { answers, covers, edgeAnswers, gableAnswers, type WayIn, waysIn } from './compare.ts';
+import { covers, edgeAnswers, gableAnswers, type WayIn, waysIn, yesOrNo } from './compare.ts';
 import { inCavityFields, tubeField } from './in-cavity-fields.ts';
 
 /** A hose that is shorter than the longest push does not get there. */
@@ -25,7 +25,7 @@ export const compareWays = calculation({
     carries_crew: choiceField(
       'Does the roof carry the crew?',
       'Yes only once someone has looked, inside and outside.',
-      answers,
+      yesOrNo,
     ),
     gables: choiceField(
       'Gable ends that can be opened',
@@ -49,7 +49,7 @@ export const compareWays = calculation({
     hot_in_cavity: choiceField(
       'Hot flues or lights in the cavity',
       'A hose stops before the ring about each.',
-      answers,
+      yesOrNo,
     ),
     ...alongFields,
   },
