@@ -206,7 +206,7 @@ describe('the log of a job that is not filled through roof holes', () => {
   test('no hole is marked or patched, and the plan says that its holes are not cut', () => {
     const plan = taken('gable end');
     const outcomes = workParts(plan, rules, true);
-    for (const name of ['hose-marks', 'patch-kit'])
+    for (const name of ['hose-marks', 'patch-kit', 'patch-layers'])
       expect(outcomes.filter((each) => each.name === name).map(({ state }) => state)).toEqual(['nothing']);
     expect(plan.ofWay[0]).toMatch(/^The way taken is the gable end: the holes of this plan are not cut/);
     expect(planOf(exampleWith({})).remarks.some((each) => String(each).includes('not cut'))).toBe(false);

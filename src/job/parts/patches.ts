@@ -2,8 +2,20 @@ import { layoutRestsOn } from '../../calc/holes/roof.ts';
 import { patchKitCalculation } from '../../calc/patch/kit-declaration.ts';
 import { patchLayersCalculation } from '../../calc/patch/layers-declaration.ts';
 import { ofCover } from '../other-cover.ts';
+import type { WorkedJob } from '../planned.ts';
 import { USUAL_WAY, wayTaken } from '../way-taken.ts';
 import { type AnyPart, part } from './part.ts';
+
+/** Why is nothing patched on this home? Undefined where there is something. */
+function noPatch({ job, rows }: WorkedJob): string | undefined {
+  const way = wayTaken(job);
+  if (way !== USUAL_WAY) return `The way taken is the ${way}: no hole is cut, so there is nothing to patch.`;
+  const [otherCover] = ofCover(job);
+  if (otherCover) return otherCover;
+  return rows.every(({ holes }) => holes.length === 0)
+    ? 'The plan has no holes, so there is nothing to patch.'
+    : undefined;
+}
 
 const kitPart = part({
   calculation: patchKitCalculation,
@@ -18,15 +30,12 @@ const kitPart = part({
     membrane_width: 'patches.membrane_width',
     membrane_length: 'patches.membrane_length',
   },
-  runs: ({ job, rows }, rules) => {
+  runs: (plan, rules) => {
+    const none = noPatch(plan);
+    if (none) return none;
+    const { job, rows } = plan;
     const { patches } = job;
-    const way = wayTaken(job);
-    if (way !== USUAL_WAY)
-      return `The way taken is the ${way}: no hole is cut, so there is nothing to patch.`;
-    const [otherCover] = ofCover(job);
-    if (otherCover) return otherCover;
     const holes = rows.reduce((count, row) => count + row.holes.length, 0);
-    if (holes === 0) return 'The plan has no holes, so there is nothing to patch.';
     const operands = layoutRestsOn(job.home.length, job.roof, rules);
     return [
       {
@@ -40,10 +49,7 @@ const kitPart = part({
 const layersPart = part({
   calculation: patchLayersCalculation,
   asked: {},
-  runs: ({ job }) => {
-    const [otherCover] = ofCover(job);
-    return otherCover ?? [{ values: { diameter: undefined } }];
-  },
+  runs: (plan) => noPatch(plan) ?? [{ values: { diameter: undefined } }],
 });
 
 /** What the patches take, and how one is laid. */
