@@ -1,10 +1,13 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import type { Cell } from '../../../src/calc/declare/calculation.ts';
+import { type Cell, EntriesClash } from '../../../src/calc/declare/calculation.ts';
+import { readFields } from '../../../src/calc/declare/read-fields.ts';
 import { layout } from '../../../src/calc/holes/declaration.ts';
+import { checkProblem, type LayoutProblem } from '../../../src/calc/holes/problem.ts';
+import { layoutProblem } from '../../../src/calc/holes/roof.ts';
 import { compareWays } from '../../../src/calc/ways/declaration.ts';
 import type { Quantity } from '../../../src/quantity/quantity.ts';
-import { complaints, type Entries, figure, worked } from '../told.ts';
+import { complaints, type Entries, figure, rules, worked } from '../told.ts';
 
 const home: Entries = {
   length: '14 ft',
@@ -167,6 +170,46 @@ describe('half a double-section home has one edge to lift, whatever its shape', 
     expect(figure(compareWays, entries, 'edge_openings', '1')).toBe(openings);
     expect(figure(compareWays, entries, 'edge_push', 'ft')).toBeCloseTo(push, 9);
   });
+});
+
+/**
+ * The search of places asks for a problem that `checkProblem` lets pass, and the ways in hand it theirs unlooked at: at most 200 ft, which are 19,200
+ * eighths of 40,000, and a truss or seam every 2 in, which are 1,201 of 3,000.
+ */
+test('whatever roof the form takes is one that the search of places may be given', () => {
+  const inchesUpTo = (most: number) =>
+    fc.integer({ min: 0, max: most * 8 }).map((eighths) => `${eighths / 8} in`);
+  const vent = fc.record({ along: inchesUpTo(2400), from_peak: inchesUpTo(60), across: inchesUpTo(100) });
+  let taken = 0;
+  fc.assert(
+    fc.property(
+      fc.record({
+        length: fc.oneof(fc.constant('200 ft'), inchesUpTo(2400)),
+        truss_spacing: fc.oneof(fc.constant('2 in'), inchesUpTo(96)),
+        seam_spacing: fc.oneof(fc.constant('2 in'), inchesUpTo(720)),
+        obstacles: fc.array(
+          vent.map((each) => ({ what: 'furnace flue', side: 'back', ...each })),
+          { maxLength: 40 },
+        ),
+      }),
+      (roof) => {
+        const read = readFields(compareWays.fields, { ...home, ...roof, first_truss: '', first_seam: '' });
+        if (!read.ok) return;
+        let problem: LayoutProblem;
+        try {
+          problem = layoutProblem(read.value.length, read.value, 'back', rules);
+        } catch (error) {
+          // Entries that don't go together are told before the search.
+          if (error instanceof EntriesClash) return;
+          throw error;
+        }
+        taken += 1;
+        expect(() => checkProblem(problem)).not.toThrow();
+      },
+    ),
+    { numRuns: 200 },
+  );
+  expect(taken).toBeGreaterThan(20);
 });
 
 describe('figures', () => {
