@@ -23,13 +23,9 @@ const BELOW = 18;
 export function hoseCard(found: HoseMarks, rules: Rulebook, size: CardSize, words: CardWords = {}): Drawing {
   const { marks } = found;
   const columns = size === 'wide' ? Math.max(1, Math.ceil(marks.length / PER_COLUMN)) : 2;
-  const { listLeft, ...plan } = hosePlan(
-    found,
-    rules,
-    size,
-    words,
-    size === 'wide' ? columns * COLUMN + 8 : 0,
-  );
+  const beside = size === 'wide' ? columns * COLUMN + 8 : 0;
+  const plan = hosePlan(found, rules, size, words, beside);
+  const listLeft = size === 'wide' ? plan.width - beside : 0;
   const listTop = size === 'wide' ? 24 : plan.height + BELOW;
   const perColumn = Math.max(1, Math.ceil(marks.length / columns));
   const notes = footnotes(found);

@@ -39,15 +39,9 @@ const UNDER = 14;
 /** A plan drawn lower than this has no room for a chain beside it. */
 const CHAIN = 150;
 
-/** A plan as it was drawn, and the room that it leaves. */
-export interface DrawnPlan extends Drawing {
-  /** Beside the plan and the words over it: where a list of a wide sheet begins. */
-  readonly listLeft: number;
-}
-
 /**
  * The stretch of one opening from above with 12 o'clock at the top, to scale and dimensioned, and a ray for each push with its number.
- * @param beside how much of a wide sheet is kept for what stands beside the plan, in drawing units
+ * @param beside how much of the sheet’s width, at its right, is kept for what stands beside the plan, in drawing units
  */
 export function hosePlan(
   found: HoseMarks,
@@ -55,7 +49,7 @@ export function hosePlan(
   size: CardSize,
   words: CardWords = {},
   beside = 0,
-): DrawnPlan {
+): Drawing {
   const stretch = words.drawn ?? found.stretch;
   const drawn = { ...found, stretch };
   const sheet = sheets[size];
@@ -65,20 +59,21 @@ export function hosePlan(
   const perInch = Math.min(room / long, sheet.planHeight / high);
   const origin: Point = [sheet.left + stretch.left * perInch, sheet.top + stretch.up * perInch];
   const at = (x: number, y: number): Point => [origin[0] + x * perInch, origin[1] - y * perInch];
-  // With no more of a gap than plan and words take.
-  const listLeft =
-    size === 'wide' ? Math.min(sheet.width - beside, Math.max(at(stretch.right, 0)[0] + 44, HEADED)) : 0;
+  // No wider than plan and words ask for.
+  const width =
+    size === 'wide'
+      ? Math.min(sheet.width - beside, Math.max(at(stretch.right, 0)[0] + 44, HEADED))
+      : sheet.width;
   const foot = sheet.top + high * perInch;
   return {
-    width: size === 'wide' ? listLeft + beside : sheet.width,
+    width: width + beside,
     height: foot + SCALE_BAR + 48,
-    listLeft,
     title: `Hose marks. ${title}`,
     description: descriptionOf(found),
     shapes: [
       ...stretchShapes(found, at, words.ridge, stretch),
       ...ringShapes(drawn, at, perInch),
-      ...rayShapes(found, at, perInch, size === 'wide' ? listLeft : sheet.width),
+      ...rayShapes(found, at, perInch, width),
       shape('circle', { cx: origin[0], cy: origin[1], r: 2, fill: 'currentColor' }),
       circle(
         'outline',

@@ -1,6 +1,12 @@
 import type { Field, Fields } from '../calc/declare/field.ts';
-import { clipped, type FieldProblem, MOST_LETTERS, type Read, shown } from '../calc/declare/read-fields.ts';
-import { nearest } from '../rulebook/nearest.ts';
+import { guessed } from '../calc/declare/guess.ts';
+import {
+  type FieldProblem,
+  MOST_LETTERS,
+  type Read,
+  shown,
+  unknownKey,
+} from '../calc/declare/read-fields.ts';
 
 /** Is this a set of named entries, of whatever kind? @example isSet([]) // => false */
 export const isSet = (value: unknown): value is Readonly<Record<string, unknown>> =>
@@ -41,14 +47,7 @@ function groupIn(
     if (problems.length >= MOST_PROBLEMS) break;
     const field = known.get(key);
     if (!field) {
-      const guess = nearest(clipped(key), [...known.keys()]);
-      complain(
-        problems,
-        [...way, clipped(key)],
-        'Unknown entry',
-        `the unknown key "${clipped(key)}"`,
-        guess ? `"${guess}"` : `one of ${[...known.keys()].join(', ')}`,
-      );
+      problems.push(guessed(unknownKey(way, key, [...known.keys()])));
     } else if (value !== undefined && value !== null) {
       found.push([key, entryIn(field, value, [...way, key], problems)]);
     }

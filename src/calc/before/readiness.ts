@@ -67,8 +67,12 @@ export function readiness(
       ...(name === 'roof_carries' && holesForNobody ? holesInRoof : {}),
       ...(name === 'lights' && lightsTouched ? lightsInCellulose : {}),
     })),
-    ...(connectors ? [connectorsFound(connectors)] : []),
-    ...(under_fill ? [ceilingUnderFill(under_fill)] : []),
+    ...(connectors
+      ? [extra('connectors', connectors, 'caution.flue.connector', connectorMeanings[connectors])]
+      : []),
+    ...(under_fill
+      ? [extra('under_fill', under_fill, 'caution.ceiling.overloaded', underFillMeanings[under_fill])]
+      : []),
     fromYear(
       'paint',
       'Paint',
@@ -104,34 +108,30 @@ export function readiness(
   };
 }
 
-function looked<N extends LookedAt>(name: N, given: Survey[N]): Condition {
+/** A condition by what was found, and what that means. */
+const found = (
+  name: Condition['name'],
+  label: string,
+  answer: string,
+  restsOn: CautionId,
+  meaning: Meaning,
+): Condition => ({ name, label, answer, restsOn, ...meaning });
+
+function looked<N extends LookedAt>(name: N, answer: Survey[N]): Condition {
   const { label } = readinessFields[name];
-  const answer = given ?? notLookedAt;
-  if (answer === notLookedAt) return unseen(name, label, restsOn(name));
-  return {
-    name,
-    label,
-    answer,
-    restsOn: restsOn(name),
-    ...(meanings[name] as Readonly<Record<string, Meaning>>)[answer],
-  } as Condition;
+  if (answer === undefined || answer === notLookedAt) return unseen(name, label, restsOn(name));
+  const meaning = (meanings[name] as Readonly<Record<string, Meaning>>)[answer];
+  if (!meaning) throw new Error(`found no meaning of "${answer}" for ${name}, expected one for each answer`);
+  return found(name, label, answer, restsOn(name), meaning);
 }
 
-const connectorsFound = (answer: NonNullable<ExtraSurvey['connectors']>): Condition => ({
-  name: 'connectors',
-  label: extraFields.connectors.label,
-  answer,
-  restsOn: 'caution.flue.connector',
-  ...connectorMeanings[answer],
-});
-
-const ceilingUnderFill = (answer: NonNullable<ExtraSurvey['under_fill']>): Condition => ({
-  name: 'under_fill',
-  label: extraFields.under_fill.label,
-  answer,
-  restsOn: 'caution.ceiling.overloaded',
-  ...underFillMeanings[answer],
-});
+/** A condition that only some homes are asked. */
+const extra = (
+  name: 'connectors' | 'under_fill',
+  answer: string,
+  restsOn: CautionId,
+  meaning: Meaning,
+): Condition => found(name, extraFields[name].label, answer, restsOn, meaning);
 
 const unseen = (name: Condition['name'], label: string, restsOn: CautionId): Condition => ({
   name,

@@ -84,13 +84,7 @@ export function readGroup(
   const known = Object.keys(fields);
   for (const key of entries.keys()) {
     if (known.includes(key)) continue;
-    problems.push({
-      field: [...path, clipped(key)].join('.'),
-      label: 'Unknown entry',
-      found: `the unknown key "${clipped(key)}"`,
-      expected: `one of ${known.join(', ')}`,
-      known,
-    });
+    problems.push(unknownKey(path, key, known));
   }
   return Object.fromEntries(
     Object.entries(fields).map(([name, field]) => {
@@ -102,6 +96,15 @@ export function readGroup(
     }),
   );
 }
+
+/** What is wrong where a key is none of those that are known. */
+export const unknownKey = (path: readonly string[], key: string, known: readonly string[]): FieldProblem => ({
+  field: [...path, clipped(key)].join('.'),
+  label: 'Unknown entry',
+  found: `the unknown key "${clipped(key)}"`,
+  expected: `one of ${known.join(', ')}`,
+  known,
+});
 
 function readOne(
   field: Field,

@@ -39,7 +39,7 @@ export type Search =
  *
  * Sums within a billionth of an inch count as equal, or the noise of adding them would choose between equals.
  * The problem is one that `checkProblem` lets pass: of any other, nothing is said of what comes out, or when. `layOut` looks first; the form
- * of the ways in takes no more than it lets pass.
+ * of the ways in takes no more than it lets pass, by the rules as they are published.
  * @throws RangeError for a grid too coarse: see `onTheTape`.
  * @example bestLayout(bareRoof(66)).layout.positions // => [79.25, 237.625, 396, 554.375, 712.75]
  */
