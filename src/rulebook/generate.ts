@@ -49,15 +49,20 @@ export function ruleChoicesModule(data: RulebookData): string {
   return `${HEADER}export const ruleChoices = {\n${rules.join('\n')}\n} as const;\n`;
 }
 
-/** A part of the rulebook for a browser: the rules and cautions asked for, and the rules whose values stand in those cautions. */
-export function sentRules(data: RulebookData, named: (id: string) => boolean) {
+/** The cautions asked for, and the rules: those asked for, and those whose values stand in the cautions. */
+function shown(data: RulebookData, named: (id: string) => boolean) {
   const cautions = Object.values(data.cautions).filter(({ id }) => named(id));
   const inCautions = new Set(
     cautions.flatMap(({ says, do: act }) => placeholdersIn(`${says} ${act}`).map(({ rule }) => rule)),
   );
+  return { cautions, rules: Object.values(data.rules).filter(({ id }) => named(id) || inCautions.has(id)) };
+}
+
+/** A part of the rulebook for a browser: the rules and cautions asked for, and the rules whose values stand in those cautions. */
+export function sentRules(data: RulebookData, named: (id: string) => boolean) {
+  const { cautions, rules: all } = shown(data, named);
   const rules: Record<string, RuleForCalculation> = {};
-  for (const { id, title, symbol, value, by } of Object.values(data.rules)) {
-    if (!named(id) && !inCautions.has(id)) continue;
+  for (const { id, title, symbol, value, by } of all) {
     const bare =
       value.kind === 'exact' ? { kind: value.kind, number: value.number, unit: value.unit } : value;
     rules[id] = {
@@ -89,16 +94,14 @@ export function sentRules(data: RulebookData, named: (id: string) => boolean) {
 export const calculationRulesModule = (data: RulebookData, named: (id: string) => boolean): string =>
   `${HEADER}import type { SentRules } from '../rulebook/rulebook.ts';\n\nexport const calculationRules: SentRules = ${JSON.stringify(sentRules(data, named))};\n`;
 
-/** What a sheet on paper tells of each of these rules at its end: its value, and where that is from. */
+/** What a sheet on paper tells at its end of each rule that may stand on it, in a caution too: its value, and where that is from. */
 export function ruleNotesModule(data: RulebookData, named: (id: string) => boolean): string {
   const titleOf = (id: string): string => data.rules[id]?.title ?? id;
-  const notes = Object.values(data.rules)
-    .filter(({ id }) => named(id))
-    .map((rule) => {
-      const status = rule.source.kind === 'document' ? `${statusOf(rule.source)}, ` : '';
-      const whence = ruleLine(rule, (source) => noteLine(source, data.documents, titleOf));
-      return [rule.id, [valueHeadline(rule.value), status + whence]];
-    });
+  const notes = shown(data, named).rules.map((rule) => {
+    const status = rule.source.kind === 'document' ? `${statusOf(rule.source)}, ` : '';
+    const whence = ruleLine(rule, (source) => noteLine(source, data.documents, titleOf));
+    return [rule.id, [valueHeadline(rule.value), status + whence]];
+  });
   return `${HEADER}export const ruleNotes: Readonly<Record<string, readonly [value: string, whence: string]>> = ${JSON.stringify(Object.fromEntries(notes))};\n`;
 }
 

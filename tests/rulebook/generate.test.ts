@@ -2,7 +2,13 @@ import { readFileSync } from 'node:fs';
 import fc from 'fast-check';
 import ts from 'typescript';
 import { describe, expect, test } from 'vitest';
-import { calculationRulesModule, ruleChoicesModule, ruleTypesModule } from '../../src/rulebook/generate.ts';
+import {
+  calculationRulesModule,
+  ruleChoicesModule,
+  ruleNotesModule,
+  ruleTypesModule,
+  sentRules,
+} from '../../src/rulebook/generate.ts';
 import { generatedFiles } from '../../src/rulebook/generated-files.ts';
 import type { Rule, RulebookData } from '../../src/rulebook/rulebook.ts';
 import { theProject } from '../the-project.ts';
@@ -113,6 +119,17 @@ describe('the generated modules are made from the rulebook as it stands', () => 
     expect(exported(without)).toMatchObject({ rules: { 'a.asked': {} }, cautions: {} });
     expect(Object.keys(exported(without).rules)).toEqual(['a.asked']);
   });
+});
+
+test('a sheet on paper has a note, with value and source, for every rule that a page of a job is sent, in a caution too', () => {
+  const asked = (id: string) => id === 'caution.patch.cold' || id === 'patch.layers.overlap';
+  const notes = JSON.parse(/= (\{.*\});/.exec(ruleNotesModule(data, asked))?.[1] ?? '') as Record<
+    string,
+    string[]
+  >;
+  expect(Object.keys(notes).sort()).toEqual(['patch.layers.overlap', 'patch.sealant.coldest-surface']);
+  expect(Object.keys(notes).sort()).toEqual(Object.keys(sentRules(data, asked).rules).sort());
+  for (const words of Object.values(notes)) expect(words).not.toContain('');
 });
 
 describe('the generated modules hold whatever is written in the rules', () => {

@@ -169,6 +169,16 @@ test('the notes of a page say once how a value stands', async ({ page }) => {
   expect(all).not.toMatch(/practicecommonpractice|derivedworkedout|memoryfrommemory/);
 });
 
+test('a value that stands in a caution alone has its note on a sheet of a job, with value and source', async ({
+  page,
+}) => {
+  await page.goto('/plan/patches/');
+  const all = (await sheetsOf(page, 'Letter')).join('');
+  // patch.sealant.coldest-surface, which only the caution about cold surfaces names.
+  expect(all).toMatch(/Coldestsurfaceformembraneandsealant:between40and50°F,frommemory/);
+  expect(all).not.toMatch(/:,/);
+});
+
 test.describe('on paper stands what was typed', () => {
   test('each entry of a calculator as typed, none that was left empty, and the working that was unfolded', async ({
     page,
