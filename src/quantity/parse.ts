@@ -1,4 +1,4 @@
-import type { Dimension } from './dimension.ts';
+import { type Dimension, isReading } from './dimension.ts';
 import { type Quantity, QuantityError, quantity } from './quantity.ts';
 import { type UnitName, type UnitOf, units, unitWritten, usualUnit } from './units.ts';
 
@@ -57,10 +57,12 @@ const MOST_CHARACTERS = 60;
 
 /**
  * What quantity did somebody write?
- * Understands `13 ft 10 in`, `13' 10 1/2"`, `3 1/2 in`, `10½ in`, `1.5 lb/ft3`, `-2 in`, `R-19`, `16" o.c.`, `$2.50 per gal`, and `2.5` where a
- * unit is assumed; what a piece weighs or measures may be written without the piece, `28 lb`: it is that of the example.
- * Odd cases: nothing written, a comma between digits (1,500 may mean 1500 or 1.5), `13.10 ft` (13.1 ft or 13 ft 10 in), tenths of a foot before inches, a fraction over 0, a unit of another
- * kind, a missing unit and more than 60 characters are each refused; inches in a feet-and-inches reading stay below 12.
+ * Understands `13 ft 10 in`, `13' 10 1/2"`, `3 1/2 in`, `10½ in`, `1.5 lb/ft3`, `-2 in`, `R-19`, `16" o.c.`, `$2.50 per gal`, `2.5` where a
+ * unit is assumed, and `0` of all that is not read off a scale; what a piece weighs or measures may be written without the piece, `28 lb`: it
+ * is that of the example.
+ * Odd cases: nothing written, a comma between digits (1,500 may mean 1500 or 1.5), `13.10 ft` (13.1 ft or 13 ft 10 in), tenths of a foot
+ * before inches, a fraction over 0, a unit of another kind, a missing unit and more than 60 characters are each refused; inches in a
+ * feet-and-inches reading stay below 12.
  * @throws ParseError with what was found and what is expected.
  * @example parseQuantity('13 ft 10 in', { dimension: 'length' }).amount // => 166
  */
@@ -112,7 +114,10 @@ export function parseQuantity<D extends Dimension>(written: string, asked: Asked
     const unit =
       asked.assume ??
       // An R by itself is that of a whole layer: R-7 is no R per inch.
-      ((asR && asked.dimension === 'thermal resistance') || asked.dimension === 'number'
+      ((asR && asked.dimension === 'thermal resistance') ||
+      asked.dimension === 'number' ||
+      // Nothing is as much in every unit, but for what is read off a scale: 0 °F is not 0 °C.
+      (amount === 0 && !isReading(asked.dimension))
         ? usualUnit[asked.dimension]
         : undefined);
     if (!unit) throw new ParseError(`"${written.trim()}", a number with no unit`, expected);

@@ -25,6 +25,8 @@ const lengths: readonly [written: string, inches: number][] = [
   ['2.5 ft', 30],
   ['66 ft', 792],
   ['0 in', 0],
+  ['0', 0],
+  ['0.0', 0],
   ['-3 in', -3],
   ['−3 in', -3],
   ['  7   in ', 7],
@@ -119,6 +121,19 @@ describe('what could be mistaken is refused, with what was found and what is exp
   test('a pure number needs no unit', () => {
     expect(parseQuantity('0.75', { dimension: 'number' }).amount).toBe(0.75);
   });
+  test.each([
+    ['density', 'lb/ft3'],
+    ['time', 'h'],
+    ['air flow', 'cfm'],
+  ] as const)('no %s is none in any unit', (dimension, unit) => {
+    expect(amountIn(parseQuantity('0', { dimension }), unit)).toBe(0);
+  });
+  test.each(['temperature reading', 'sound level'] as const)(
+    'a %s of 0 is another on each scale, and asks for its unit',
+    (dimension) => {
+      expect(() => parseQuantity('0', { dimension })).toThrow('found "0", a number with no unit');
+    },
+  );
   test.each([
     ['0.5.1', '"0.5.1" with the unknown unit ".1"'],
     ['5 1', '"5 1" with the unknown unit "1"'],
