@@ -2,7 +2,9 @@ import { expect, type Page, test } from '@playwright/test';
 import { ONCE } from './once.ts';
 
 /** What the tab key has come to, if it is new and on the page, and how it lies where it is not seen. */
-async function at(page: Page): Promise<{ readonly place: string; readonly unseen: string[] } | undefined> {
+async function hasFocus(
+  page: Page,
+): Promise<{ readonly place: string; readonly unseen: string[] } | undefined> {
   return page.evaluate(async () => {
     const at = document.activeElement;
     if (!at || at === document.body || at.hasAttribute('data-come-to')) return undefined;
@@ -46,12 +48,12 @@ async function comeTo(page: Page): Promise<{ readonly places: string[]; readonly
   const unseen: string[] = [];
   for (;;) {
     await page.keyboard.press('Tab');
-    let found = await at(page);
+    let found = await hasFocus(page);
     if (found && found.unseen.length > 0) {
       // Firefox, where the machine does much else, has left one below the edge that it shows otherwise. What a page hides, it hides the second time too.
       await page.keyboard.press('Shift+Tab');
       await page.keyboard.press('Tab');
-      found = await at(page);
+      found = await hasFocus(page);
     }
     if (!found) return { places, unseen };
     await page.evaluate(() => document.activeElement?.setAttribute('data-come-to', ''));

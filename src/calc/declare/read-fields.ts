@@ -2,7 +2,6 @@ import type { Dimension } from '../../quantity/dimension.ts';
 import { format } from '../../quantity/format.ts';
 import { ParseError, parseQuantity } from '../../quantity/parse.ts';
 import { compare, type Quantity } from '../../quantity/quantity.ts';
-import { usualUnit } from '../../quantity/units.ts';
 import type { Field, Fields, QuantityField, Values } from './field.ts';
 
 /** What is wrong with one field, in a sentence: which field, what was found, what is expected. */
@@ -192,8 +191,7 @@ function readQuantity(
   if (typeof raw !== 'string') return complain(shown(raw), `text with a unit, such as "${field.example}"`);
   try {
     const none = field.zero === 'or none' && NONE.test(raw);
-    const written = none ? `0 ${usualUnit[field.dimension]}` : raw;
-    const read = parseQuantity(written, { dimension: field.dimension, example: field.example });
+    const read = parseQuantity(none ? '0' : raw, { dimension: field.dimension, example: field.example });
     // The form would make 0.8 % of it; who writes it elsewhere may mean 80 %.
     if (read.unit === '1' && field.beside !== undefined)
       return complain(`"${raw.trim()}", a number with no unit`, `a share such as ${field.example}`);
