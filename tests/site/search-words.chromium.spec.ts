@@ -144,6 +144,27 @@ test('the best find of three kinds stands first, and not in its group again', as
   expect(new Set(kinds.map((each) => each.split(':')[0])).size).toBe(SEEN);
 });
 
+test('the best finds are shown before any other is asked for', async ({ page }) => {
+  let asked = 0;
+  let letGo = (): void => undefined;
+  const held = new Promise<void>((resolve) => {
+    letGo = resolve;
+  });
+  await page.route('**/pagefind/fragment/**', async (route) => {
+    asked += 1;
+    if (asked > SEEN) await held;
+    await route.continue();
+  });
+  await page.goto('/search/?q=ladder');
+  const results = page.locator('#results');
+  await expect(results.locator('h2')).toHaveText(['Best matches'], SLOW);
+  await expect(results.locator('li')).toHaveCount(SEEN);
+  await expect(results).toHaveAttribute('aria-busy', 'true');
+  letGo();
+  await expect(results).not.toHaveAttribute('aria-busy', 'true', SLOW);
+  expect(await results.locator('li').count()).toBeGreaterThan(SEEN);
+});
+
 test('what crews call a term stands in the list of terms', async ({ page }) => {
   await page.goto('/terms/#mould');
   await expect(page.locator('div:target dt')).toHaveText('mould, often called: mold, moldy, mildew');

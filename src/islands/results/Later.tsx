@@ -1,4 +1,5 @@
 import { Component, type ComponentChildren, options } from 'preact';
+import { afterPaint } from '../after-paint.ts';
 import { soon } from '../soon.ts';
 import { type Awaited, DrawingQueue } from './queue.ts';
 
@@ -12,22 +13,6 @@ function atOnce(change: () => void): void {
     if (before) options.debounceRendering = before;
     else delete options.debounceRendering;
   }
-}
-
-/** A page that lies in the background paints nothing; there work goes on after so long, in milliseconds. */
-const UNPAINTED = 100;
-
-function afterPaint(work: () => void): void {
-  let done = false;
-  const once = (): void => {
-    if (done) return;
-    done = true;
-    clearTimeout(unpainted);
-    work();
-  };
-  const unpainted = setTimeout(once, UNPAINTED);
-  // A message is handled only once the frame is painted.
-  requestAnimationFrame(() => soon(once));
 }
 
 /** Figures that are of before for longer than this are seen to be, in milliseconds. */

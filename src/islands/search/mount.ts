@@ -1,6 +1,6 @@
-import { findsFor, type Group, type Kind } from './finds.ts';
-import { A_FEW, groupOf, item, listOf, MANY } from './list.ts';
-import { type Found, type SearchIndex, startIndex } from './program.ts';
+import { findsFor, type Kind } from './finds.ts';
+import { A_FEW, MANY, showFinds } from './list.ts';
+import { type SearchIndex, startIndex } from './program.ts';
 import type { Called } from './words.ts';
 
 /** Pages about the site, such as its front page, which speak of everything. */
@@ -71,37 +71,16 @@ export function mount(): void {
       const finds = await findsFor(read, typed, called, wanted, overtaken);
       if (!finds || overtaken()) return;
       count.textContent = finds.told;
-      await show(finds.groups, overtaken);
+      await showFinds(list, finds.groups, {
+        most: only.value === '' ? A_FEW : MANY,
+        choose,
+        overtaken,
+      });
     } catch {
       if (overtaken()) return;
       list.removeAttribute('aria-busy');
       count.textContent = 'A part of the index can’t be had. Search again once there is a network.';
     }
-  };
-
-  /** Shows each group as soon as its pages are told, in its place among the others. */
-  const show = async (groups: readonly Group[], overtaken: () => boolean): Promise<void> => {
-    if (groups.length === 0) list.textContent = '';
-    list.setAttribute('aria-busy', 'true');
-    const most = only.value === '' ? A_FEW : MANY;
-    // One of a kind each, since most who look don't know which kind they want. They don't stand in their groups again.
-    const best = groups.length > 1 ? groups.filter(({ rank }) => rank === 0).slice(0, A_FEW) : [];
-    const told = new Map<Group, readonly Found[]>();
-    const items = (group: Group, from: number, to?: number): HTMLLIElement[] =>
-      (told.get(group) ?? []).slice(from, to).map((found) => item(group.kind, found));
-    await Promise.all(
-      groups.map(async (group) => {
-        told.set(group, await Promise.all(group.results.slice(0, most).map((result) => result.data())));
-        if (overtaken()) return;
-        const first = best.flatMap((each) => items(each, 0, 1));
-        list.textContent = '';
-        list.append(
-          ...(best.length > 0 ? listOf('Best matches', first) : []),
-          ...groups.flatMap((each) => groupOf(each, items(each, best.includes(each) ? 1 : 0), choose)),
-        );
-      }),
-    );
-    if (!overtaken()) list.removeAttribute('aria-busy');
   };
 
   const choose = (kind: string): void => {
