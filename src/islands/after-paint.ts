@@ -1,5 +1,3 @@
-import { soon } from './soon.ts';
-
 /** A page that lies in the background paints nothing; there work goes on after so long, in milliseconds. */
 const UNPAINTED = 100;
 
@@ -13,6 +11,6 @@ export function afterPaint(work: () => void): void {
     work();
   };
   const unpainted = setTimeout(once, UNPAINTED);
-  // A message is handled only once the frame is painted.
-  requestAnimationFrame(() => soon(once));
+  // A timer has its turn only once the frame is painted.
+  requestAnimationFrame(() => setTimeout(once));
 }

@@ -68,6 +68,13 @@ const fill = (page: Page | BrowserContext) =>
     };
   });
 
+/** From now on nothing that waits for a painted page has its turn. */
+const holdPaint = (page: Page) =>
+  page.evaluate(() => {
+    window.requestAnimationFrame = () => 0;
+    window.setTimeout = (() => 0) as unknown as typeof setTimeout;
+  });
+
 /** The browser refuses its stores outright. */
 const refuse = (page: Page) =>
   page.addInitScript(() => {
@@ -123,6 +130,20 @@ test.describe('several jobs', () => {
     await page.getByRole('link', { name: 'All jobs on this phone' }).click();
     await jobs(page).filter({ hasText: '9 Sorrel Court' }).click();
     await expect(page.locator('.problems')).toContainText('Length of the roof');
+  });
+
+  test('what was typed in the moment of leaving is kept', ONCE, async ({ page }) => {
+    await page.goto('/plan/jobs/');
+    await keep(page, '3 Teasel Row');
+    await jobs(page).first().click();
+    await expect(line(page)).toContainText('Open: 3 Teasel Row. Kept on this phone.');
+    await holdPaint(page);
+    const box = page.getByLabel('Length of the roof').first();
+    await box.fill('50 ft');
+    await expect(answer(page)).toContainText('4 holes');
+    await page.goto('/plan/jobs/');
+    await jobs(page).first().click();
+    await expect(box).toHaveValue('50 ft');
   });
 
   test('a deletion is undone at once, and still after the page was left', ONCE, async ({ page }) => {
@@ -451,6 +472,19 @@ test.describe('two tabs on one job', () => {
     await first.getByLabel('Length of the roof').first().fill('52 ft');
     await third.getByRole('button', { name: 'Keep mine as a copy' }).click();
     await expect(line(third)).toContainText('Open: 3 Teasel Row (copy 2). Kept on this phone.');
+  });
+
+  test('what is not kept yet as another tab changes the job is kept as a copy', ONCE, async ({ context }) => {
+    const [first, second] = await two(context);
+    await second.getByRole('button', { name: 'Take the change' }).click();
+    await holdPaint(second);
+    await second.getByLabel('Length of the roof').first().fill('30 ft');
+    await first.getByLabel('Length of the roof').first().fill('52 ft');
+    await expect(line(second)).toContainText('kept as a copy: 3 Teasel Row (copy)');
+    await second.getByRole('link', { name: 'All jobs on this phone' }).click();
+    await expect(jobs(second)).toHaveText(['3 Teasel Row (copy)', '3 Teasel Row']);
+    await jobs(second).last().click();
+    await expect(second.getByLabel('Length of the roof').first()).toHaveValue('52 ft');
   });
 
   test('one that was deleted in another tab can be brought back', async ({ context }) => {

@@ -9,6 +9,7 @@ import { carriesJob } from '../../job/job-link.ts';
 import type { KeptJob } from '../../job/kept-job.ts';
 import { readShape } from '../../job/shape.ts';
 import { entered, type OfOneHome, ofThisHome, stillExamples } from '../../job/still-examples.ts';
+import { afterPaint } from '../after-paint.ts';
 import { page } from '../links.ts';
 import { type SetEntry, useWorked, type Worked } from '../use-entries.ts';
 import { addressOfKept, addressOfUnkept, inAddress, sameEntries } from './addresses.ts';
@@ -74,6 +75,8 @@ export function useJob<T>(example: Entries, work: (entries: Entries) => Read<T>)
   // Two keys may be struck before the page is drawn again.
   const now = useRef(job);
   const newsNow = useRef(news);
+  /** Is a change drawn that is not kept yet? */
+  const waits = useRef(false);
   const { typing, settle, ...worked } = useWorked(job.entries, work, job.line);
 
   const become = useCallback((next: OpenJob) => {
@@ -126,8 +129,16 @@ export function useJob<T>(example: Entries, work: (entries: Entries) => Read<T>)
     [become, openKept, tell],
   );
 
+  /** Keeps what is drawn and not kept yet, before anything else becomes of the job. */
+  const keepUp = useCallback(() => {
+    if (!waits.current) return;
+    waits.current = false;
+    change(now.current.entries, now.current);
+  }, [change]);
+
   /** Finds the job that this sheet is to show. */
   const find = useCallback(() => {
+    keepUp();
     const store = jobStore();
     const fragment = location.hash.slice(1);
     if (carriesJob(fragment)) return location.replace(`${page('plan/jobs')}#${fragment}`);
@@ -160,10 +171,11 @@ export function useJob<T>(example: Entries, work: (entries: Entries) => Read<T>)
       return openKept(there);
     }
     if (id !== undefined) tell({ kind: 'not here' });
-  }, [become, openKept, tell]);
+  }, [become, openKept, tell, keepUp]);
 
   /** Has another tab changed the open job? */
   const look = useCallback(() => {
+    keepUp();
     const { id, revision, entries } = now.current;
     if (id === undefined || revision === 0) return;
     const theirs = jobStore().get(id);
@@ -173,7 +185,7 @@ export function useJob<T>(example: Entries, work: (entries: Entries) => Read<T>)
     if (!sameEntries(theirs.entries, entries)) return tell({ kind: 'changed', theirs });
     become({ ...now.current, revision: theirs.revision });
     tell(undefined);
-  }, [become, tell]);
+  }, [become, tell, keepUp]);
 
   useEffect(() => {
     const store = jobStore();
@@ -184,18 +196,21 @@ export function useJob<T>(example: Entries, work: (entries: Entries) => Read<T>)
       if (from === 'example' || from === 'address' ? now.current.revision === 0 : ids.includes(id ?? ''))
         find();
     });
-    const seen = () => document.visibilityState === 'visible' && look();
+    const seen = () => (document.visibilityState === 'visible' ? look() : keepUp());
     const unwatch = store.watch((id) => id === now.current.id && look());
     addEventListener('hashchange', find);
     addEventListener('pageshow', look);
+    addEventListener('pagehide', keepUp);
     document.addEventListener('visibilitychange', seen);
     return () => {
+      keepUp();
       unwatch();
       removeEventListener('hashchange', find);
       removeEventListener('pageshow', look);
+      removeEventListener('pagehide', keepUp);
       document.removeEventListener('visibilitychange', seen);
     };
-  }, [find, look]);
+  }, [find, look, keepUp]);
 
   const set = useCallback(
     (way: readonly string[], value: unknown, begun?: string) => {
@@ -203,12 +218,19 @@ export function useJob<T>(example: Entries, work: (entries: Entries) => Read<T>)
       if (newsNow.current?.kind === 'example') tell(undefined);
       const next = entered(now.current.entries, example, way, value);
       const left = stillExamples(next, example);
-      change(ofThisHome(next, example), now.current);
+      const entries = ofThisHome(next, example);
+      // To keep a job takes as long as to work its plan: the answer comes first, but for the change that makes a job of the example.
+      if (now.current.from === 'kept') {
+        become({ ...now.current, entries });
+        if (!waits.current) afterPaint(keepUp);
+        waits.current = true;
+      } else change(entries, now.current);
       if (left.length > 0 && newsNow.current === undefined) tell({ kind: 'left', of: left });
     },
-    [typing, change, tell, example],
+    [typing, become, change, keepUp, tell, example],
   );
   const open = (id: string) => {
+    keepUp();
     const there = jobStore().get(id);
     tell(undefined);
     settle();
@@ -222,21 +244,25 @@ export function useJob<T>(example: Entries, work: (entries: Entries) => Read<T>)
     set,
     open,
     keepAsCopy: () => {
+      keepUp();
       tell(undefined);
       const store = jobStore();
       openKept(store.add(copied(now.current.entries, store.all().jobs)));
     },
     keepNow: () => {
+      keepUp();
       change(now.current.entries, now.current);
       return now.current.id;
     },
     bringBack: () => {
+      keepUp();
       const { id } = now.current;
       const back = id === undefined ? undefined : jobStore().mark(id, false);
       tell(undefined);
       if (back) openKept(back);
     },
     reset: () => {
+      keepUp();
       const before = now.current;
       tell(before.from === 'example' ? undefined : { kind: 'example', before });
       settle();
@@ -245,6 +271,7 @@ export function useJob<T>(example: Entries, work: (entries: Entries) => Read<T>)
       setFragment('');
     },
     backTo: (before) => {
+      keepUp();
       const { id, entries } = before;
       if (id !== undefined && jobStore().get(id)) return open(id);
       tell(undefined);
