@@ -122,7 +122,7 @@ function HoleCard({
         name={`${name}-${place + 1}`}
         caption="From above: the pushes numbered in the order of the work, the farthest first. Thick: the flue; dashed: what is kept open about it."
         wide={hoseCard(found, rules, 'wide', words)}
-        narrow={hoseCard(found, rules, 'narrow', words)}
+        narrow={() => hoseCard(found, rules, 'narrow', words)}
       />
       <Fold title="The marks as a table, with what each push crosses">
         {() =>

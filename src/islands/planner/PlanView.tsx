@@ -152,7 +152,7 @@ const RoofSheet = ({ plan }: OfPlan): JSX.Element => (
         : 'what patch and membrane of a metal roof would take, and not this one'
     }. Dashed ring: kept open about a hot flue.`}
     wide={roofPlan(plan, rules, 'across the sheet')}
-    narrow={roofPlan(plan, rules, 'down the sheet')}
+    narrow={() => roofPlan(plan, rules, 'down the sheet')}
   />
 );
 
@@ -376,15 +376,14 @@ const remarksOf = (hole: PlannedRow['holes'][number], job: WorkedJob['job']): st
 ];
 
 function Cavity({ plan }: OfPlan): JSX.Element {
-  const [wide, narrow] = [sectionSheet(plan, 'wide'), sectionSheet(plan, 'narrow')];
   return (
     <>
       <h2>The cavity</h2>
       <Sheet
         name="section"
         caption="To scale."
-        wide={sectionDrawing(plan, wide, 'section-wide')}
-        narrow={sectionDrawing(plan, narrow, 'section-narrow')}
+        wide={sectionDrawing(plan, sectionSheet(plan, 'wide'), 'section-wide')}
+        narrow={() => sectionDrawing(plan, sectionSheet(plan, 'narrow'), 'section-narrow')}
       />
     </>
   );
@@ -398,7 +397,7 @@ function ResistanceSheet({ plan }: OfPlan): JSX.Element | null {
       name="resistance"
       caption="Old and new together; films, ceiling and framing left out. Thick: as estimated. Thin: the ends of what is uncertain."
       wide={wide}
-      narrow={narrow}
+      narrow={() => narrow}
     />
   ) : null;
 }

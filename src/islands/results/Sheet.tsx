@@ -30,10 +30,18 @@ function Layout({
   return <div ref={box} class={size} dangerouslySetInnerHTML={first.current} />;
 }
 
-/** A drawing of a job, among many: drawn again a moment after the answer, and only where it changed. The layout that is not shown comes last. */
-export const Sheet = ({ name, caption, wide, narrow }: SheetProps): JSX.Element => (
+/**
+ * A drawing of a job, among many: drawn again a moment after the answer, and only where it changed. The layout that is not shown comes last;
+ * the upright one is worked out as it is drawn, since both of a large roof at once hold up a key.
+ */
+export const Sheet = ({
+  name,
+  caption,
+  wide,
+  narrow,
+}: Omit<SheetProps, 'narrow'> & { readonly narrow: () => Drawing }): JSX.Element => (
   <SheetFrame caption={caption} wide={wide}>
     <Later of={wide}>{() => <Layout size="wide" name={name} drawing={wide} />}</Later>
-    <Later of={narrow}>{() => <Layout size="narrow" name={name} drawing={narrow} />}</Later>
+    <Later of={narrow}>{() => <Layout size="narrow" name={name} drawing={narrow()} />}</Later>
   </SheetFrame>
 );

@@ -20,7 +20,7 @@ export interface Paced {
 }
 
 /** Work goes on for so long before a key or a scroll has its turn, in milliseconds. */
-const SLICE = 10;
+const SLICE = 5;
 
 /**
  * The order in which parts of a page are drawn, each told by where it begins and reaching to where the next one does: what is in the
