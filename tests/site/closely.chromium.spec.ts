@@ -13,6 +13,7 @@ import {
 } from './hand/look.ts';
 import { openOnAPhone } from './hand/on-its-own.ts';
 import { everyPage, oneOfEach } from './pages.ts';
+import { SLOW } from './searching.ts';
 
 // In Chromium alone: what is measured is the document and its style sheets, the same in every browser. All of it in one visit, which takes
 // longer than each of the looks.
@@ -58,6 +59,11 @@ const some = (found: Readonly<Record<string, readonly string[]>>) =>
 for (const path of pages) {
   test(`${path}: fits the hand and twice the type, and axe finds no fault`, async ({ page, baseURL }) => {
     await openOnAPhone(page, path, baseURL);
+    if (path.startsWith('/search/?')) {
+      const results = page.locator('#results');
+      await expect(results.locator('li').first()).toBeVisible(SLOW);
+      await expect(results).not.toHaveAttribute('aria-busy', 'true', SLOW);
+    }
     await unfold(page, 'all');
 
     await test.step('in the hand: targets for gloves, type for the sun, words of drawings that stand out in both schemes, nothing to hover over', async () => {

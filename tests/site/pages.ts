@@ -37,5 +37,5 @@ export const oneOfEach: readonly string[] = [
   '/rules/',
   '/rules/ceiling.board.limit/',
   '/sources/',
-  '/search/',
+  '/search/?q=ladder',
 ];

@@ -1,4 +1,5 @@
 import { expect, test } from '@playwright/test';
+import { LEAST_TARGET } from './hand/look.ts';
 import { ONCE } from './once.ts';
 import { look, lookOn, SLOW } from './searching.ts';
 
@@ -81,6 +82,18 @@ test(
       );
     expect(beside.length).toBeGreaterThan(0);
     expect(beside.filter((letter) => /\p{L}/u.test(letter ?? ''))).toEqual([]);
+  },
+);
+
+test(
+  'of a find the title alone is underlined, and finds are apart by a line, each large enough for a glove',
+  ONCE,
+  async ({ page }) => {
+    const link = (await look(page, 'ladder')).locator('a').first();
+    await expect(link).toHaveCSS('text-decoration-line', 'none');
+    await expect(link.locator('strong')).toHaveCSS('text-decoration-line', 'underline');
+    await expect(link).toHaveCSS('border-bottom-style', 'solid');
+    expect((await link.boundingBox())?.height).toBeGreaterThanOrEqual(LEAST_TARGET.page);
   },
 );
 
