@@ -53,8 +53,8 @@ export const readinessCheck = calculation({
     const figures: Record<string, Figure> = {
       verdict: { label: 'The home is', value: verdict },
       stops: { label: 'Open stops', value: stops },
-      warnings: { label: 'Open warnings', value: warnings },
       unseen: { label: 'Conditions not looked at', value: number(counted(notLookedAt)) },
+      warnings: { label: 'Open warnings', value: warnings },
     };
     if (cautions.includes('caution.before.old-paint')) {
       const { indoors, outdoors } = smallPaintJob(rules);

@@ -244,8 +244,8 @@ describe('what is printed of the readiness', () => {
     expect(Object.keys(figures)).toEqual([
       'verdict',
       'stops',
-      'warnings',
       'unseen',
+      'warnings',
       'paint_indoors',
       'paint_outdoors',
     ]);
