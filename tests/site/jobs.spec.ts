@@ -132,19 +132,39 @@ test.describe('several jobs', () => {
     await expect(page.locator('.problems')).toContainText('Length of the roof');
   });
 
-  test('what was typed in the moment of leaving is kept', ONCE, async ({ page }) => {
-    await page.goto('/plan/jobs/');
-    await keep(page, '3 Teasel Row');
-    await jobs(page).first().click();
-    await expect(line(page)).toContainText('Open: 3 Teasel Row. Kept on this phone.');
-    await holdPaint(page);
-    const box = page.getByLabel('Length of the roof').first();
-    await box.fill('50 ft');
-    await expect(answer(page)).toContainText('4 holes');
-    await page.goto('/plan/jobs/');
-    await jobs(page).first().click();
-    await expect(box).toHaveValue('50 ft');
-  });
+  test(
+    'what was typed in the moment of leaving is kept, and an address that leads elsewhere is followed',
+    ONCE,
+    async ({ page }) => {
+      await page.goto('/plan/jobs/');
+      await keep(page, '3 Teasel Row');
+      await jobs(page).first().click();
+      await expect(line(page)).toContainText('Open: 3 Teasel Row. Kept on this phone.');
+      await holdPaint(page);
+      const box = page.getByLabel('Length of the roof').first();
+      await box.fill('50 ft');
+      await expect(answer(page)).toContainText('4 holes');
+      await page.goto('/plan/jobs/');
+      await jobs(page).first().click();
+      await expect(box).toHaveValue('50 ft');
+
+      await page.goto('/plan/jobs/');
+      await keep(page, '9 Sorrel Court');
+      const another = (await jobs(page).first().getAttribute('href'))?.replace(/^[^#]*/, '') ?? '';
+      expect(another).toMatch(/^#job=/);
+      await jobs(page).last().click();
+      await expect(line(page)).toContainText('Open: 3 Teasel Row.');
+      await holdPaint(page);
+      await box.fill('30 ft');
+      await page.evaluate((hash) => {
+        location.hash = hash;
+      }, another);
+      await expect(line(page)).toContainText('Open: 9 Sorrel Court.');
+      await page.goto('/plan/jobs/');
+      await jobs(page).filter({ hasText: '3 Teasel Row' }).click();
+      await expect(box).toHaveValue('30 ft');
+    },
+  );
 
   test('a deletion is undone at once, and still after the page was left', ONCE, async ({ page }) => {
     await page.goto('/plan/jobs/');

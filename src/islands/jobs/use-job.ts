@@ -138,9 +138,10 @@ export function useJob<T>(example: Entries, work: (entries: Entries) => Read<T>)
 
   /** Finds the job that this sheet is to show. */
   const find = useCallback(() => {
+    // Before anything is kept: that puts the open job into the address.
+    const fragment = location.hash.slice(1);
     keepUp();
     const store = jobStore();
-    const fragment = location.hash.slice(1);
     if (carriesJob(fragment)) return location.replace(`${page('plan/jobs')}#${fragment}`);
     const { id, entries } = inAddress(fragment);
     if (entries) {
@@ -250,7 +251,7 @@ export function useJob<T>(example: Entries, work: (entries: Entries) => Read<T>)
       openKept(store.add(copied(now.current.entries, store.all().jobs)));
     },
     keepNow: () => {
-      keepUp();
+      waits.current = false;
       change(now.current.entries, now.current);
       return now.current.id;
     },
