@@ -3,14 +3,13 @@ const UNPAINTED = 100;
 
 /** Does some work once what is drawn so far is painted, or soon where nothing is painted. */
 export function afterPaint(work: () => void): void {
-  let done = false;
-  const once = (): void => {
-    if (done) return;
-    done = true;
-    clearTimeout(unpainted);
+  const unpainted = setTimeout(() => {
+    cancelAnimationFrame(frame);
     work();
-  };
-  const unpainted = setTimeout(once, UNPAINTED);
-  // A timer has its turn only once the frame is painted.
-  requestAnimationFrame(() => setTimeout(once));
+  }, UNPAINTED);
+  const frame = requestAnimationFrame(() => {
+    clearTimeout(unpainted);
+    // A timer has its turn only once the frame is painted.
+    setTimeout(work);
+  });
 }

@@ -7,6 +7,7 @@ import { ONCE } from './once.ts';
 const answer = (page: Page) => page.locator('#plan .answer output');
 const jobs = (page: Page) => page.locator('.jobs .job');
 const line = (page: Page) => page.locator('.job-line');
+const roofLength = (page: Page) => page.getByLabel('Length of the roof').first();
 const example = JSON.parse(readFileSync('public/example-job.json', 'utf8'));
 const ID = 'k3m7p2q9x4w8h5n6';
 
@@ -33,6 +34,14 @@ async function begin(page: Page, name: string, how: 'example' | 'nothing' = 'exa
 async function keep(page: Page, name: string): Promise<void> {
   await page.setInputFiles('#open-jobs', asFile({ ...example, name }));
   await expect(jobs(page).first()).toHaveText(name);
+}
+
+/** The same, open on its sheet. */
+async function keepOpen(page: Page, name: string): Promise<void> {
+  await page.goto('/plan/jobs/');
+  await keep(page, name);
+  await jobs(page).first().click();
+  await expect(line(page)).toContainText(`Open: ${name}. Kept on this phone.`);
 }
 
 const row = (page: Page, name: string) =>
@@ -119,7 +128,7 @@ test.describe('several jobs', () => {
 
     await jobs(page).first().click();
     await expect(line(page)).toContainText('Open: 5 Teasel Row. Kept on this phone.');
-    await page.getByLabel('Length of the roof').first().fill('50 ft');
+    await roofLength(page).fill('50 ft');
     await expect(answer(page)).toContainText('4 holes');
     await page.getByRole('link', { name: 'All jobs on this phone' }).click();
     await jobs(page)
@@ -132,39 +141,30 @@ test.describe('several jobs', () => {
     await expect(page.locator('.problems')).toContainText('Length of the roof');
   });
 
-  test(
-    'what was typed in the moment of leaving is kept, and an address that leads elsewhere is followed',
-    ONCE,
-    async ({ page }) => {
-      await page.goto('/plan/jobs/');
-      await keep(page, '3 Teasel Row');
-      await jobs(page).first().click();
-      await expect(line(page)).toContainText('Open: 3 Teasel Row. Kept on this phone.');
-      await holdPaint(page);
-      const box = page.getByLabel('Length of the roof').first();
-      await box.fill('50 ft');
-      await expect(answer(page)).toContainText('4 holes');
-      await page.goto('/plan/jobs/');
-      await jobs(page).first().click();
-      await expect(box).toHaveValue('50 ft');
+  test('what was typed in the moment of leaving is kept', ONCE, async ({ page }) => {
+    await keepOpen(page, '3 Teasel Row');
+    await holdPaint(page);
+    await roofLength(page).fill('50 ft');
+    await expect(answer(page)).toContainText('4 holes');
+    await page.goto('/plan/jobs/');
+    await jobs(page).click();
+    await expect(roofLength(page)).toHaveValue('50 ft');
+  });
 
-      await page.goto('/plan/jobs/');
-      await keep(page, '9 Sorrel Court');
-      const another = (await jobs(page).first().getAttribute('href'))?.replace(/^[^#]*/, '') ?? '';
-      expect(another).toMatch(/^#job=/);
-      await jobs(page).last().click();
-      await expect(line(page)).toContainText('Open: 3 Teasel Row.');
-      await holdPaint(page);
-      await box.fill('30 ft');
-      await page.evaluate((hash) => {
-        location.hash = hash;
-      }, another);
-      await expect(line(page)).toContainText('Open: 9 Sorrel Court.');
-      await page.goto('/plan/jobs/');
-      await jobs(page).filter({ hasText: '3 Teasel Row' }).click();
-      await expect(box).toHaveValue('30 ft');
-    },
-  );
+  test('an address of another job is followed while a change waits to be kept', ONCE, async ({ page }) => {
+    await keepOpen(page, '9 Sorrel Court');
+    const another = new URL(page.url()).hash;
+    await keepOpen(page, '3 Teasel Row');
+    await holdPaint(page);
+    await roofLength(page).fill('30 ft');
+    await page.evaluate((hash) => {
+      location.hash = hash;
+    }, another);
+    await expect(line(page)).toContainText('Open: 9 Sorrel Court.');
+    await page.goto('/plan/jobs/');
+    await jobs(page).filter({ hasText: '3 Teasel Row' }).click();
+    await expect(roofLength(page)).toHaveValue('30 ft');
+  });
 
   test('a deletion is undone at once, and still after the page was left', ONCE, async ({ page }) => {
     await page.goto('/plan/jobs/');
@@ -334,7 +334,7 @@ test.describe('a link', () => {
   }) => {
     const requests: string[] = [];
     await page.goto('/plan/');
-    await page.getByLabel('Length of the roof').first().fill('50 ft');
+    await roofLength(page).fill('50 ft');
     await expect(answer(page)).toContainText('4 holes');
     await page.getByText('Send this job on').click();
     // Whoever sends the link leaves a copy where the message is kept.
@@ -415,7 +415,7 @@ test.describe('where nothing can be kept', () => {
   test('a full store is told, work goes on from sheet to sheet, a file is offered', async ({ page }) => {
     await fill(page);
     await page.goto('/plan/');
-    await page.getByLabel('Length of the roof').first().fill('50 ft');
+    await roofLength(page).fill('50 ft');
     await expect(answer(page)).toContainText('4 holes');
     await expect(line(page).getByRole('status')).toContainText('Not kept: the browser’s store is full.');
     const file = await downloaded(page, () =>
@@ -435,7 +435,7 @@ test.describe('where nothing can be kept', () => {
     page.on('pageerror', (error) => errors.push(String(error)));
     await refuse(page);
     await page.goto('/plan/');
-    await page.getByLabel('Length of the roof').first().fill('50 ft');
+    await roofLength(page).fill('50 ft');
     await expect(answer(page)).toContainText('4 holes');
     await expect(line(page)).toContainText('this browser refuses to keep anything');
     await page.goto('/plan/jobs/');
@@ -452,14 +452,11 @@ test.describe('where nothing can be kept', () => {
 test.describe('two tabs on one job', () => {
   async function two(context: BrowserContext): Promise<[Page, Page]> {
     const first = await context.newPage();
-    await first.goto('/plan/jobs/');
-    await keep(first, '3 Teasel Row');
-    await jobs(first).click();
-    await expect(line(first)).toContainText('Open: 3 Teasel Row');
+    await keepOpen(first, '3 Teasel Row');
     const second = await context.newPage();
     await second.goto(first.url());
     await expect(line(second)).toContainText('Open: 3 Teasel Row');
-    await first.getByLabel('Length of the roof').first().fill('50 ft');
+    await roofLength(first).fill('50 ft');
     await expect(line(second)).toContainText('was changed in another tab');
     return [first, second];
   }
@@ -469,7 +466,7 @@ test.describe('two tabs on one job', () => {
     await expect(answer(second)).toContainText('5 holes');
     await second.getByRole('button', { name: 'Take the change' }).click();
     await expect(answer(second)).toContainText('4 holes');
-    await second.getByLabel('Length of the roof').first().fill('30 ft');
+    await roofLength(second).fill('30 ft');
     await expect(line(first)).toContainText('was changed in another tab');
   });
 
@@ -489,7 +486,7 @@ test.describe('two tabs on one job', () => {
     await third.goto(first.url());
     // A tab that opens the job after the change has nothing to ask.
     await expect(line(third)).toContainText('Open: 3 Teasel Row');
-    await first.getByLabel('Length of the roof').first().fill('52 ft');
+    await roofLength(first).fill('52 ft');
     await third.getByRole('button', { name: 'Keep mine as a copy' }).click();
     await expect(line(third)).toContainText('Open: 3 Teasel Row (copy 2). Kept on this phone.');
   });
@@ -498,13 +495,13 @@ test.describe('two tabs on one job', () => {
     const [first, second] = await two(context);
     await second.getByRole('button', { name: 'Take the change' }).click();
     await holdPaint(second);
-    await second.getByLabel('Length of the roof').first().fill('30 ft');
-    await first.getByLabel('Length of the roof').first().fill('52 ft');
+    await roofLength(second).fill('30 ft');
+    await roofLength(first).fill('52 ft');
     await expect(line(second)).toContainText('kept as a copy: 3 Teasel Row (copy)');
     await second.getByRole('link', { name: 'All jobs on this phone' }).click();
     await expect(jobs(second)).toHaveText(['3 Teasel Row (copy)', '3 Teasel Row']);
     await jobs(second).last().click();
-    await expect(second.getByLabel('Length of the roof').first()).toHaveValue('52 ft');
+    await expect(roofLength(second)).toHaveValue('52 ft');
   });
 
   test('one that was deleted in another tab can be brought back', async ({ context }) => {
