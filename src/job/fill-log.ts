@@ -252,7 +252,7 @@ export function fillLog(plan: WorkedJob, rules: Rulebook): FillLog {
     beyondReach: tooFewToTell(beyondReach)
       ? undefined
       : named(beyondReach, 'n beyond', 'Bags of the plan that no opening takes'),
-    enough: !stillToGo || left.amount >= stillToGo.amount - 1e-9,
+    enough: !stillToGo || compare(left, stillToGo) >= 0,
     shut: planned.filter(shut).length,
     strays,
   };

@@ -1,15 +1,15 @@
 import { type ClearSpace, clearSpace } from '../calc/before/clear-space.ts';
 import { USUAL_FLUE } from '../calc/before/flue-rings.ts';
 import type { HotThing } from '../calc/before/hot-things.ts';
-import { ridgeAcross } from '../calc/cavity/opening.ts';
+import { deepestBetween } from '../calc/cavity/profile.ts';
 import type { Section } from '../calc/cavity/section.ts';
 import type { KeptOpen } from '../calc/cavity/volume.ts';
 import { EntriesClash } from '../calc/declare/calculation.ts';
 import { hotKinds } from '../calc/holes/fields.ts';
-import { amountIn, byMethod, type Quantity, smaller } from '../quantity/quantity.ts';
+import { amountIn, byMethod, named, type Quantity, smaller } from '../quantity/quantity.ts';
 import type { Rulebook } from '../rulebook/rulebook.ts';
 import type { JobValues } from './job-fields.ts';
-import { rises } from './off-the-roof.ts';
+import { ridgeOf, rises } from './off-the-roof.ts';
 
 type Obstacle = NonNullable<JobValues['roof']['obstacles']>[number];
 type Light = NonNullable<JobValues['ceiling']['lights']>[number];
@@ -73,8 +73,22 @@ export function hotPlaces(
       listed,
     };
     const space = toldAt(entry, () => clearSpace(thing, job.fill.material, rules, place));
-    return { entry, what, side, along, at, thing, space };
+    return { entry, what, side, along, at, thing, space: upToTheRoof(space, at, section) };
   });
+}
+
+/** The fill lies up to the roof all round, so a shield is as high as the roof is where it stands highest over the open space. */
+function upToTheRoof(space: ClearSpace, at: Quantity<'length'>, section: Section): ClearSpace {
+  const { shield, across } = space;
+  if (!shield || !across) return space;
+  const [middle, half] = [amountIn(at, 'in'), amountIn(across, 'in') / 2];
+  const highest = byMethod(
+    'highest roof over the open space',
+    [at, across, ...section.told],
+    deepestBetween(section.profile, middle - half, middle + half),
+    'in',
+  );
+  return { ...space, shield: named(highest, shield.symbol ?? 'hs', 'Height of the shield') };
 }
 
 /** What is told of a thing by its place in a list of all is told at its own entry. */
@@ -99,7 +113,7 @@ export const keptOpen = (places: readonly HotPlace[]): KeptSpace[] =>
 function flueFromEave({ from_peak, side }: Obstacle, job: JobValues, section: Section): Quantity<'length'> {
   const width = amountIn(section.width, 'in');
   const down = amountIn(from_peak, 'in');
-  const ridgeAt = amountIn(rises(job) ? section.width : ridgeAcross(section), 'in');
+  const ridgeAt = amountIn(ridgeOf(job, section), 'in');
   const across = side === 'back' || rises(job) ? ridgeAt - down : ridgeAt + down;
   return byMethod(
     'place across, from the eave',

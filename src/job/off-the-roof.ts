@@ -9,6 +9,10 @@ import type { JobValues } from './job-fields.ts';
 export const rises = (job: JobValues): boolean =>
   job.home.sections === 'double' || job.cavity.shape === 'one-slope';
 
+/** Where across is the ridge of this home? A half of two sections ends at it, whatever its shape. */
+export const ridgeOf = (job: JobValues, section: Section): Quantity<'length'> =>
+  rises(job) ? section.width : ridgeAcross(section);
+
 /**
  * Do the flues, vents and lights that were entered lie on this roof? Taken to lie at its edge, one typed wrong would be given its
  * room where nothing stands, and none where it does.

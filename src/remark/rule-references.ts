@@ -144,7 +144,7 @@ function shownOf({ id, value }: Rule, asked: (name: string) => string | undefine
   };
 }
 
-/** A number stays with its unit on one line; the words of a choice may run over several. */
+/** A number stays with its unit on one line; words may run over several. */
 const ruleLink = ({ id, title, value }: Rule, text: string, note: number): Link => ({
   type: 'link',
   url: `/rules/${id}/`,
@@ -152,7 +152,7 @@ const ruleLink = ({ id, title, value }: Rule, text: string, note: number): Link 
   children: [{ type: 'text', value: text }],
   data: {
     hProperties: {
-      className: value.kind === 'one-of' ? ['rule', 'choice'] : ['rule'],
+      className: value.kind === 'one-of' || !/\d/.test(text) ? ['rule', 'choice'] : ['rule'],
       'data-rule': id,
       'data-note': note,
     },

@@ -1,6 +1,7 @@
+import { execFileSync } from 'node:child_process';
 import { createHash } from 'node:crypto';
 import { readFileSync } from 'node:fs';
-import { describe, expect, test } from 'vitest';
+import { describe, expect, test, vi } from 'vitest';
 import { buildDay, dateTold } from '../../src/built/build-date.ts';
 import { copyList } from '../../src/built/copy-list.ts';
 
@@ -60,8 +61,14 @@ describe('the day of the build', () => {
       process.env.SOURCE_DATE_EPOCH = '1728000000';
       expect(buildDay()).toBe('2024-10-04');
       delete process.env.SOURCE_DATE_EPOCH;
-      expect(buildDay()).toBe(buildDay());
+      // The day of the last commit, whatever day it is: by git itself, told in UTC.
+      const lastCommit = execFileSync('git', ['log', '-1', '--format=%cd', '--date=format-local:%F'], {
+        env: { ...process.env, TZ: 'UTC' },
+      });
+      vi.useFakeTimers({ now: Date.UTC(2099, 0, 1), toFake: ['Date'] });
+      expect(buildDay()).toBe(lastCommit.toString().trim());
     } finally {
+      vi.useRealTimers();
       if (before !== undefined) process.env.SOURCE_DATE_EPOCH = before;
     }
   });

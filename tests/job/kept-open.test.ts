@@ -111,3 +111,21 @@ test('a flue that stands where old insulation fills the cavity to the roof takes
   expect(place?.thing.depth.amount).toBeCloseTo(3 + 12 / 84, 9);
   expect(place?.space.takenOff.amount).toBe(0);
 });
+
+/**
+ * By hand, in inches: two slopes over 168, from 3 to 15 at 84, so 12/84 up for each inch across; a flue 12 wide with 2 kept clear about it
+ * opens 16, 8 on each side of its middle.
+ */
+describe('a shield is as high as the roof where it stands highest over the open space', () => {
+  test.each([
+    ['down the slope: 18 from the peak its upper side is at 74, and 3 + 74 × 12/84', '18 in', 13.571],
+    ['where the open space reaches over the peak: 6 from it', '6 in', 15],
+  ])('%s', (_, from_peak, byHand) => {
+    const plan = planOf(exampleWith({ ...sloped('two-slope'), 'roof.obstacles': flue('back', from_peak) }));
+    const [place] = hotPlaces(plan.job, { section: plan.section, old: plan.oldOnceFilled }, rules);
+    const shield = place?.space.shield;
+    expect(place?.space.toTheRoof).toBe(true);
+    // To the thousandth that the sum is written to.
+    expect(shield && amountIn(shield, 'in')).toBeCloseTo(byHand, 3);
+  });
+});

@@ -6,7 +6,7 @@ import { book, FILE, pageOf, stopped } from './page.ts';
  * A choice may break its line.
  */
 const link = (id: string, title: string, text: string, { note = 1 } = {}): string =>
-  `<a href="/rules/${id}/" title="${title}" class="${text === CHOICE ? 'rule choice' : 'rule'}" data-rule="${id}" data-note="${note}">${text}</a>`;
+  `<a href="/rules/${id}/" title="${title}" class="${/\d/.test(text) ? 'rule' : 'rule choice'}" data-rule="${id}" data-note="${note}">${text}</a>`;
 const CHOICE = 'cotton, hemp';
 
 describe('the value of a rule stands in the place of its reference', () => {

@@ -1,3 +1,4 @@
+import { readFileSync } from 'node:fs';
 import { expect, type Locator, type Page, test } from '@playwright/test';
 import { ONCE } from './once.ts';
 
@@ -80,6 +81,23 @@ test(
     await expect(bar.getByRole('button', { name: 'Undo' })).toHaveAttribute('aria-disabled', 'true');
   },
 );
+
+test('what was counted in one job is not taken back in another', ONCE, async ({ page }) => {
+  const bar = await barAtHand(page);
+  const undo = bar.getByRole('button', { name: 'Undo' });
+  await bar.getByRole('button', { name: '+ 1 bag' }).click();
+  await expect(undo).not.toHaveAttribute('aria-disabled', 'true');
+  const example = JSON.parse(readFileSync('public/example-job.json', 'utf8'));
+  await page.setInputFiles('input[type=file]', {
+    name: 'another.json',
+    mimeType: 'application/json',
+    buffer: Buffer.from(JSON.stringify({ ...example, name: '9 Sorrel Court' })),
+  });
+  await expect(page.locator('.job-line')).toContainText('Open: 9 Sorrel Court.');
+  await expect(undo).toHaveAttribute('aria-disabled', 'true');
+  await undo.click({ force: true });
+  await expect(page.locator('.answer output')).toContainText('0 bags in');
+});
 
 test('a count that comes down to nothing keeps the focus', ONCE, async ({ page }) => {
   await page.goto('/plan/fill-log/');

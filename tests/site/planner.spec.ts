@@ -20,6 +20,9 @@ test.describe('without script', () => {
     // 66 ft takes five holes: four would leave gaps or ends over their longest (8 + 3 × 16 + 8 = 64 ft).
     await expect(answer(page)).toContainText('5 holes');
     await expect(page.locator('.drawing .wide svg')).toHaveCount(3);
+    // Nothing is kept, and nothing is pressed, that needs script.
+    await expect(page.locator('.job-line')).toBeHidden();
+    await expect(page.locator('main').getByRole('button')).toHaveCount(0);
   });
 
   test('a rule has its page, with value, source and clause', ONCE, async ({ page }) => {

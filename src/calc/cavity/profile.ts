@@ -139,6 +139,16 @@ export function deepest(profile: Profile): { readonly across: number; readonly d
 }
 
 /**
+ * How deep is it at the most between two places? What lies beyond an end counts as the end.
+ * By hand: rising 12 in over 168 in from 3 in, at 84 in.
+ * @example deepestBetween(oneSlope(168, 3, 15), 42, 84) // => 9
+ */
+export function deepestBetween(profile: Profile, from: number, to: number): number {
+  const inside = profile.corners.filter((across) => across > from && across < to);
+  return Math.max(...[from, ...inside, to].map((across) => profile.depthAt(across)));
+}
+
+/**
  * Area of what lies on the ceiling to a given height, where the roof leaves room for it: the integral of the smaller of the two.
  * Old insulation of one thickness fills the shallow eave to the roof, and no more.
  * By hand: a triangle of 50 by 5, then 50 × 5: 125 + 250.

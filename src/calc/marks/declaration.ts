@@ -211,7 +211,7 @@ export function remarksOn(found: HoseMarks): Remark[] {
     // Told apart from what no push would come to anyway, so it holds whether or not the stream comes to the rest.
     ...(hidden.some(({ amount }) => amount > 0)
       ? [
-          `Behind the ring ${format(total(hidden), { figures: 2 })} of the stretch stay out of the stream’s reach. Hold back that much of the fill: it goes in from the next opening on that side, with the shield in place.`,
+          `Behind the ring ${format(total(hidden), { figures: 2 })} of the stretch stay out of the stream’s reach. Hold back that much of the fill: it goes in from another opening, if one gets there, with the shield in place.`,
         ]
       : []),
     ...(unpushed.length > 0

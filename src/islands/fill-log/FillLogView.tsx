@@ -35,13 +35,19 @@ const from = { Hole: 'at', Lane: 'its hose from the eave', Bay: 'from' } as cons
 const isOf = (
   entry: Entries,
   { way, side, number }: { readonly way: string; readonly side: string; readonly number: number },
-): boolean =>
-  (entry.way || USUAL_WAY) === way && entry.side === side && String(entry.opening) === String(number);
+): boolean => (entry.way || USUAL_WAY) === way && entry.side === side && Number(entry.opening) === number;
+
+/** The log before and after a tap. */
+interface Counting {
+  readonly before: readonly Entries[];
+  readonly after: readonly Entries[];
+}
 
 /** The log in a line. */
 export function logInALine(plan: WorkedJob): string {
   const log = fillLog(plan, rules);
-  const toGo = log.stillToGo ? `${inQuartersText(log.stillToGo)} to go` : 'what is to go is not known';
+  // What is to go comes from the plan, and is counted in no quarters.
+  const toGo = log.stillToGo ? `${format(log.stillToGo, three)} to go` : 'what is to go is not known';
   return `${inQuartersText(log.used)} in, ${toGo}`;
 }
 
@@ -49,15 +55,15 @@ export function logInALine(plan: WorkedJob): string {
 export function FillLogView({ plan, entries, set }: SheetViewProps): JSX.Element {
   const log = fillLog(plan, rules);
   const kept = listAt(entries, LOG);
-  const [before, setBefore] = useState<readonly (readonly Entries[])[]>([]);
-  const last = kept[kept.length - 1];
+  const [done, setDone] = useState<readonly Counting[]>([]);
+  const newest = kept[kept.length - 1];
   const atHand =
     // One that was closed as full takes no more.
-    log.openings.find((each) => last && isOf(last, each.opening) && isOpen(each)) ??
+    log.openings.find((each) => newest && isOf(newest, each.opening) && isOpen(each)) ??
     log.openings.find(isOpen) ??
     log.openings[0];
   const keep = (after: readonly Entries[]) => {
-    setBefore([...before.slice(1 - MOST_UNDONE), kept]);
+    setDone([...done.slice(1 - MOST_UNDONE), { before: kept, after }]);
     set(LOG, after);
   };
   /** What was counted last stands last, so that the bar at the foot finds its opening again, on another day too. */
@@ -73,10 +79,11 @@ export function FillLogView({ plan, entries, set }: SheetViewProps): JSX.Element
     });
     keep([...others, ...changed]);
   };
+  const [last] = done.slice(-1);
   const undo = () => {
-    const [to] = before.slice(-1);
-    setBefore(before.slice(0, -1));
-    if (to) set(LOG, to);
+    if (!last) return;
+    setDone(done.slice(0, -1));
+    set(LOG, last.before);
   };
   const change = (
     of: LoggedOpening,
@@ -171,7 +178,8 @@ export function FillLogView({ plan, entries, set }: SheetViewProps): JSX.Element
               ? changeAll(counted(groupAtHand, more))
               : change(atHand, atHand.bags.amount + more, atHand.state)
           }
-          undo={before.length > 0 ? undo : undefined}
+          // Another job, or what another tab counted, is no work of these taps.
+          undo={last?.after === kept ? undo : undefined}
         />
       ) : null}
     </>

@@ -1,11 +1,11 @@
 import { Fragment, type JSX } from 'preact';
-import { ridgeAcross } from '../../calc/cavity/opening.ts';
 import type { Values } from '../../calc/declare/field.ts';
 import type { Remark } from '../../calc/declare/remark.ts';
 import { type hoseMarkFields, marksFrom } from '../../calc/marks/declaration.ts';
 import { hoseCard } from '../../drawings/hose-card.ts';
 import { drawnStretch } from '../../drawings/past-stretch.ts';
 import type { CautionId } from '../../generated/rule-types.ts';
+import { ridgeOf } from '../../job/off-the-roof.ts';
 import { marksPart } from '../../job/parts/marks.ts';
 import { type PartOutcome, workPart } from '../../job/parts/part.ts';
 import type { WorkedJob } from '../../job/planned.ts';
@@ -73,7 +73,7 @@ export function HoseMarksView({ plan, elsewhere }: SheetViewProps): JSX.Element 
               card={card}
               place={place}
               job={plan.job.name}
-              ridge={ridgeAcross(plan.section)}
+              ridge={ridgeOf(plan.job, plan.section)}
               wells={ofWells(plan.job, holes[outcomes.indexOf(card)])}
             />
           )}

@@ -6,6 +6,7 @@ import { type BroughtJobs, readJobs } from '../../job/jobs-file.ts';
 import type { KeptJob } from '../../job/kept-job.ts';
 import { isZip, sizeInWords } from '../../job/photograph.ts';
 import type { Picture } from '../../job/photographs-file.ts';
+import { bytesOf, textOf } from '../blob.ts';
 import { keepPictures } from '../photographs/arrived.ts';
 import { sameEntries } from './addresses.ts';
 import { jobStore } from './store.ts';
@@ -37,6 +38,13 @@ export function useArrivals(came: (id: string) => void): ArrivalsState {
   const [waiting, setWaiting] = useState<readonly Waiting[]>([]);
   const [told, tell] = useState('');
 
+  /** What is not answered yet goes on waiting, but for a job that came once more. */
+  const ask = (asks: readonly Waiting[]) =>
+    setWaiting((before) => [
+      ...before.filter(({ job: { id } }) => id === undefined || !asks.some(({ job }) => job.id === id)),
+      ...asks,
+    ]);
+
   const take = async (file: File) => {
     const read = await readFile(file);
     if (!read.ok) {
@@ -60,7 +68,7 @@ export function useArrivals(came: (id: string) => void): ArrivalsState {
         kept += 1;
       }
     }
-    setWaiting(asks);
+    ask(asks);
     const photographs = last === undefined ? '' : await keepPictures(pictures, last);
     tell(
       [
@@ -85,11 +93,11 @@ export function useArrivals(came: (id: string) => void): ArrivalsState {
     setWaiting(rest);
     if (how === 'leave') return tell(`${nameOf(job.entries)} is left.`);
     if (how === 'replace' && here) {
-      // What was here stays among the deleted for a while, under an id of its own.
-      const before = store.add(here.entries, { changed: here.changed });
+      // What is here now, which may be more than when it was asked, stays among the deleted for a while, under an id of its own.
+      const now = store.get(here.id) ?? here;
+      const before = store.add(now.entries, { changed: now.changed });
       store.mark(before.id, true);
-      const now = store.get(here.id);
-      const put = store.put({ id: here.id, entries: job.entries }, now?.revision ?? 0, job.changed);
+      const put = store.put({ id: here.id, entries: job.entries }, now.revision, job.changed);
       if (put.state === 'overtaken') {
         tell(`Not replaced: ${nameOf(job.entries)} was changed in another tab just now.`);
         return came(here.id);
@@ -112,7 +120,7 @@ export function useArrivals(came: (id: string) => void): ArrivalsState {
     take,
     offer: (job) => {
       const here = job.id === undefined ? undefined : jobStore().get(job.id);
-      setWaiting([{ job, here }]);
+      ask([{ job, here }]);
       tell('');
     },
     tell,
@@ -124,8 +132,8 @@ type Brought = BroughtJobs & { readonly pictures: readonly Picture[] };
 
 /** The jobs of a file, and the photographs of one that came with them. */
 async function readFile(file: File): Promise<Read<Brought>> {
-  if (!isZip(new Uint8Array(await file.slice(0, 4).arrayBuffer()))) {
-    const jobs = readJobs(await file.text());
+  if (!isZip(await bytesOf(file.slice(0, 4)))) {
+    const jobs = readJobs(await textOf(file));
     return jobs.ok ? { ok: true, value: { ...jobs.value, pictures: [] } } : jobs;
   }
   // Asked for only where a zip comes: most files are jobs alone.
@@ -134,7 +142,7 @@ async function readFile(file: File): Promise<Read<Brought>> {
     const [found, expected] = [sizeInWords(file.size), `${sizeInWords(LARGEST_FILE)} at most`];
     return { ok: false, problems: [{ field: '', label: 'File with photographs', found, expected }] };
   }
-  const read = readWithPhotographs(new Uint8Array(await file.arrayBuffer()));
+  const read = readWithPhotographs(await bytesOf(file));
   if (!read.ok) return read;
   const { job, pictures, refused } = read.value;
   return { ok: true, value: { jobs: [job], refused, pictures } };

@@ -60,7 +60,6 @@ export function JobsView({ example }: { readonly example: Entries }): JSX.Elemen
   useEffect(() => {
     const store = jobStore();
     store.takeSingle();
-    store.purgeOld();
     look();
     const carried = () => {
       const fragment = location.hash.slice(1);
@@ -72,6 +71,8 @@ export function JobsView({ example }: { readonly example: Entries }): JSX.Elemen
       else tell(`The link can’t be opened. ${read.problems.map(sentence).join(' ')}`);
     };
     store.recover().then(() => {
+      // Only now: the second copy may know that one was brought back.
+      store.purgeOld();
       look();
       carried();
     });

@@ -148,6 +148,8 @@ export function useJob<T>(example: Entries, work: (entries: Entries) => Read<T>)
       const shape = readShape(jobFields, entries);
       if (!shape.ok) return tell({ kind: 'unreadable', says: shape.problems.map(sentence).join(' ') });
       const there = id === undefined ? undefined : store.get(id);
+      // What was told was of the job before.
+      tell(undefined);
       if (there && !there.deleted && sameEntries(there.entries, shape.value)) return openKept(there);
       return become({
         entries: shape.value,

@@ -49,6 +49,7 @@ export const fileNameOf = (entries: JobEntries, ending = 'json'): string =>
     nameOf(entries)
       .toLowerCase()
       .replace(/[^\p{L}\p{N}]+/gu, '-')
-      .replace(/^-|-$/g, '')
-      .slice(0, 60) || 'job'
+      // By whole letters: one beyond the first 65,536 would be cut in half.
+      .replace(/^-?(.{0,60}).*$/u, '$1')
+      .replace(/-$/, '') || 'job'
   }.${ending}`;

@@ -1,4 +1,5 @@
 import { MOST_BYTES, shrunkTo, sizeInWords } from '../../job/photograph.ts';
+import { bytesOf } from '../blob.ts';
 
 /** A file larger than this is no picture of a phone's camera; it is not even opened. */
 const LARGEST_FILE = 60_000_000;
@@ -74,7 +75,7 @@ async function drawn(
   // Phones count what canvases hold against the page until it is let go.
   canvas.width = 0;
   canvas.height = 0;
-  return blob?.type === 'image/jpeg' ? new Uint8Array(await blob.arrayBuffer()) : undefined;
+  return blob?.type === 'image/jpeg' ? bytesOf(blob) : undefined;
 }
 
 /** The time of the file; one that can't be so, such as a clock never set, is now. */

@@ -4,6 +4,7 @@ import { type Read, sentence } from '../../calc/declare/read-fields.ts';
 import { calculationRules } from '../../generated/calculation-rules.ts';
 import { type Rechecked, readRecord, recheck } from '../../job/record.ts';
 import { valuesApart } from '../../rulebook/values-apart.ts';
+import { textOf } from '../blob.ts';
 import { WithBook } from '../book.ts';
 import { rulePage } from '../links.ts';
 import { Cautions } from '../results/Caution.tsx';
@@ -18,7 +19,7 @@ function checked(text: string): Read<Rechecked> {
 export function RecheckView(): JSX.Element {
   const [found, setFound] = useState<Read<Rechecked> | undefined>();
   const open = async (file: File | undefined) => {
-    if (file) setFound(checked(await file.text()));
+    if (file) setFound(checked(await textOf(file)));
   };
   return (
     <fieldset

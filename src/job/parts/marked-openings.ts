@@ -9,6 +9,7 @@ import type { Rulebook } from '../../rulebook/rulebook.ts';
 import { oncePerPlan } from '../once-per-plan.ts';
 import { ofMarriageLine } from '../over-the-line.ts';
 import type { PlannedHole, PlannedRow, WorkedJob } from '../planned.ts';
+import { roomOnPushes } from '../room-on-pushes.ts';
 import { behindFlues, type Marked, type Shadow, shadowsOf } from './behind-flue.ts';
 import { asFlue, hotInTheWay } from './flue-rings.ts';
 import type { Known } from './part.ts';
@@ -40,13 +41,14 @@ type Worked = Pick<MarkedOpening, 'title' | 'side' | 'hole' | 'values' | 'flues'
 export const markedOpenings = oncePerPlan((plan, rules): readonly MarkedOpening[] => {
   const double = plan.rows.length > 1;
   const across = openingAcross(plan.section, rules, double ? plan.section.width : undefined);
+  const room = roomOnPushes(plan, across, rules);
   return plan.rows.flatMap(({ side, holes }) =>
     withFluesOfNeighbours(
       holes.map((hole) => alone(plan, { side, hole, across, double })),
       rules,
     ).map((each) => ({
       ...each,
-      remarks: [...each.remarks, ...ofMarriageLine(plan, { side, ...each.hole })],
+      remarks: [...each.remarks, ...ofMarriageLine(plan, { side, ...each.hole }), ...room],
     })),
   );
 });

@@ -14,6 +14,16 @@ for (const all of interfaces())
     for (const [name, feature] of Object.entries(inside))
       if (!name.startsWith('__') && name !== of) members.set(name, [...(members.get(name) ?? []), feature]);
 
+/**
+ * What most calls are made to. A method that one of these lacks is told, though something rarer has one so named: that a cache has
+ * `matchAll` says nothing for words.
+ */
+const usual = ['String', 'Array', 'Object', 'Promise', 'RegExp', 'Blob', 'File', 'Element', 'Document'].map(
+  (of) => known('javascript', 'builtins', of) ?? known('api', of),
+);
+const usuallyMissing = (name: string): readonly string[] =>
+  usual.map((of) => missing(of?.[name])).find((lack) => lack.length > 0) ?? [];
+
 const isNode = (value: unknown): value is AnyNode =>
   typeof value === 'object' && value !== null && 'type' in value && typeof value.type === 'string';
 
@@ -55,8 +65,9 @@ export function newInScript(code: string): Map<string, readonly string[]> {
       const own = known('javascript', 'builtins', of, name) ?? known('api', of, `${name}_static`);
       const all = own ? [own] : (members.get(name) ?? []);
       const lack = all.map((each) => missing(each));
-      if (lack.length > 0 && lack.every((each) => each.length > 0))
-        note(own ? `${of}.${name}` : `.${name}`, lack[0] ?? []);
+      const everywhere = lack.every((each) => each.length > 0) ? (lack[0] ?? []) : [];
+      const lacking = everywhere.length > 0 || own ? everywhere : usuallyMissing(name);
+      note(own ? `${of}.${name}` : `.${name}`, lacking);
     }
     if (node.type === 'Identifier' && node.name.length > 3) {
       const feature =

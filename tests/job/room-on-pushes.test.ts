@@ -1,0 +1,74 @@
+import { describe, expect, test } from 'vitest';
+import { openingAcross } from '../../src/calc/cavity/opening.ts';
+import { remarkText } from '../../src/calc/declare/remark.ts';
+import { roomOnPushes } from '../../src/job/room-on-pushes.ts';
+import { exampleWith, planOf, rules } from './entries.ts';
+
+const bare = { 'hose.stand_off': '6 in' };
+/** The fill presses the old insulation no lower. */
+const asDeep = { 'heat.pressed_depth': '3 in' };
+const slopes = (eave: string, ridge: string) => ({
+  cavity: { shape: 'two-slope', width: '14 ft', eave, ridge },
+});
+
+function said(changes: Readonly<Record<string, unknown>>): string[] {
+  const plan = planOf(exampleWith({ ...bare, ...changes }));
+  const double = plan.rows.length > 1;
+  const across = openingAcross(plan.section, rules, double ? plan.section.width : undefined);
+  return roomOnPushes(plan, across, rules).map(remarkText);
+}
+
+/**
+ * By hand, in inches; the hose is 2 wide, the chords 1.5 high, the tip stops 6 from the eave. Two slopes over 168 rise to 84.
+ * From 0 to 12 the depth is 1/7 of the place. Over 3 of old insulation 2 + 3 = 5 stand at 35; across a truss 2 + 1.5 + 3 = 6.5 at 45.5.
+ * The place is told on the tape, to the eighth above.
+ */
+describe('where the hose of an opening has no room, nearer to an eave than its mark sends it', () => {
+  test('is told for both eaves at once where they are alike, between trusses and across them', () => {
+    const [between = '', across = '', ...more] = said({
+      ...slopes('0 in', '12 in'),
+      'old.depth': '3 in',
+      ...asDeep,
+    });
+    expect(more).toEqual([]);
+    expect(between).toMatch(
+      /^Nearer than 2 ft 11(?: 1\/8)? in to either eave the hose, 2 in wide, has no room over/,
+    );
+    expect(across).toMatch(
+      /^Across a truss the hose, 2 in wide, .* no nearer than 3 ft 9 (?:1\/2|5\/8) in to either/,
+    );
+  });
+
+  // 9 in at the eave are more than 6.5.
+  test('is told of nothing where the cavity is deep to the tip', () =>
+    expect(said({ ...slopes('9 in', '16 in'), 'old.depth': '3 in', ...asDeep })).toEqual([]));
+
+  // 15 deep at 108 from the back eave and at 60 from the front one, 3 at both: 12/108 and 12/60 up an inch; 6.5 at 31.5 and at 17.5.
+  test('is told for each eave by itself where they differ', () => {
+    const points = [
+      { from_eave: '0 in', depth: '3 in' },
+      { from_eave: '9 ft', depth: '15 in' },
+      { from_eave: '14 ft', depth: '3 in' },
+    ];
+    const found = said({
+      cavity: { shape: 'measured', width: '14 ft', points },
+      'old.depth': '3 in',
+      ...asDeep,
+    });
+    expect(found.filter((each) => each.startsWith('Across a truss'))).toEqual([
+      expect.stringMatching(/no nearer than 2 ft 7 (?:1\/2|5\/8) in to the eave on the back side/),
+      expect.stringMatching(/no nearer than 1 ft 5 (?:1\/2|5\/8) in to the eave on the front side/),
+    ]);
+  });
+
+  // 16 down from the peak, 68 across: 68/7 = 9.7 deep at most 12; over 9 of old insulation 0.7 is left.
+  test('is told at the opening itself where not even that has room', () =>
+    expect(said({ ...slopes('0 in', '12 in'), 'old.depth': '9 in', 'heat.pressed_depth': '9 in' })).toEqual([
+      expect.stringMatching(
+        /^At the opening itself the hose, 2 in wide, has no room over the old insulation/,
+      ),
+      expect.stringMatching(
+        /^Across a truss the hose, 2 in wide, has no room between the chords, not even at/,
+      ),
+    ]));
+});
