@@ -5,6 +5,7 @@ import { deepestBetween } from '../calc/cavity/profile.ts';
 import type { Section } from '../calc/cavity/section.ts';
 import type { KeptOpen } from '../calc/cavity/volume.ts';
 import { EntriesClash } from '../calc/declare/calculation.ts';
+import { printed, type Remark, said } from '../calc/declare/remark.ts';
 import { hotKinds } from '../calc/holes/fields.ts';
 import { amountIn, byMethod, named, type Quantity, smaller } from '../quantity/quantity.ts';
 import type { Rulebook } from '../rulebook/rulebook.ts';
@@ -63,32 +64,49 @@ export function hotPlaces(
       section.profile.depthAt(amountIn(at, 'in')),
       'in',
     );
-    const thing: HotThing = {
+    const flat: HotThing = {
       kind,
       across,
       other_side: undefined,
       depth: { ...height, symbol: `d${place + 1}`, label: `Depth of the fill at ${place + 1}` },
       old_depth: old && smaller(old, height),
-      cavity: { ...height, symbol: `dc${place + 1}`, label: `Height of the cavity at ${place + 1}` },
+      cavity: height,
       listed,
     };
-    const space = toldAt(entry, () => clearSpace(thing, job.fill.material, rules, place));
-    return { entry, what, side, along, at, thing, space: upToTheRoof(space, at, section) };
+    const kept = (thing: HotThing) => toldAt(entry, () => clearSpace(thing, job.fill.material, rules, place));
+    const thing = { ...flat, cavity: highestOver(kept(flat), at, section, place) ?? height };
+    return { entry, what, side, along, at, thing, space: kept(thing) };
   });
 }
 
-/** The fill lies up to the roof all round, so a shield is as high as the roof is where it stands highest over the open space. */
-function upToTheRoof(space: ClearSpace, at: Quantity<'length'>, section: Section): ClearSpace {
-  const { shield, across } = space;
-  if (!shield || !across) return space;
+/** Which flues does the plan take for the usual kind, since nobody read what they are? Its ring is the least that a flue may have. */
+export const ofUntoldFlues = ({ roof }: Pick<JobValues, 'roof'>): Remark[] =>
+  (roof.obstacles ?? [])
+    .filter(({ what, kind, listed }) => hotKinds.includes(what) && !kind && !listed)
+    .map(
+      ({ what, along }) =>
+        said`Nobody said of what kind the ${what} at ${printed(along, { tape: 8 })} is. It is given the room of a ${USUAL_FLUE} alone: read its label before anything is blown, and say its kind. A single-wall pipe needs far more room.`,
+    );
+
+/** How high is the cavity where it is highest over an open space? The fill lies up to the roof all round, and no shield is lower. */
+function highestOver(
+  { across }: ClearSpace,
+  at: Quantity<'length'>,
+  section: Section,
+  place: number,
+): Quantity<'length'> | undefined {
+  if (!across) return undefined;
   const [middle, half] = [amountIn(at, 'in'), amountIn(across, 'in') / 2];
-  const highest = byMethod(
-    'highest roof over the open space',
-    [at, across, ...section.told],
-    deepestBetween(section.profile, middle - half, middle + half),
-    'in',
+  return named(
+    byMethod(
+      'height of the cavity where it is highest over the open space',
+      [at, across, ...section.told],
+      deepestBetween(section.profile, middle - half, middle + half),
+      'in',
+    ),
+    `dc${place + 1}`,
+    `Height of the cavity at ${place + 1}`,
   );
-  return { ...space, shield: named(highest, shield.symbol ?? 'hs', 'Height of the shield') };
 }
 
 /** What is told of a thing by its place in a list of all is told at its own entry. */

@@ -16,7 +16,7 @@ import { cautionsFor } from './cautions.ts';
 import { densityBlown } from './density-blown.ts';
 import { checkOnce } from './entered-twice.ts';
 import type { JobValues } from './job-fields.ts';
-import { hotPlaces, keptOpen } from './kept-open.ts';
+import { hotPlaces, keptOpen, ofUntoldFlues } from './kept-open.ts';
 import { checkLog } from './log-entries.ts';
 import { checkOnTheRoof } from './off-the-roof.ts';
 import { ofUntoldPressing, oldOnceFilled } from './old-once-filled.ts';
@@ -136,6 +136,7 @@ function worked(job: JobValues, rules: Rulebook, findLayout: FindLayout): Worked
       ...words.remarks,
       ...unusualBag(job.fill.material, job.fill.bag_weight, rules),
       ...ofUntoldPressing(job),
+      ...ofUntoldFlues(job),
       ...ofMarriageLine({ job, section, hot }),
     ],
   };

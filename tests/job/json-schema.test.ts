@@ -60,6 +60,7 @@ const leftOut: readonly string[] = [
   'roof.seam_spacing',
   'roof.first_seam',
   'roof.obstacles',
+  'roof.obstacles.1.kind',
   'old',
   'old.depth',
   'log',
