@@ -74,7 +74,7 @@ export function hotPlaces(
       listed,
     };
     const kept = (thing: HotThing) => toldAt(entry, () => clearSpace(thing, job.fill.material, rules, place));
-    const thing = { ...flat, cavity: highestOver(kept(flat), at, section, place) ?? height };
+    const thing = { ...flat, cavity: highestOver(kept(flat), at, section, place) };
     return { entry, what, side, along, at, thing, space: kept(thing) };
   });
 }
@@ -88,19 +88,21 @@ export const ofUntoldFlues = ({ roof }: Pick<JobValues, 'roof'>): Remark[] =>
         said`Nobody said of what kind the ${what} at ${printed(along, { tape: 8 })} is. It is given the room of a ${USUAL_FLUE} alone: read its label before anything is blown, and say its kind. A single-wall pipe needs far more room.`,
     );
 
-/** How high is the cavity where it is highest over an open space? The fill lies up to the roof all round, and no shield is lower. */
+/**
+ * How high is the cavity where it is highest over an open space, or at the place of what has none? The fill lies up to the roof all
+ * round, and no shield is lower.
+ */
 function highestOver(
   { across }: ClearSpace,
   at: Quantity<'length'>,
   section: Section,
   place: number,
-): Quantity<'length'> | undefined {
-  if (!across) return undefined;
-  const [middle, half] = [amountIn(at, 'in'), amountIn(across, 'in') / 2];
+): Quantity<'length'> {
+  const [middle, half] = [amountIn(at, 'in'), across ? amountIn(across, 'in') / 2 : 0];
   return named(
     byMethod(
       'height of the cavity where it is highest over the open space',
-      [at, across, ...section.told],
+      [at, ...(across ? [across] : []), ...section.told],
       deepestBetween(section.profile, middle - half, middle + half),
       'in',
     ),

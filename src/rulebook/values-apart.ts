@@ -12,9 +12,10 @@ function rowsOnlyIn(table: TableValue, other: TableValue): string {
 }
 
 /**
- * Two values of a rule that differ as texts that differ: of two tables the rows that differ; where all that can be said of them in short is the same, all
+ * Two values of a rule that differ as texts that differ: of two tables the rows that differ; where that is the same, how each is made; else all
  * that the rulebook holds.
  * @example valuesApart(undefined, { kind: 'at-least', number: 3, unit: 'in' }) // => ['not there', 'at least 3 in']
+ * @example valuesApart({ kind: 'exact', number: 6, unit: 'in' }, { kind: 'exact', number: 6, unit: 'in', formula: { rule: 'a.b' } })[1] // => '6 in, worked out by a formula'
  * @example valuesApart({ kind: 'table', columns: [{ name: 'fill', title: 'Fill' }, { name: 'weight', title: 'Weight', unit: 'lb' }], rows: [['wool', 40], ['paper', 20]] }, { kind: 'table', columns: [{ name: 'fill', title: 'Fill' }, { name: 'weight', title: 'Weight', unit: 'lb' }], rows: [['wool', 41], ['paper', 20]] }) // => ['wool, 40 lb', 'wool, 41 lb']
  */
 export function valuesApart(
@@ -26,7 +27,13 @@ export function valuesApart(
   const told: readonly [string, string] = tables
     ? [rowsOnlyIn(before, after), rowsOnlyIn(after, before)]
     : [headline(before), headline(after)];
-  return told[0] === told[1] ? [JSON.stringify(before), JSON.stringify(after)] : told;
+  if (told[0] !== told[1]) return told;
+  const made: readonly [string, string] = [howMade(before), howMade(after)];
+  return made[0] === made[1] ? [JSON.stringify(before), JSON.stringify(after)] : made;
 }
+
+/** The same number may be given, or worked out from others. */
+const howMade = (value: RuleValue): string =>
+  `${valueHeadline(value)}, ${'formula' in value && value.formula ? 'worked out by a formula' : 'given as a number'}`;
 
 const headline = (value: RuleValue | undefined): string => (value ? valueHeadline(value) : 'not there');
