@@ -4,8 +4,9 @@ import { byMethod, inches, type Quantity, quantity } from '../quantity/quantity.
 import type { Rulebook } from '../rulebook/rulebook.ts';
 import type { WorkedJob } from './planned.ts';
 
-/** As fine as a tape is read, in inches. */
+/** As fine as a tape is read, in inches, and as near as a place is closed in on: far nearer, so that like eaves are told alike. */
 const MARK = 1 / 8;
+const NEAR = MARK / 10_000;
 
 /** An eave that the pushes of an opening run to, its place across in inches, and the way to it. */
 interface Eave {
@@ -44,7 +45,7 @@ export function roomOnPushes(plan: WorkedJob, across: Quantity<'length'>, rules:
     if (shut < 0) return undefined;
     // Between corners the roof rises or falls all the way, so the last place with room is closed in on.
     let [open, closed] = [places[shut - 1] ?? from, places[shut] ?? to];
-    while (Math.abs(closed - open) > MARK / 4) {
+    while (Math.abs(closed - open) > NEAR) {
       const middle = (open + closed) / 2;
       if (hasRoom(middle, acrossTrusses)) open = middle;
       else closed = middle;
@@ -52,7 +53,7 @@ export function roomOnPushes(plan: WorkedJob, across: Quantity<'length'>, rules:
     return byMethod(
       'the nearest place to the eave with room for the hose',
       [...section.told, hose, across, ...(oldDepth ? [oldDepth] : [])],
-      Math.ceil(Math.abs(at - open) / MARK) * MARK,
+      Math.ceil((Math.abs(at - open) - 2 * NEAR) / MARK) * MARK,
       'in',
     );
   };
