@@ -1,13 +1,14 @@
 import { type ClearSpace, clearSpace } from '../calc/before/clear-space.ts';
 import { USUAL_FLUE } from '../calc/before/flue-rings.ts';
 import type { HotThing } from '../calc/before/hot-things.ts';
+import { ringOf } from '../calc/before/rings.ts';
 import { deepestBetween } from '../calc/cavity/profile.ts';
 import type { Section } from '../calc/cavity/section.ts';
 import type { KeptOpen } from '../calc/cavity/volume.ts';
 import { EntriesClash } from '../calc/declare/calculation.ts';
 import { printed, type Remark, said } from '../calc/declare/remark.ts';
 import { hotKinds } from '../calc/holes/fields.ts';
-import { amountIn, byMethod, named, type Quantity, smaller } from '../quantity/quantity.ts';
+import { amountIn, byMethod, type Quantity, smaller } from '../quantity/quantity.ts';
 import type { Rulebook } from '../rulebook/rulebook.ts';
 import type { JobValues } from './job-fields.ts';
 import { ridgeOf, rises } from './off-the-roof.ts';
@@ -64,22 +65,30 @@ export function hotPlaces(
       section.profile.depthAt(amountIn(at, 'in')),
       'in',
     );
-    const flat: HotThing = {
+    const open: HotThing = {
       kind,
       across,
       other_side: undefined,
       depth: { ...height, symbol: `d${place + 1}`, label: `Depth of the fill at ${place + 1}` },
       old_depth: old && smaller(old, height),
-      cavity: height,
+      cavity: undefined,
       listed,
     };
-    const kept = (thing: HotThing) => toldAt(entry, () => clearSpace(thing, job.fill.material, rules, place));
-    const thing = { ...flat, cavity: highestOver(kept(flat), at, section, place) };
-    return { entry, what, side, along, at, thing, space: kept(thing) };
+    const { ring } = ringOf(open, job.fill.material, rules);
+    const cavity = highestOver({ at, across, ring }, section);
+    const thing: HotThing = {
+      ...open,
+      cavity: { ...cavity, symbol: `dc${place + 1}`, label: `Height of the cavity at ${place + 1}` },
+    };
+    const space = toldAt(entry, () => clearSpace(thing, job.fill.material, rules, place));
+    return { entry, what, side, along, at, thing, space };
   });
 }
 
-/** Which flues does the plan take for the usual kind, since nobody read what they are? Its ring is the least that a flue may have. */
+/**
+ * Which flues does the plan take for the usual kind, since nobody read what they are? Its ring is the least that a flue may have.
+ * @example ofUntoldFlues({ roof: {} }) // => []
+ */
 export const ofUntoldFlues = ({ roof }: Pick<JobValues, 'roof'>): Remark[] =>
   (roof.obstacles ?? [])
     .filter(({ what, kind, listed }) => hotKinds.includes(what) && !kind && !listed)
@@ -88,26 +97,17 @@ export const ofUntoldFlues = ({ roof }: Pick<JobValues, 'roof'>): Remark[] =>
         said`Nobody said of what kind the ${what} at ${printed(along, { tape: 8 })} is. It is given the room of a ${USUAL_FLUE} alone: read its label before anything is blown, and say its kind. A single-wall pipe needs far more room.`,
     );
 
-/**
- * How high is the cavity where it is highest over an open space, or at the place of what has none? The fill lies up to the roof all
- * round, and no shield is lower.
- */
+/** How high is the cavity where it is highest over a thing and its ring? The fill lies up to the roof all round, and no shield is lower. */
 function highestOver(
-  { across }: ClearSpace,
-  at: Quantity<'length'>,
+  { at, across, ring }: Readonly<Record<'at' | 'across' | 'ring', Quantity<'length'>>>,
   section: Section,
-  place: number,
 ): Quantity<'length'> {
-  const [middle, half] = [amountIn(at, 'in'), across ? amountIn(across, 'in') / 2 : 0];
-  return named(
-    byMethod(
-      'height of the cavity where it is highest over the open space',
-      [at, ...(across ? [across] : []), ...section.told],
-      deepestBetween(section.profile, middle - half, middle + half),
-      'in',
-    ),
-    `dc${place + 1}`,
-    `Height of the cavity at ${place + 1}`,
+  const [middle, half] = [amountIn(at, 'in'), amountIn(across, 'in') / 2 + amountIn(ring, 'in')];
+  return byMethod(
+    'height of the cavity where it is highest over the open space',
+    [at, across, ring, ...section.told],
+    deepestBetween(section.profile, middle - half, middle + half),
+    'in',
   );
 }
 

@@ -9,7 +9,11 @@ import type { JobValues } from './job-fields.ts';
 export const rises = (job: JobValues): boolean =>
   job.home.sections === 'double' || job.cavity.shape === 'one-slope';
 
-/** Where across is the ridge of this home? A half of two sections ends at it, whatever its shape. */
+/**
+ * Where across is the ridge of this home? A half of two sections ends at it, whatever its shape.
+ * By hand: half of the 13 ft 10 in of the example.
+ * @example amountIn(ridgeOf(plan.job, plan.section), 'in') // => 83
+ */
 export const ridgeOf = (job: JobValues, section: Section): Quantity<'length'> =>
   rises(job) ? section.width : ridgeAcross(section);
 

@@ -18,6 +18,8 @@ interface Eave {
 /**
  * Where does a hose that is pushed from an opening have no room, nearer to an eave than its tip goes? Between two trusses it lies on the
  * old insulation, across one it passes between the chords. Nothing is said where it has room all the way.
+ * By hand: over 9 in of old insulation a cavity of 10 in has no room for a hose of 2 in, between trusses or across them.
+ * @example roomOnPushes({ ...plan, section: cavitySection({ shape: 'level', width: quantity(14, 'ft'), eave: quantity(10, 'in') }), oldOnceFilled: quantity(9, 'in') }, quantity(4, 'ft'), rules).length // => 2
  */
 export function roomOnPushes(plan: WorkedJob, across: Quantity<'length'>, rules: Rulebook): Remark[] {
   const { section, oldOnceFilled: oldDepth } = plan;

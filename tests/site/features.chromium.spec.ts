@@ -46,6 +46,8 @@ const told: readonly [of: string, code: string, expected: readonly string[]][] =
   ['a method of lists', '[1].at(-1)', ['.at']],
   ['a method of an object of the language', 'Object.hasOwn({}, "a")', ['Object.hasOwn']],
   ['a function of the browser', 'structuredClone(1)', ['structuredClone']],
+  ['a method of words, which a cache has long had', '"a".matchAll(/a/g)', ['.matchAll']],
+  ['a method of files, which an answer has long had', 'file.text()', ['.text']],
   ['syntax', 'a?.b ?? c', ['?.', '??']],
   ['a pattern', '/(?<=a)b/', ['lookbehind']],
   ['nothing new', 'document.querySelector("a").append([1, 2].flatMap((one) => [one]).join(""))', []],
