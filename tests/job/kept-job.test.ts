@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { type Read, sentence } from '../../src/calc/declare/read-fields.ts';
 import { isTime, JOB_FORMAT, parsed } from '../../src/job/job-file.ts';
-import { JOBS_FORMAT, MOST_JOBS, readJobs } from '../../src/job/jobs-file.ts';
+import { JOBS_FORMAT, MOST_JOBS, readJobs, writeJobs } from '../../src/job/jobs-file.ts';
 import { type KeptJob, readKept, writeKept } from '../../src/job/kept-job.ts';
 import { exampleEntries } from './entries.ts';
 
@@ -75,6 +75,19 @@ describe('how much is read', () => {
     const most = readJobs(file(MOST_JOBS));
     expect(most.ok && most.value.refused).toHaveLength(1000);
     expect(said(readJobs(file(MOST_JOBS + 1)))).toContain('1001 jobs');
+  });
+
+  // What browsers commonly keep of a site in localStorage: 5 MiB of letters.
+  test('the file of as many jobs with logs as a browser keeps is read', () => {
+    const openings = Array.from({ length: 40 }, (_, place) => ({
+      side: 'back',
+      opening: place + 1,
+      bags: '7 bags',
+    }));
+    const job = { ...kept, entries: { ...exampleEntries, log: { openings } } };
+    const jobs = Array.from({ length: Math.floor((5 * 2 ** 20) / writeKept(job).length) }, () => job);
+    const read = readJobs(writeJobs(jobs));
+    expect(read.ok && [read.value.jobs.length, read.value.refused]).toEqual([jobs.length, []]);
   });
 });
 
