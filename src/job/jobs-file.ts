@@ -8,9 +8,9 @@ import { isSet } from './shape.ts';
 export const JOBS_FORMAT = 'heel-to-ridge jobs';
 export const JOBS_VERSION = 1;
 
-/** Far above what one phone holds. */
-export const MOST_JOBS = 1000;
-/** A browser keeps some five million letters for a site; set out in a file they are half as many again. */
+/** A browser keeps some five million letters for a site, and a job with nothing in it takes some two hundred. */
+export const MOST_JOBS = 30_000;
+/** Set out in a file those letters are half as many again. */
 const LARGEST = 10_000_000;
 
 /** No older version yet. */
