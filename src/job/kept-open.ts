@@ -87,15 +87,20 @@ export function hotPlaces(
 
 /**
  * Which flues does the plan take for the usual kind, since nobody read what they are? Its ring is the least that a flue may have.
+ * @example untoldFlues({ roof: {} }) // => []
+ */
+export const untoldFlues = ({ roof }: Pick<JobValues, 'roof'>) =>
+  (roof.obstacles ?? []).filter(({ what, kind, listed }) => hotKinds.includes(what) && !kind && !listed);
+
+/**
+ * What is said of each flue of which nobody read what it is; what is to be done is in their caution.
  * @example ofUntoldFlues({ roof: {} }) // => []
  */
-export const ofUntoldFlues = ({ roof }: Pick<JobValues, 'roof'>): Remark[] =>
-  (roof.obstacles ?? [])
-    .filter(({ what, kind, listed }) => hotKinds.includes(what) && !kind && !listed)
-    .map(
-      ({ what, along }) =>
-        said`Nobody said of what kind the ${what} at ${printed(along, { tape: 8 })} is. It is given the room of a ${USUAL_FLUE} alone: read its label before anything is blown, and say its kind. A single-wall pipe needs far more room.`,
-    );
+export const ofUntoldFlues = (job: Pick<JobValues, 'roof'>): Remark[] =>
+  untoldFlues(job).map(
+    ({ what, along }) =>
+      said`Nobody said of what kind the ${what} at ${printed(along, { tape: 8 })} is: it is given the room of a ${USUAL_FLUE}, and no more.`,
+  );
 
 /** How high is the cavity where it is highest over a thing and its ring? The fill lies up to the roof all round, and no shield is lower. */
 function highestOver(

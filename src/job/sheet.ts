@@ -1,11 +1,12 @@
 import { asLimit, besideLimit, mostThatPasses } from '../calc/ceiling/load.ts';
-import { remarkPieces } from '../calc/declare/remark.ts';
+import { remarkPieces, remarkText } from '../calc/declare/remark.ts';
 import { highEnd, lowEnd } from '../calc/fill/ends.ts';
 import { clashSentence, departureSentences } from '../calc/holes/words.ts';
 import { format } from '../quantity/format.ts';
 import { quantity } from '../quantity/quantity.ts';
 import type { CautionWords, Rulebook } from '../rulebook/rulebook.ts';
 import { figureText, sentenceOf } from '../rulebook/whose.ts';
+import { ofBlownThrough } from './blown-through.ts';
 import { cautionSentence } from './caution-sentence.ts';
 import { heldBy } from './cautions.ts';
 import { blownBehind, fillLog } from './fill-log.ts';
@@ -68,7 +69,7 @@ function planLines(
     'HOLES',
     ...said('layout'),
     ...saidOfHoles(plan).map((remark) => `  ${sentenceOf(remarkPieces(remark), rules)}`),
-    ...(holesAreCut(plan) ? plan.rows.flatMap(rowLines) : []),
+    ...(holesAreCut(plan) ? plan.rows.flatMap((row) => rowLines(row, plan, rules)) : []),
     '',
     'FILL',
     ...said('fill'),
@@ -137,15 +138,19 @@ function logLines(
   ];
 }
 
-function rowLines(row: PlannedRow): string[] {
+function rowLines(row: PlannedRow, plan: WorkedJob, rules: Rulebook): string[] {
   const heading = `  ${row.side} side: ${format(quantity(row.holes.length, 'hole'))}, ${row.outcome}`;
   const trouble =
     row.clash.length > 0
       ? [`  ${clashSentence(row.clash)}`, ...departureSentences(row.departures).map((each) => `  ${each}`)]
       : [];
+  const blownThrough = (number: number) => {
+    const remark = ofBlownThrough(plan, row.side, number, rules);
+    return remark ? `, ${remarkText(remark)}` : '';
+  };
   const holes = row.holes.map(
     (hole) =>
-      `  ${String(hole.number).padStart(2)}  at ${format(hole.along, tape).padEnd(16)} fills ${format(hole.from, tape)} to ${format(hole.to, tape)}: ${format(hole.bags, { figures: 3 })}, ${format(hole.weight)}${hole.overSeam ? ', patch over a seam' : ''}${hole.movedFar ? `, ${format(hole.moved, tape)} from its even place` : ''}`,
+      `  ${String(hole.number).padStart(2)}  at ${format(hole.along, tape).padEnd(16)} fills ${format(hole.from, tape)} to ${format(hole.to, tape)}: ${format(hole.bags, { figures: 3 })}, ${format(hole.weight)}${hole.overSeam ? ', patch over a seam' : ''}${hole.movedFar ? `, ${format(hole.moved, tape)} from its even place` : ''}${blownThrough(hole.number)}`,
   );
   return [heading, ...trouble, ...holes];
 }

@@ -195,6 +195,14 @@ describe('what is said beside a fill', () => {
     expect(said('glass fibre', 1.5, 3.6).cautions).toEqual(['caution.fill.maker-governs']);
   });
 
+  test.each<[Material, boolean]>([
+    ['cellulose', true],
+    ['glass fibre', false],
+    ['mineral wool', false],
+  ])('that %s soaks, sinks and weighs on the ceiling is told: %s', (material, told) => {
+    expect(said(material, 1.8, 3.6).cautions.includes('caution.fill.cellulose')).toBe(told);
+  });
+
   /** The table of the rule has cellulose from 1.2 to 1.6 lb/ft3, and no glass fibre between 0.6 and 1.8. */
   const silent: readonly [what: string, Material, number, label?: number][] = [
     ['a usual density whose R per inch the label gives', 'glass fibre', 1.5, 3.6],

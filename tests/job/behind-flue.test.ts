@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { remarkText } from '../../src/calc/declare/remark.ts';
 import { hoseMarks } from '../../src/calc/marks/marks.ts';
 import type { Ring } from '../../src/calc/ways/flue-ring.ts';
+import { ofBlownThrough } from '../../src/job/blown-through.ts';
 import { blownBehind, fillLog } from '../../src/job/fill-log.ts';
 import { openingsOf } from '../../src/job/openings.ts';
 import { behindFlues, shadowsOf } from '../../src/job/parts/behind-flue.ts';
@@ -132,6 +133,33 @@ test('the example: 14.5 of 133.9 ft3 of opening 4 lie behind its flue, by a coun
   expect(rows.filter(({ clock }) => clock === '3:00').map(({ order, stops }) => [order, stops])).toEqual([
     ['1', 'a ring past the stretch'],
   ]);
+});
+
+test('the plan tells beside holes 4 and 5 of the example what is blown through each: what the log asks of them', () => {
+  const plan = planOf(exampleEntries);
+  const said = (plan.rows[0]?.holes ?? []).map(({ number }) => ofBlownThrough(plan, 'back', number, rules));
+  const told = said.map((remark) => remark && Number(/^([\d.]+) bags/.exec(remarkText(remark))?.[1]));
+  expect(told.map((bags) => bags === undefined)).toEqual([true, true, true, false, false]);
+  const log = fillLog(plan, rules).openings;
+  for (const place of [3, 4])
+    expect(told[place]).toBeCloseTo(Number(log[place]?.planned.amount.toPrecision(3)), 9);
+  // By the same count in cubes, some 14.5 of 133.9 ft3 go from the one to the other; the card counts squares, hence a tenth of a bag.
+  const [four, five] = (plan.rows[0]?.holes ?? []).slice(3);
+  expect(Number(four?.bags.amount) - Number(told[3])).toBeCloseTo(
+    (Number(four?.bags.amount) * 14.5) / 133.9,
+    1,
+  );
+  expect(Number(told[4]) - Number(five?.bags.amount)).toBeCloseTo(
+    (Number(four?.bags.amount) * 14.5) / 133.9,
+    1,
+  );
+});
+
+test('where no ring keeps the stream off, nothing is told beside the bags of a hole', () => {
+  const plan = planOf(exampleWith({ 'roof.obstacles': [], 'survey.flues': 'none' }));
+  expect(
+    (plan.rows[0]?.holes ?? []).map(({ number }) => ofBlownThrough(plan, 'back', number, rules)),
+  ).toEqual([undefined, undefined, undefined, undefined, undefined]);
 });
 
 test('what lies behind a light is not told of a flue: a home without one has none to look for', () => {

@@ -53,6 +53,17 @@ describe('what is entered calls for its caution, at its place', () => {
       'caution.flue.connector',
     ],
     [
+      'a flue whose kind nobody read, entered after a listed one',
+      {
+        'roof.obstacles': [
+          exampleFlue,
+          { ...exampleFlue, along: '20 ft', kind: undefined, listed: undefined },
+        ],
+      },
+      'layout',
+      'caution.flue.kind-unknown',
+    ],
+    [
       'a light that is not rated, entered beside a flue',
       {
         'survey.lights': 'not rated, held clear',

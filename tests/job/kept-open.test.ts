@@ -142,7 +142,7 @@ describe('a flue of which nobody read what it is', () => {
   test('is told, with what it is taken for, on the plan too', () => {
     const said = [
       expect.stringMatching(
-        /^Nobody said of what kind the furnace flue at 46 ft 6 in is\. .* listed double-wall/,
+        /^Nobody said of what kind the furnace flue at 46 ft 6 in is: .* listed double-wall/,
       ),
     ];
     expect(told({})).toEqual(said);

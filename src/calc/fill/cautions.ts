@@ -28,6 +28,7 @@ export function fillWords(
   rules: Rulebook,
 ): { readonly cautions: CautionId[]; readonly remarks: Remark[] } {
   const cautions: CautionId[] = ['caution.fill.maker-governs'];
+  if (material === 'cellulose') cautions.push('caution.fill.cellulose');
   const remarks: Remark[] = [];
   if (resistance && resistance.from !== 'the label') cautions.push('caution.fill.estimate');
   if (!resistance) {

@@ -1,6 +1,6 @@
 import type { ComponentChildren, JSX } from 'preact';
 import { asLimit, besideLimit, mostThatPasses } from '../../calc/ceiling/load.ts';
-import { printed, remarkPieces, said } from '../../calc/declare/remark.ts';
+import { printed, type Remark, remarkPieces, remarkText, said } from '../../calc/declare/remark.ts';
 import { tooFewToTell } from '../../calc/fill/bags.ts';
 import { highEnd, lowEnd } from '../../calc/fill/ends.ts';
 import { clashSentence, departureSentences } from '../../calc/holes/words.ts';
@@ -9,8 +9,9 @@ import { roofPlan } from '../../drawings/roof-plan.ts';
 import { sectionDrawing } from '../../drawings/section.ts';
 import { sectionSheet } from '../../drawings/section-sheet.ts';
 import type { CautionId } from '../../generated/rule-types.ts';
+import { ofBlownThrough } from '../../job/blown-through.ts';
 import { heldBy } from '../../job/cautions.ts';
-import type { PlacedCaution, PlannedRow, WorkedJob } from '../../job/planned.ts';
+import type { PlacedCaution, PlannedHole, PlannedRow, WorkedJob } from '../../job/planned.ts';
 import { holesAreCut, saidOfCeiling, saidOfFill, saidOfHoles } from '../../job/said-beside.ts';
 import { USUAL_WAY, wayTaken } from '../../job/way-taken.ts';
 import { ofWells } from '../../job/wells.ts';
@@ -56,7 +57,7 @@ export function PlanView({ plan }: OfPlan): JSX.Element {
   const cut = holesAreCut(plan);
   const tables = plan.rows.map((row) => (
     <Later key={row.side} of={plan}>
-      {() => <HoleTable row={row} job={plan.job} double={plan.rows.length > 1} />}
+      {() => <HoleTable row={row} plan={plan} double={plan.rows.length > 1} />}
     </Later>
   ));
   const later = (Part: (of: OfPlan) => JSX.Element | null) => (
@@ -288,7 +289,7 @@ const EveryRule = ({ plan, plan: { resistance } }: OfPlan): JSX.Element => (
   </>
 );
 
-const optional = (q: Quantity | undefined): Quantity[] => (q ? [q] : []);
+const optional = <T extends Quantity | Remark>(each: T | undefined): T[] => (each ? [each] : []);
 
 /** The rules that some figures rest on, each a link to its page. */
 const RuleList = ({ of }: { readonly of: readonly Quantity[] }): JSX.Element => (
@@ -318,11 +319,11 @@ function RowTrouble({ row }: { readonly row: PlannedRow }): JSX.Element | null {
 
 function HoleTable({
   row,
-  job,
+  plan,
   double,
 }: {
   readonly row: PlannedRow;
-  readonly job: WorkedJob['job'];
+  readonly plan: WorkedJob;
   readonly double: boolean;
 }): JSX.Element | null {
   if (row.holes.length === 0) return null;
@@ -358,7 +359,7 @@ function HoleTable({
             <td data-label="to">{unbroken(format(hole.to, tape))}</td>
             <td data-label="Bags">{unbroken(format(hole.bags, three))}</td>
             <td data-label="Weight">{unbroken(format(hole.weight, three))}</td>
-            <td data-label="Remarks">{remarksOf(hole, job).join('; ') || 'none'}</td>
+            <td data-label="Remarks">{remarksOf(hole, row, plan).join('; ') || 'none'}</td>
           </tr>
         ))}
       </tbody>
@@ -366,12 +367,13 @@ function HoleTable({
   );
 }
 
-const remarksOf = (hole: PlannedRow['holes'][number], job: WorkedJob['job']): string[] => [
+const remarksOf = (hole: PlannedHole, { side }: PlannedRow, plan: WorkedJob): string[] => [
   ...(hole.overSeam ? ['metal patch crosses a seam'] : []),
   ...(hole.movedFar
     ? [`moved ${format({ ...hole.moved, amount: Math.abs(hole.moved.amount) }, tape)} from its even place`]
     : []),
-  ...(ofWells(job, hole).length > 0 ? ['a skylight whose well is not counted'] : []),
+  ...(ofWells(plan.job, hole).length > 0 ? ['a skylight whose well is not counted'] : []),
+  ...optional(ofBlownThrough(plan, side, hole.number, rules)).map(remarkText),
   ...hole.kept.map((space) => `${space.what}: keep ${format(space.across)} across clear`),
 ];
 

@@ -1,0 +1,27 @@
+import { printed, type Remark, said } from '../calc/declare/remark.ts';
+import { bagsFor, tooFewToTell } from '../calc/fill/bags.ts';
+import { excess, plus } from '../quantity/quantity.ts';
+import type { Rulebook } from '../rulebook/rulebook.ts';
+import { markedOpenings } from './parts/marked-openings.ts';
+import type { PlannedRow, WorkedJob } from './planned.ts';
+
+/**
+ * What is said beside the bags of a hole where not as many are blown through it as its stretch takes: the ring of a flue or a light keeps its
+ * stream from some of them, or it blows some behind the ring of a neighbour. Undefined where the two are alike.
+ */
+export function ofBlownThrough(
+  plan: WorkedJob,
+  side: PlannedRow['side'],
+  number: number,
+  rules: Rulebook,
+): Remark | undefined {
+  const opening = markedOpenings(plan, rules).find(
+    ({ side: its, hole }) => its === side && hole.number === number,
+  );
+  if (!opening) return undefined;
+  const { density, bag_weight } = plan.job.fill;
+  const bags = bagsFor(opening.blown, density, bag_weight).bags;
+  const apart = plus(excess(opening.hole.bags, bags), excess(bags, opening.hole.bags));
+  if (tooFewToTell(apart)) return undefined;
+  return said`${printed(bags, { figures: 3 })} blown through it, for a ring that is kept open`;
+}
