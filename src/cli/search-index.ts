@@ -4,6 +4,7 @@ import { setImmediate } from 'node:timers/promises';
 import { gunzipSync } from 'node:zlib';
 import { close, createIndex } from 'pagefind';
 import { filesIn } from '../built/files.ts';
+import { withoutIndexMarks } from '../built/index-marks.ts';
 import { withLongNames } from '../built/long-names.ts';
 import { recordsIn } from '../built/records.ts';
 import { SEARCH_PAGE, withSearchLinks } from '../built/search-links.ts';
@@ -57,6 +58,7 @@ await run(COMMAND, async (given) => {
         }),
       );
     }
+    writeFileSync(join(folder, file), withoutIndexMarks(html));
   }
   const told = (await Promise.all(added)).flatMap(({ errors }) => errors);
   told.push(...(await index.writeFiles({ outputPath: join(folder, 'pagefind') })).errors);

@@ -23,5 +23,5 @@ export function ofBlownThrough(
   const bags = bagsFor(opening.blown, density, bag_weight).bags;
   const apart = plus(excess(opening.hole.bags, bags), excess(bags, opening.hole.bags));
   if (tooFewToTell(apart)) return undefined;
-  return said`${printed(bags, { figures: 3 })} blown through it, for a ring that is kept open`;
+  return said`blow ${printed(bags, { figures: 3 })} here, since a ring stands in the way`;
 }

@@ -138,7 +138,9 @@ test('the example: 14.5 of 133.9 ft3 of opening 4 lie behind its flue, by a coun
 test('the plan tells beside holes 4 and 5 of the example what is blown through each: what the log asks of them', () => {
   const plan = planOf(exampleEntries);
   const said = (plan.rows[0]?.holes ?? []).map(({ number }) => ofBlownThrough(plan, 'back', number, rules));
-  const told = said.map((remark) => remark && Number(/^([\d.]+) bags/.exec(remarkText(remark))?.[1]));
+  const told = said.map(
+    (remark) => remark && Number(/^blow ([\d.]+) bags here/.exec(remarkText(remark))?.[1]),
+  );
   expect(told.map((bags) => bags === undefined)).toEqual([true, true, true, false, false]);
   const log = fillLog(plan, rules).openings;
   for (const place of [3, 4])

@@ -373,7 +373,7 @@ const remarksOf = (hole: PlannedHole, { side }: PlannedRow, plan: WorkedJob): st
     ? [`moved ${format({ ...hole.moved, amount: Math.abs(hole.moved.amount) }, tape)} from its even place`]
     : []),
   ...(ofWells(plan.job, hole).length > 0 ? ['a skylight whose well is not counted'] : []),
-  ...optional(ofBlownThrough(plan, side, hole.number, rules)).map(remarkText),
+  ...optional(ofBlownThrough(plan, side, hole.number, rules)).map((remark) => unbroken(remarkText(remark))),
   ...hole.kept.map((space) => `${space.what}: keep ${format(space.across)} across clear`),
 ];
 
