@@ -21,6 +21,8 @@ export interface Photograph {
 /** The place for what the list does not name. */
 export const ANYTHING_ELSE = 'anything-else';
 
+/** More than one job is ever given; a file of more is not read. */
+export const MOST_PHOTOGRAPHS = 1000;
 /** As long as a line of words may be. */
 export const MOST_WORDS = 200;
 /** Longest side of a picture that is kept, in pixels: a label can still be read, and a job's pictures go into one message. */

@@ -2,7 +2,7 @@ import { strFromU8, strToU8, unzipSync, type Zippable, zipSync } from 'fflate';
 import type { FieldProblem, Read } from '../calc/declare/read-fields.ts';
 import { LARGEST_JOB, type OpenedJob, openJobFile, parsed, writeJobFile } from './job-file.ts';
 import { type MigrationStep, migrate } from './migrate.ts';
-import { isJpeg, MOST_BYTES, type Photograph, photographIn } from './photograph.ts';
+import { isJpeg, MOST_BYTES, MOST_PHOTOGRAPHS, type Photograph, photographIn } from './photograph.ts';
 
 /**
  * A job with its photographs in one file: a zip with the job file as it is saved alone, the pictures, so that any program can show them,
@@ -16,9 +16,8 @@ const LIST = 'photographs.json';
 const PICTURE = /^photographs\/([a-z0-9]{8,40})\.jpg$/;
 const placeOf = (id: string): string => `photographs/${id}.jpg`;
 
-/** More than one job is ever given. */
-export const MOST_PHOTOGRAPHS = 500;
-const LONGEST_LIST = 500_000;
+/** For so many photographs, each with a line of words. */
+const LONGEST_LIST = 1000 * MOST_PHOTOGRAPHS;
 /** Far above what a job's pictures take; a phone would have to hold it at once. */
 export const LARGEST_FILE = 400_000_000;
 

@@ -6,6 +6,7 @@ import { readCarried } from '../../src/job/job-link.ts';
 import { JOBS_VERSION, readJobs, writeJobs } from '../../src/job/jobs-file.ts';
 import { readKept, readSingleKept, writeKept } from '../../src/job/kept-job.ts';
 import { jobSteps, migrate } from '../../src/job/migrate.ts';
+import { readWithPhotographs } from '../../src/job/photographs-file.ts';
 import { readRecord, recheck, writeRecord } from '../../src/job/record.ts';
 import { data, exampleEntries, planOf, rules } from './entries.ts';
 
@@ -49,6 +50,20 @@ describe('a job file of every version that ever was', () => {
 });
 
 describe('the other forms in which a job is kept or sent', () => {
+  test('a job with its photographs, one of an entry that the list never had', () => {
+    const read = readWithPhotographs(
+      new Uint8Array(readFileSync(`${FIXTURES}/photographs-1/larkspur-lane.zip`)),
+    );
+    const { job, pictures, refused } = read.ok ? read.value : { job: undefined, pictures: [], refused: [] };
+    const { of_example, ...entries } = job?.entries ?? {};
+    expect({ ...job, entries }).toEqual({ ...head, entries: typed });
+    expect(refused).toEqual([]);
+    expect(pictures.map(({ photograph: { entry, words }, bytes }) => [entry, words, bytes.length])).toEqual([
+      ['roof-before', 'North side', 311],
+      ['no-longer-listed', '', 311],
+    ]);
+  });
+
   test('a file of two jobs, one of them half typed', () => {
     const read = readJobs(fixture('jobs-1/two-jobs.json'));
     expect(read).toEqual({

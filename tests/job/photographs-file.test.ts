@@ -6,17 +6,13 @@ import { sentence } from '../../src/calc/declare/read-fields.ts';
 import { writeJobFile } from '../../src/job/job-file.ts';
 import {
   countInWords,
+  MOST_PHOTOGRAPHS,
   type Photograph,
   photographIn,
   shrunkTo,
   sizeInWords,
 } from '../../src/job/photograph.ts';
-import {
-  MOST_PHOTOGRAPHS,
-  type Picture,
-  readWithPhotographs,
-  writeWithPhotographs,
-} from '../../src/job/photographs-file.ts';
+import { type Picture, readWithPhotographs, writeWithPhotographs } from '../../src/job/photographs-file.ts';
 import { inTime } from '../in-time.ts';
 
 const job = {
@@ -89,7 +85,7 @@ describe('a file that is none is told in a sentence', () => {
     ['a list of another kind', zip(list([], { format: 'x' })), 'a list of another format'],
     ['a newer one', zip(list([], { version: 2 })), 'newer copy'],
     ['a list that is none', zip(list({})), 'no list of photographs'],
-    ['too many', zip(list(Array.from({ length: MOST_PHOTOGRAPHS + 1 }, () => 1))), '501 photographs'],
+    ['too many', zip(list(Array.from({ length: MOST_PHOTOGRAPHS + 1 }, () => 1))), '1001 photographs'],
   ])('%s', (_, bytes, says) => {
     const read = readWithPhotographs(bytes);
     expect(read.ok ? 'read' : read.problems.map(sentence).join(' ')).toContain(says);

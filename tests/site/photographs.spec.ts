@@ -1,5 +1,6 @@
 import { expect, type Page, test } from '@playwright/test';
 import { strFromU8, unzipSync } from 'fflate';
+import { MOST_PHOTOGRAPHS } from '../../src/job/photograph.ts';
 import { jpegOf, MAKE, turned } from './jpeg.ts';
 import { ONCE } from './once.ts';
 
@@ -218,6 +219,62 @@ test(
     await expect(answer(page)).toHaveText('no photographs');
   },
 );
+
+test(
+  'a picture that the browser no longer gives is told where a file is saved, on both pages',
+  ONCE,
+  async ({ page }) => {
+    await open(page);
+    const one = await jpegOf(page, { width: 60, height: 40 });
+    await page.setInputFiles('#choose-patches', [asFile(one), asFile(one, 'b.jpg')]);
+    await expect(shown(page)).toHaveCount(2);
+    await page.evaluate(async () => {
+      const done = <T>(request: IDBRequest<T>) =>
+        new Promise<T>((resolve) => {
+          request.onsuccess = () => resolve(request.result);
+        });
+      const pictures = (await done(indexedDB.open('heel-to-ridge photographs')))
+        .transaction('pictures', 'readwrite')
+        .objectStore('pictures');
+      const [first] = await done(pictures.getAllKeys());
+      if (first) await done(pictures.delete(first));
+    });
+    const told = page.getByText(/^Of 2 photographs, \d+ kB, 1 can’t be read in this browser any more/);
+    const file = await handedOver(page, () =>
+      page.getByRole('button', { name: 'Save the job with its' }).click(),
+    );
+    expect(Object.keys(unzipSync(file)).filter((name) => name.endsWith('.jpg'))).toHaveLength(1);
+    await expect(told).toBeVisible();
+    await page.getByRole('link', { name: 'All jobs on this phone' }).click();
+    const row = page.locator('.jobs > li').filter({ hasText: '14 Larkspur Lane' }).first();
+    await row.locator('summary').click();
+    await row.getByRole('button', { name: /^Save with its/ }).click();
+    await expect(told).toBeVisible();
+  },
+);
+
+test('a job takes no more photographs than a file of it may hold, and says so', ONCE, async ({ page }) => {
+  await open(page);
+  const one = await jpegOf(page, { width: 60, height: 40 });
+  await page.setInputFiles('#choose-patches', asFile(one));
+  await expect(shown(page)).toHaveCount(1);
+  await page.evaluate(async (most) => {
+    const done = <T>(request: IDBRequest<T>) =>
+      new Promise<T>((resolve) => {
+        request.onsuccess = () => resolve(request.result);
+      });
+    const known = (await done(indexedDB.open('heel-to-ridge photographs')))
+      .transaction('known', 'readwrite')
+      .objectStore('known');
+    const [first] = await done(known.getAll());
+    for (let more = 1; more < most; more++) {
+      const id = `copy${String(more).padStart(12, '0')}`;
+      await done(known.put({ ...first, id }, id));
+    }
+  }, MOST_PHOTOGRAPHS);
+  await page.setInputFiles('#choose-patches', asFile(one));
+  await expect(page.getByText(`Not added: A job has ${MOST_PHOTOGRAPHS} photographs at most`)).toBeVisible();
+});
 
 test('a job that is gone for good takes its photographs with it', ONCE, async ({ page }) => {
   await open(page);

@@ -100,6 +100,10 @@ export function JobsView({ example }: { readonly example: Entries }): JSX.Elemen
     look();
     if (id !== undefined) setFocus(id);
   };
+  /** Nothing to tell takes nothing off that stands there, such as a way back. */
+  const toldOf = (words: string) => {
+    if (words) after({ words });
+  };
   const remove = (job: KeptJob) => {
     const marked = jobStore().mark(job.id, true);
     after({ words: `Deleted: ${nameOf(job.entries)}.`, ...(marked ? { undo: marked } : {}) });
@@ -162,6 +166,7 @@ export function JobsView({ example }: { readonly example: Entries }): JSX.Elemen
               );
             }}
             remove={() => remove(job)}
+            tell={toldOf}
           />
         ))}
       </ul>
@@ -214,7 +219,9 @@ export function JobsView({ example }: { readonly example: Entries }): JSX.Elemen
             <button
               type="button"
               class="plain"
-              onClick={() => saveWithPhotographs({ entries: { name: 'Photographs of no job' } }, ofNoJob)}
+              onClick={() =>
+                saveWithPhotographs({ entries: { name: 'Photographs of no job' } }, ofNoJob).then(toldOf)
+              }
             >
               Save them to a file
             </button>
@@ -263,12 +270,14 @@ function JobRow({
   copy,
   rename,
   remove,
+  tell,
 }: {
   readonly job: KeptJob;
   readonly photographs: readonly Photograph[];
   readonly copy: () => void;
   readonly rename: (name: string) => void;
   readonly remove: () => void;
+  readonly tell: (words: string) => void;
 }): JSX.Element {
   const name = nameOf(job.entries);
   const [typed, setTyped] = useState<string | undefined>();
@@ -308,7 +317,11 @@ function JobRow({
             Save to a file
           </button>
           {photographs.length > 0 ? (
-            <button type="button" class="plain" onClick={() => saveWithPhotographs(job, photographs)}>
+            <button
+              type="button"
+              class="plain"
+              onClick={() => saveWithPhotographs(job, photographs).then(tell)}
+            >
               Save with its {countInWords(photographs)}
               <span class="visually-hidden">: {name}</span>
             </button>

@@ -86,7 +86,10 @@ export function PhotographsView({ example }: { readonly example: Entries }): JSX
                 {countInWords(taken)}; where you then send it is up to you.
               </p>
               <p class="acts">
-                <button type="button" onClick={() => saveWithPhotographs({ id, changed, entries }, taken)}>
+                <button
+                  type="button"
+                  onClick={() => saveWithPhotographs({ id, changed, entries }, taken).then(state.tell)}
+                >
                   Save the job with its {countInWords(taken)}
                 </button>
               </p>

@@ -1,6 +1,6 @@
 import { useCallback, useEffect, useRef, useState } from 'preact/hooks';
 import { newJobId } from '../../job/job-id.ts';
-import type { Photograph } from '../../job/photograph.ts';
+import { MOST_PHOTOGRAPHS, type Photograph } from '../../job/photograph.ts';
 import type { Picture } from '../../job/photographs-file.ts';
 import type { WhyNot } from '../jobs/browser-store.ts';
 import { inOrder } from './list.ts';
@@ -16,6 +16,7 @@ export interface PhotographsState {
   readonly trouble: WhyNot | undefined;
   /** What happened last, in words. */
   readonly told: string;
+  readonly tell: (words: string) => void;
   /** The photograph that was taken off last, which can be put back. */
   readonly removed: Picture | undefined;
   readonly take: (entry: string, files: readonly File[]) => Promise<void>;
@@ -78,7 +79,12 @@ export function usePhotographs(
     setRemoved(undefined);
     const wrong: string[] = [];
     let kept = 0;
+    const before = (await photographStore().of(job)).length;
     for (const [place, file] of files.entries()) {
+      if (before + kept >= MOST_PHOTOGRAPHS) {
+        wrong.push(`A job has ${MOST_PHOTOGRAPHS} photographs at most; more go into no file.`);
+        break;
+      }
       if (files.length > 1) tell(`Working on ${place + 1} of ${files.length}.`);
       const shrunk = await shrink(file, new Date());
       if (!shrunk.ok) {
@@ -116,6 +122,7 @@ export function usePhotographs(
     addresses: useAddresses(photographs),
     trouble,
     told,
+    tell,
     removed,
     take,
     describe: (photograph, words) => {
