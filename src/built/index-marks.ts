@@ -14,8 +14,8 @@ export function withoutIndexMarks(html: string): string {
   let left = '';
   let from = 0;
   for (const { startOffset, endOffset } of marks) {
-    // With the space before it, by which it was parted from the name of its element or from another attribute.
-    left += html.slice(from, startOffset - 1);
+    // With the space before it, by which most are parted from what stands before.
+    left += html.slice(from, startOffset).replace(/\s$/, '');
     from = endOffset;
   }
   return left + html.slice(from);

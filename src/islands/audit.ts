@@ -49,6 +49,9 @@ const listed = (form: HTMLFormElement): Listed[] =>
     [...children].map(({ textContent }) => ({ name: textContent ?? '', kind: label })),
   );
 
+/** What most rows are, and therefore none says: the table of all values is long. */
+export const UNSAID = { kind: 'exact', safety: 'no safety value', local: 'as in the rulebook' } as const;
+
 /** What a row of the table tells: what its cells say, and what it bears for the filters alone. */
 function toldBy(
   row: HTMLElement,
@@ -57,6 +60,7 @@ function toldBy(
   const cell = (label: string) => row.querySelector(`[data-label="${label}"]`)?.textContent ?? '';
   const document = documentOf(cell('Source'), documents);
   return {
+    ...UNSAID,
     ...row.dataset,
     topic: row.querySelector('code')?.textContent?.split('.')[0],
     status: cell('Status'),

@@ -1,6 +1,6 @@
 import { printed, type Remark, said } from '../calc/declare/remark.ts';
 import { bagsFor, tooFewToTell } from '../calc/fill/bags.ts';
-import { excess, plus } from '../quantity/quantity.ts';
+import { excess, plus, type Quantity } from '../quantity/quantity.ts';
 import type { Rulebook } from '../rulebook/rulebook.ts';
 import { markedOpenings } from './parts/marked-openings.ts';
 import type { PlannedRow, WorkedJob } from './planned.ts';
@@ -19,9 +19,14 @@ export function ofBlownThrough(
     ({ side: its, hole }) => its === side && hole.number === number,
   );
   if (!opening) return undefined;
+  const { blown, hole, ofNeighbours } = opening;
   const { density, bag_weight } = plan.job.fill;
-  const bags = bagsFor(opening.blown, density, bag_weight).bags;
-  const apart = plus(excess(opening.hole.bags, bags), excess(bags, opening.hole.bags));
+  const bagsOf = (volume: Quantity<'volume'>) => bagsFor(volume, density, bag_weight).bags;
+  const bags = bagsOf(blown);
+  const apart = plus(excess(hole.bags, bags), excess(bags, hole.bags));
   if (tooFewToTell(apart)) return undefined;
-  return said`blow ${printed(bags, { figures: 3 })} here, since a ring stands in the way`;
+  const here = said`blow ${printed(bags, { figures: 3 })} here`;
+  return ofNeighbours
+    ? said`${here}, ${printed(bagsOf(ofNeighbours), { figures: 2 })} of them behind a ring: see its hose card`
+    : said`${here}: the rest of its stretch lies behind a ring, see its hose card`;
 }

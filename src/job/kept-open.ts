@@ -89,8 +89,11 @@ export function hotPlaces(
  * Which flues does the plan take for the usual kind, since nobody read what they are? Its ring is the least that a flue may have.
  * @example untoldFlues({ roof: {} }) // => []
  */
-export const untoldFlues = ({ roof }: Pick<JobValues, 'roof'>) =>
-  (roof.obstacles ?? []).filter(({ what, kind, listed }) => hotKinds.includes(what) && !kind && !listed);
+export const untoldFlues = ({ roof }: Pick<JobValues, 'roof'>): NonNullable<JobValues['roof']['obstacles']> =>
+  // A listing that lets fill touch it is nothing to go by while nobody knows what it is.
+  (roof.obstacles ?? []).filter(
+    ({ what, kind, listed }) => hotKinds.includes(what) && !kind && !(listed && listed.amount > 0),
+  );
 
 /**
  * What is said of each flue of which nobody read what it is; what is to be done is in their caution.
@@ -99,7 +102,7 @@ export const untoldFlues = ({ roof }: Pick<JobValues, 'roof'>) =>
 export const ofUntoldFlues = (job: Pick<JobValues, 'roof'>): Remark[] =>
   untoldFlues(job).map(
     ({ what, along }) =>
-      said`Nobody said of what kind the ${what} at ${printed(along, { tape: 8 })} is: it is given the room of a ${USUAL_FLUE}, and no more.`,
+      said`Nobody said of what kind the ${what} at ${printed(along, { tape: 8 })} is: it is taken for a ${USUAL_FLUE}.`,
   );
 
 /** How high is the cavity where it is highest over a thing and its ring? The fill lies up to the roof all round, and no shield is lower. */

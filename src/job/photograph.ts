@@ -23,6 +23,10 @@ export const ANYTHING_ELSE = 'anything-else';
 
 /** More than one job is ever given; a file of more is not read. */
 export const MOST_PHOTOGRAPHS = 1000;
+/** The file of a job with all of them, in bytes: far above what a job's take; a phone would have to hold it at once. */
+export const LARGEST_FILE = 400_000_000;
+/** Beside the pictures it holds the job and the list. */
+export const MOST_OF_PICTURES = LARGEST_FILE - 10_000_000;
 /** As long as a line of words may be. */
 export const MOST_WORDS = 200;
 /** Longest side of a picture that is kept, in pixels: a label can still be read, and a job's pictures go into one message. */

@@ -18,8 +18,6 @@ const placeOf = (id: string): string => `photographs/${id}.jpg`;
 
 /** For so many photographs, each with a line of words. */
 const LONGEST_LIST = 1000 * MOST_PHOTOGRAPHS;
-/** Far above what a job's pictures take; a phone would have to hold it at once. */
-export const LARGEST_FILE = 400_000_000;
 
 /** No older version yet. */
 const steps: Readonly<Record<number, MigrationStep>> = {};

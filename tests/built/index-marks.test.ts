@@ -13,6 +13,7 @@ test.each([
     '<div id="r" data-record="term" data-record-title="R &gt; 1"><dt>R</dt></div>',
     '<div id="r"><dt>R</dt></div>',
   ],
+  ['a mark without a space before it', '<p class="a"data-record="x" id="b">', '<p class="a" id="b">'],
   ['several on a page', '<p data-record="a">1</p><p data-record="b">2</p>', '<p>1</p><p>2</p>'],
 ])('the marks for the index go: %s', (_, html, expected) => expect(withoutIndexMarks(html)).toBe(expected));
 

@@ -145,7 +145,7 @@ test('the plan tells beside holes 4 and 5 of the example what is blown through e
   const log = fillLog(plan, rules).openings;
   for (const place of [3, 4])
     expect(told[place]).toBeCloseTo(Number(log[place]?.planned.amount.toPrecision(3)), 9);
-  // By the same count in cubes, some 14.5 of 133.9 ft3 go from the one to the other; the card counts squares, hence a tenth of a bag.
+  // By the same count in cubes, some 14.5 of 133.9 ft3 go from the one to the other; the card counts squares, hence a twentieth of a bag.
   const [four, five] = (plan.rows[0]?.holes ?? []).slice(3);
   expect(Number(four?.bags.amount) - Number(told[3])).toBeCloseTo(
     (Number(four?.bags.amount) * 14.5) / 133.9,

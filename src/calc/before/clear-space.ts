@@ -178,7 +178,7 @@ function remarksOf(
     remarks.push(
       !shielded
         ? `The listing of the ${kind} lets the fill touch it, so no shield is given here: go by its instructions.`
-        : said`The shield is of ${gauge}-gauge sheet or heavier and ends ${rules.value('clearance.flue.shield-above')} or more above the fill. Both figures are those for gas vents, so go by the instructions of this one.`,
+        : said`The shield is of ${gauge}-gauge sheet steel or heavier and ends ${rules.value('clearance.flue.shield-above')} or more above the fill. Both figures are those for gas vents, so go by the instructions of this one.`,
     );
     if (listed && compare(listed, publishedRing(kind, rules).ring) < 0)
       remarks.push(

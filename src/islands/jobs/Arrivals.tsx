@@ -4,7 +4,7 @@ import { type Read, sentence } from '../../calc/declare/read-fields.ts';
 import type { OpenedJob } from '../../job/job-file.ts';
 import { type BroughtJobs, readJobs } from '../../job/jobs-file.ts';
 import type { KeptJob } from '../../job/kept-job.ts';
-import { isZip, sizeInWords } from '../../job/photograph.ts';
+import { isZip, LARGEST_FILE, sizeInWords } from '../../job/photograph.ts';
 import type { Picture } from '../../job/photographs-file.ts';
 import { bytesOf, textOf } from '../blob.ts';
 import { keepPictures } from '../photographs/arrived.ts';
@@ -137,7 +137,7 @@ async function readFile(file: File): Promise<Read<Brought>> {
     return jobs.ok ? { ok: true, value: { ...jobs.value, pictures: [] } } : jobs;
   }
   // Asked for only where a zip comes: most files are jobs alone.
-  const { LARGEST_FILE, readWithPhotographs } = await import('../../job/photographs-file.ts');
+  const { readWithPhotographs } = await import('../../job/photographs-file.ts');
   if (file.size > LARGEST_FILE) {
     const [found, expected] = [sizeInWords(file.size), `${sizeInWords(LARGEST_FILE)} at most`];
     return { ok: false, problems: [{ field: '', label: 'File with photographs', found, expected }] };

@@ -21,7 +21,8 @@ export async function saveWithPhotographs(
     'application/zip',
   );
   const lost = photographs.length - pictures.length;
-  return lost === 0
-    ? ''
+  if (lost === 0) return '';
+  return pictures.length === 0
+    ? `None of ${countInWords(photographs)} can be read in this browser any more: the file holds the job alone.`
     : `Of ${countInWords(photographs)}, ${lost} can’t be read in this browser any more: the file holds the rest.`;
 }

@@ -1,6 +1,6 @@
 import { useCallback, useEffect, useRef, useState } from 'preact/hooks';
 import { newJobId } from '../../job/job-id.ts';
-import { MOST_PHOTOGRAPHS, type Photograph } from '../../job/photograph.ts';
+import { MOST_OF_PICTURES, MOST_PHOTOGRAPHS, type Photograph } from '../../job/photograph.ts';
 import type { Picture } from '../../job/photographs-file.ts';
 import type { WhyNot } from '../jobs/browser-store.ts';
 import { inOrder } from './list.ts';
@@ -79,10 +79,13 @@ export function usePhotographs(
     setRemoved(undefined);
     const wrong: string[] = [];
     let kept = 0;
-    const before = (await photographStore().of(job)).length;
+    const before = await photographStore().of(job);
+    let size = before.reduce((sum, each) => sum + each.bytes, 0);
     for (const [place, file] of files.entries()) {
-      if (before + kept >= MOST_PHOTOGRAPHS) {
-        wrong.push(`A job has ${MOST_PHOTOGRAPHS} photographs at most; more go into no file.`);
+      if (before.length + kept >= MOST_PHOTOGRAPHS || size > MOST_OF_PICTURES) {
+        wrong.push(
+          `A job has ${MOST_PHOTOGRAPHS} photographs at most, and so much as a file of it holds; this one is full.`,
+        );
         break;
       }
       if (files.length > 1) tell(`Working on ${place + 1} of ${files.length}.`);
@@ -105,6 +108,7 @@ export function usePhotographs(
       const why = await photographStore().put({ photograph, bytes });
       if (why !== undefined) setTrouble(why);
       kept += 1;
+      size += bytes.length;
     }
     await look();
     tell(

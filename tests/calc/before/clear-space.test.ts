@@ -361,7 +361,7 @@ describe('what is printed of the clear spaces', () => {
     ]);
     expect(figures).toMatchObject({ widest_ring: '3 in', highest_shield: '11 in' });
     expect(remarks).toEqual([
-      expect.stringMatching('gauge sheet or heavier'),
+      expect.stringMatching('gauge sheet steel or heavier'),
       expect.stringMatching('runs up to the roof'),
       expect.stringMatching('None may lie above the light'),
       expect.stringMatching('its label says it leaks'),
@@ -422,7 +422,7 @@ describe('a flue that the fill may touch', () => {
 describe('what a flue or light alone is told', () => {
   const remarks = (of: Partial<Measured> & Pick<Measured, 'kind'>, material?: Material) =>
     space({ across: 6, depth: 10, ...of }, material).remarks.map(remarkText);
-  const gauge = 'gauge sheet or heavier';
+  const gauge = 'gauge sheet steel or heavier';
   const vent = 'listed double-wall vent or chimney';
   const cases: readonly [
     what: string,

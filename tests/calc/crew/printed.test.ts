@@ -190,7 +190,7 @@ describe('what is printed of a ladder', () => {
       expect(
         working(figures[name]?.value as Quantity).flatMap(({ inputs }) => inputs.map(({ text }) => text)),
         name,
-      ).toContain('0.25');
+      ).toContain('25 %');
   });
 });
 

@@ -113,7 +113,7 @@ describe('the whole roof', () => {
     expect(remarks.map(remarkText)[0]).toMatch(
       /mean depth would claim R-32\.7\. .* cross-section gives R-27\.6; .* roof has R-26\.\d/,
     );
-    expect(remarks.map(remarkText)[1]).toMatch(/leaks.*R-0\.85 to R-0\.91/);
+    expect(remarks.map(remarkText)[1]).toMatch(/leaks.*R-0\.85 to R-0\.97/);
   });
 
   test('never shows its R without the caution that it is not the R of a receipt', () => {
