@@ -36,6 +36,9 @@ export function cautionsFor(
       'caution.before.seal-first',
       'caution.roof.carries-crew',
       'caution.roof.falls',
+      ...(job.roof.obstacles?.some(({ what }) => what === 'skylight')
+        ? (['caution.roof.skylight'] as const)
+        : []),
       'caution.before.wear',
       ...(job.home.built < rules.value('safety.built.lead-before').amount
         ? (['caution.before.old-paint'] as const)

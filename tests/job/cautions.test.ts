@@ -80,6 +80,7 @@ describe('what is entered calls for its caution, at its place', () => {
       'layout',
       'caution.before.lights',
     ],
+    ['a skylight', { 'roof.obstacles': [...skylights, exampleFlue] }, 'before', 'caution.roof.skylight'],
     ['pests not looked for', { 'survey.pests': undefined }, 'before', 'caution.before.not-looked'],
     [
       'wiring told as not looked at',
