@@ -511,6 +511,15 @@ const mistakes: readonly Mistake[] = [
     expected: 'a rule in braces, such as {safety.roof.fall-height}',
   },
   {
+    check: 'placeholder-in-remark',
+    title: 'a remark with a value in braces, which is shown as it is written',
+    files: {
+      'a/b.yaml': rule('width', { source: '{ kind: practice, remark: §"Wider than {a.b.width}." }' }),
+    },
+    found: '{a.b.width}',
+    expected: 'words, since a remark is shown as it is written',
+  },
+  {
     check: 'rule-never-used',
     title: 'a rule that nothing uses',
     files: { 'a/b.yaml': `${rule('width')}§${rule('depth')}` },

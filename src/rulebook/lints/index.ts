@@ -4,6 +4,7 @@ import { dateInFuture } from './date-in-future.ts';
 import { derivedValue } from './derived-value.ts';
 import { duplicateId } from './duplicate-id.ts';
 import type { Lint } from './lint.ts';
+import { placeholderInRemark } from './placeholder-in-remark.ts';
 import { placeholderPart } from './placeholder-part.ts';
 import { rangeUpsideDown } from './range-upside-down.ts';
 import { ruleNeverUsed } from './rule-never-used.ts';
@@ -27,6 +28,7 @@ export const lints: readonly Lint[] = [
   unknownCaution,
   sameCheck,
   placeholderPart,
+  placeholderInRemark,
   rangeUpsideDown,
   tableShape,
   tableGapOrOverlap,
