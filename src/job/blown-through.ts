@@ -8,6 +8,7 @@ import type { PlannedRow, WorkedJob } from './planned.ts';
 /**
  * What is said beside the bags of a hole where not as many are blown through it as its stretch takes: the ring of a flue or a light keeps its
  * stream from some of them, or it blows some behind the ring of a neighbour. Undefined where the two are alike.
+ * @example ofBlownThrough(plan, 'back', 1, rules) // => undefined
  */
 export function ofBlownThrough(
   plan: WorkedJob,
