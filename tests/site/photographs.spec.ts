@@ -38,6 +38,33 @@ async function handedOver(page: Page, click: () => Promise<void>): Promise<Buffe
   return Buffer.from((await handed()) ?? []);
 }
 
+/** What a store of photographs holds first goes, or becomes as many, without the page that shows it. */
+const behindThePage = (
+  page: Page,
+  store: 'known' | 'pictures',
+  first: 'goes' | { readonly asMany: number },
+): Promise<void> =>
+  page.evaluate(
+    async ([name, change]) => {
+      const answer = <T>(request: IDBRequest<T>) =>
+        new Promise<T>((done, failed) => {
+          request.onsuccess = () => done(request.result);
+          request.onerror = () => failed(request.error);
+        });
+      const database = await answer(indexedDB.open('heel-to-ridge photographs'));
+      const kept = database.transaction(name, 'readwrite').objectStore(name);
+      const [[key], [value]] = [await answer(kept.getAllKeys()), await answer(kept.getAll())];
+      if (key === undefined) throw new Error(`found nothing in ${name}, expected a photograph`);
+      if (change === 'goes') await answer(kept.delete(key));
+      else
+        for (let more = 1; more < change.asMany; more++) {
+          const id = `copy${String(more).padStart(12, '0')}`;
+          await answer(kept.put({ ...value, id }, id));
+        }
+    },
+    [store, first] as const,
+  );
+
 /** The size of the first picture shown, and its colours near the middle of top, bottom, left and right. */
 const looksLike = (page: Page) =>
   shown(page)
@@ -228,17 +255,7 @@ test(
     const one = await jpegOf(page, { width: 60, height: 40 });
     await page.setInputFiles('#choose-patches', [asFile(one), asFile(one, 'b.jpg')]);
     await expect(shown(page)).toHaveCount(2);
-    await page.evaluate(async () => {
-      const done = <T>(request: IDBRequest<T>) =>
-        new Promise<T>((resolve) => {
-          request.onsuccess = () => resolve(request.result);
-        });
-      const pictures = (await done(indexedDB.open('heel-to-ridge photographs')))
-        .transaction('pictures', 'readwrite')
-        .objectStore('pictures');
-      const [first] = await done(pictures.getAllKeys());
-      if (first) await done(pictures.delete(first));
-    });
+    await behindThePage(page, 'pictures', 'goes');
     const told = page.getByText(/^Of 2 photographs, \d+ kB, 1 can’t be read in this browser any more/);
     const file = await handedOver(page, () =>
       page.getByRole('button', { name: 'Save the job with its' }).click(),
@@ -258,20 +275,7 @@ test('a job takes no more photographs than a file of it may hold, and says so', 
   const one = await jpegOf(page, { width: 60, height: 40 });
   await page.setInputFiles('#choose-patches', asFile(one));
   await expect(shown(page)).toHaveCount(1);
-  await page.evaluate(async (most) => {
-    const done = <T>(request: IDBRequest<T>) =>
-      new Promise<T>((resolve) => {
-        request.onsuccess = () => resolve(request.result);
-      });
-    const known = (await done(indexedDB.open('heel-to-ridge photographs')))
-      .transaction('known', 'readwrite')
-      .objectStore('known');
-    const [first] = await done(known.getAll());
-    for (let more = 1; more < most; more++) {
-      const id = `copy${String(more).padStart(12, '0')}`;
-      await done(known.put({ ...first, id }, id));
-    }
-  }, MOST_PHOTOGRAPHS);
+  await behindThePage(page, 'known', { asMany: MOST_PHOTOGRAPHS });
   await page.setInputFiles('#choose-patches', asFile(one));
   await expect(page.getByText(`Not added: A job has ${MOST_PHOTOGRAPHS} photographs at most`)).toBeVisible();
 });
