@@ -3,7 +3,6 @@ import { lacksTrusses } from '../calc/holes/lacks-trusses.ts';
 import type { CautionId } from '../generated/rule-types.ts';
 import type { Rulebook } from '../rulebook/rulebook.ts';
 import { ductsLieInFill } from './ducts-overhead.ts';
-import { untoldFlues } from './kept-open.ts';
 import type { PlacedCaution, WorkedJob } from './planned.ts';
 import { pressedByAir } from './pressed-by-air.ts';
 import { USUAL_WAY, wayTaken } from './way-taken.ts';
@@ -44,11 +43,7 @@ export function cautionsFor(
         ? (['caution.before.old-paint'] as const)
         : []),
     ]),
-    ...at('layout', [
-      ...layout,
-      ...(untoldFlues(job).length > 0 ? (['caution.flue.kind-unknown'] as const) : []),
-      ...hot.flatMap(({ space }) => space.cautions),
-    ]),
+    ...at('layout', [...layout, ...hot.flatMap(({ space }) => space.cautions)]),
     ...at('fill', [
       ...wideSection(job.cavity.width, rules),
       'caution.fill.too-full',

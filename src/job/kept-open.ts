@@ -6,10 +6,9 @@ import { deepestBetween } from '../calc/cavity/profile.ts';
 import type { Section } from '../calc/cavity/section.ts';
 import type { KeptOpen } from '../calc/cavity/volume.ts';
 import { EntriesClash } from '../calc/declare/calculation.ts';
-import { printed, type Remark, said } from '../calc/declare/remark.ts';
-import { hotKinds } from '../calc/holes/fields.ts';
 import { amountIn, byMethod, type Quantity, smaller } from '../quantity/quantity.ts';
 import type { Rulebook } from '../rulebook/rulebook.ts';
+import { hotFlues } from './hot-flues.ts';
 import type { JobValues } from './job-fields.ts';
 import { ridgeOf, rises } from './off-the-roof.ts';
 
@@ -41,12 +40,9 @@ export function hotPlaces(
   { section, old }: { readonly section: Section; readonly old: Quantity<'length'> | undefined },
   rules: Rulebook,
 ): HotPlace[] {
-  const flues = (job.roof.obstacles ?? [])
-    .map((flue, place) => ({ flue, place }))
-    .filter(({ flue }) => hotKinds.includes(flue.what));
   const lights = job.ceiling.lights ?? [];
   return [
-    ...flues.map(({ place, flue }) => ({
+    ...hotFlues(job).map(({ place, flue }) => ({
       ...flue,
       entry: `roof.obstacles.${place}`,
       at: flueFromEave(flue, job, section),
@@ -84,26 +80,6 @@ export function hotPlaces(
     return { entry, what, side, along, at, thing, space };
   });
 }
-
-/**
- * Which flues does the plan take for the usual kind, since nobody read what they are? Its ring is the least that a flue may have.
- * @example untoldFlues({ roof: {} }) // => []
- */
-export const untoldFlues = ({ roof }: Pick<JobValues, 'roof'>): NonNullable<JobValues['roof']['obstacles']> =>
-  // A listing that lets fill touch it is nothing to go by while nobody knows what it is.
-  (roof.obstacles ?? []).filter(
-    ({ what, kind, listed }) => hotKinds.includes(what) && !kind && !(listed && listed.amount > 0),
-  );
-
-/**
- * What is said of each flue of which nobody read what it is; what is to be done is in their caution.
- * @example ofUntoldFlues({ roof: {} }) // => []
- */
-export const ofUntoldFlues = (job: Pick<JobValues, 'roof'>): Remark[] =>
-  untoldFlues(job).map(
-    ({ what, along }) =>
-      said`Nobody said of what kind the ${what} at ${printed(along, { tape: 8 })} is: it is taken for a ${USUAL_FLUE}.`,
-  );
 
 /** How high is the cavity where it is highest over a thing and its ring? The fill lies up to the roof all round, and no shield is lower. */
 function highestOver(

@@ -1,9 +1,12 @@
 import { engineersLoad } from '../calc/ceiling/load.ts';
+import { whichOfList } from '../calc/declare/which-of-list.ts';
 import type { CautionId } from '../generated/rule-types.ts';
 import { compare } from '../quantity/quantity.ts';
 import type { Rulebook } from '../rulebook/rulebook.ts';
 import { heldBy } from './cautions.ts';
 import { densityBlown } from './density-blown.ts';
+import { untoldFlues } from './hot-flues.ts';
+import { jobFields } from './job-fields.ts';
 import { labelAt, type Wanted } from './parts/part.ts';
 import type { WorkedJob } from './planned.ts';
 
@@ -23,10 +26,10 @@ export const settling = (plan: WorkedJob, rules: Rulebook): readonly Settling[] 
     entries: waysTo(id, plan, rules).map((field) => ({ field, label: called(field) })),
   }));
 
-/** An entry by its name; of the old insulation with its group, since the fill has a density too. */
+/** An entry by its name; in a list, with which of it; of the old insulation with its group, since the fill has a density too. */
 function called(field: string): string {
   const [group = ''] = field.split('.');
-  const label = labelAt(field) ?? field;
+  const label = whichOfList(jobFields, { field, label: labelAt(field) ?? field }).label;
   return group === 'old' ? `${labelAt(group)}: ${label.toLowerCase()}` : label;
 }
 
@@ -38,11 +41,12 @@ function waysTo(id: CautionId, plan: WorkedJob, rules: Rulebook): readonly strin
   if (id === 'caution.ceiling.overloaded') return waysToLighter(plan, rules);
   if (id === 'caution.machine.pressed') return ['machine.pressure', ...waysToLighter(plan, rules)];
   const conditions = readiness.openStops.filter(({ caution }) => caution === id);
-  return conditions.flatMap(({ name }) =>
-    name === 'roof_carries' && job.survey.roof_carries === 'nobody goes on it'
+  return conditions.flatMap(({ name }) => {
+    if (name === 'flue_kinds') return untoldFlues(job).map(({ place }) => `roof.obstacles.${place}.kind`);
+    return name === 'roof_carries' && job.survey.roof_carries === 'nobody goes on it'
       ? ['ways.chosen', 'survey.roof_carries']
-      : [`survey.${name}`],
-  );
+      : [`survey.${name}`];
+  });
 }
 
 /** What weighs on the ceiling, and what says how much it may carry. */

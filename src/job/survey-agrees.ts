@@ -1,18 +1,8 @@
-import { isConnector } from '../calc/before/flue-rings.ts';
 import type { ExtraSurvey, Survey } from '../calc/before/readiness-fields.ts';
 import { EntriesClash } from '../calc/declare/calculation.ts';
-import { hotKinds } from '../calc/holes/fields.ts';
+import { connectorPlaced, hotFlues, type OfRoof, untoldFlues } from './hot-flues.ts';
 import type { JobValues } from './job-fields.ts';
 import { USUAL_WAY, wayTaken } from './way-taken.ts';
-
-type OfRoof = { readonly roof: Pick<JobValues['roof'], 'obstacles'> };
-
-/** The hot flues that are placed on the roof. */
-const hotFlues = ({ roof }: OfRoof) => (roof.obstacles ?? []).filter(({ what }) => hotKinds.includes(what));
-
-/** Does a single-wall connector stand among them? */
-const connectorPlaced = (job: OfRoof): boolean =>
-  hotFlues(job).some(({ kind }) => kind !== undefined && isConnector(kind));
 
 /**
  * Does the survey agree with what was placed on the roof and in the ceiling? What one of them knows and the other does not is a slip in one
@@ -66,7 +56,7 @@ export function checkSurveyAgrees(job: JobValues): void {
 
 /**
  * The survey with what the rest of the job adds to it: a single-wall connector that is placed waits for a mechanic until the survey says
- * that one has looked; a roof that nobody goes on has no holes cut in it; cellulose touches no light.
+ * that one has looked; a flue of which nobody read what it is waits until its kind is entered; a roof that nobody goes on has no holes cut in it; cellulose touches no light.
  */
 export function surveyOf(
   job: OfRoof &
@@ -78,6 +68,7 @@ export function surveyOf(
   return {
     ...survey,
     connectors: connectors ?? (connectorPlaced(job) ? 'no mechanic has looked' : undefined),
+    flue_kinds: untoldFlues(job).length > 0 ? 'some not known' : undefined,
     cellulose: job.fill.material === 'cellulose' ? 'yes' : 'no',
     roof_holes: wayTaken(job) === USUAL_WAY ? 'yes' : 'no',
   };

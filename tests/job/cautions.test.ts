@@ -60,7 +60,7 @@ describe('what is entered calls for its caution, at its place', () => {
           { ...exampleFlue, along: '20 ft', kind: undefined, listed: undefined },
         ],
       },
-      'layout',
+      'before',
       'caution.flue.kind-unknown',
     ],
     [

@@ -1,6 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { remarkText } from '../../src/calc/declare/remark.ts';
-import { hotPlaces, ofUntoldFlues } from '../../src/job/kept-open.ts';
+import { hotPlaces } from '../../src/job/kept-open.ts';
 import { amountIn } from '../../src/quantity/quantity.ts';
 import { exampleWith, planOf, rules } from './entries.ts';
 
@@ -129,29 +128,4 @@ describe('a shield is as high as the roof where it stands highest over the open 
     // To the thousandth that the sum is written to.
     expect(shield && amountIn(shield, 'in')).toBeCloseTo(byHand, 3);
   });
-});
-
-describe('a flue of which nobody read what it is', () => {
-  const told = (more: Readonly<Record<string, string>>, what = 'furnace flue'): string[] => {
-    const [each] = flue('back', '2 ft', what);
-    const plan = planOf(exampleWith({ 'roof.obstacles': [...flue('back', '5 ft'), { ...each, ...more }] }));
-    return ofUntoldFlues({ roof: { ...plan.job.roof, obstacles: plan.job.roof.obstacles?.slice(1) } }).map(
-      remarkText,
-    );
-  };
-  test('is told, with what it is taken for, on the plan too', () => {
-    const said = [
-      expect.stringMatching(
-        /^Nobody said of what kind the furnace flue at 46 ft 6 in is: .* listed double-wall/,
-      ),
-    ];
-    expect(told({})).toEqual(said);
-    const plan = planOf(exampleWith({ 'roof.obstacles': flue('back') }));
-    expect(plan.remarks.map(remarkText)).toEqual(expect.arrayContaining(said));
-  });
-  test.each<[title: string, more: Readonly<Record<string, string>>, what?: string]>([
-    ['whose kind was entered', { kind: 'connector, oil' }],
-    ['whose listing was entered, so that its label was read', { listed: '1 in' }],
-    ['that is no hot one', {}, 'plumbing vent'],
-  ])('is not told of one %s', (_, more, what) => expect(told(more, what)).toEqual([]));
 });

@@ -89,6 +89,12 @@ export const connectorMeanings: { readonly [A in NonNullable<ExtraSurvey['connec
   ),
 };
 
+/** Every answer about what the flues are. */
+export const flueKindMeanings: { readonly [A in NonNullable<ExtraSurvey['flue_kinds']>]: Meaning } = {
+  'each is known': clear('The fill keeps the distance of its kind.'),
+  'some not known': stop('caution.flue.kind-unknown', 'Its kind is found out before any fill.'),
+};
+
 /** What the ceiling’s load, with the fill that is planned and the air that blows it, means. */
 export const underFillMeanings: { readonly [A in NonNullable<ExtraSurvey['under_fill']>]: Meaning } = {
   'carries it': clear('The weight that is planned is within what it may carry.'),

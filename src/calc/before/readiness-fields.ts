@@ -70,6 +70,13 @@ export const extraFields = {
       ['a mechanic let each stand', 'no mechanic has looked'],
     ),
   ),
+  flue_kinds: optional(
+    choiceField(
+      'Kind of each flue',
+      'Has it been read from a label, or told by a mechanic? It says how far the fill stays off. Left empty where there is none.',
+      ['each is known', 'some not known'],
+    ),
+  ),
   roof_holes: optional(
     choiceField('Holes in the roof', 'Is the cavity filled through holes that are cut in the roof?', [
       'yes',

@@ -3,6 +3,7 @@ import type { Rulebook } from '../../rulebook/rulebook.ts';
 import { type Remark, said } from '../declare/remark.ts';
 import {
   connectorMeanings,
+  flueKindMeanings,
   holesInRoof,
   lightsInCellulose,
   type Meaning,
@@ -26,7 +27,7 @@ export type ConditionState = 'clear' | 'stop' | 'warn' | 'not looked at';
 
 /** One condition of the list: what was found, and what that means for the fill. */
 export interface Condition {
-  readonly name: LookedAt | 'connectors' | 'under_fill' | 'paint' | 'asbestos';
+  readonly name: LookedAt | 'connectors' | 'flue_kinds' | 'under_fill' | 'paint' | 'asbestos';
   readonly label: string;
   readonly answer: string;
   readonly state: ConditionState;
@@ -55,7 +56,7 @@ export interface Readiness {
  * @example readiness({}, undefined, rules).verdict // => 'not looked at everywhere'
  */
 export function readiness(
-  { connectors, roof_holes, cellulose, under_fill, ...survey }: Survey & Partial<ExtraSurvey>,
+  { connectors, flue_kinds, roof_holes, cellulose, under_fill, ...survey }: Survey & Partial<ExtraSurvey>,
   built: number | undefined,
   rules: Rulebook,
 ): Readiness {
@@ -69,6 +70,9 @@ export function readiness(
     })),
     ...(connectors
       ? [extra('connectors', connectors, 'caution.flue.connector', connectorMeanings[connectors])]
+      : []),
+    ...(flue_kinds
+      ? [extra('flue_kinds', flue_kinds, 'caution.flue.kind-unknown', flueKindMeanings[flue_kinds])]
       : []),
     ...(under_fill
       ? [extra('under_fill', under_fill, 'caution.ceiling.overloaded', underFillMeanings[under_fill])]
@@ -127,7 +131,7 @@ function looked<N extends LookedAt>(name: N, answer: Survey[N]): Condition {
 
 /** A condition that only some homes are asked. */
 const extra = (
-  name: 'connectors' | 'under_fill',
+  name: 'connectors' | 'flue_kinds' | 'under_fill',
   answer: string,
   restsOn: CautionId,
   meaning: Meaning,

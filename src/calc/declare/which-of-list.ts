@@ -6,10 +6,13 @@ export const oneOf = ({ one }: Pick<ListField, 'one'>, place: number): string =>
   `${one.replace(/^an? /, '')} ${place + 1}`;
 
 /**
- * A problem of an entry in a list, its label saying which of them: of thirty trusses each has a place.
+ * An entry of a list, or a problem of one, its label saying which of them: of thirty trusses each has a place.
  * @example whichOfList(calculationNamed('test-box').fields, { field: 'fills.2.tare', label: 'Tare weight', found: '"9"', expected: 'a weight' }).label // => 'Tare weight, fill 3'
  */
-export const whichOfList = (fields: Fields, problem: FieldProblem): FieldProblem => ({
+export const whichOfList = <P extends Pick<FieldProblem, 'field' | 'label'>>(
+  fields: Fields,
+  problem: P,
+): P => ({
   ...problem,
   label: problem.label + which(fields, problem.field.split('.')),
 });

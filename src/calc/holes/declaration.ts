@@ -4,6 +4,7 @@ import { amountIn, byMethod, quantity } from '../../quantity/quantity.ts';
 import { calculation, type Figure } from '../declare/calculation.ts';
 import { lengthField } from '../declare/field.ts';
 import { alongFields } from './fields.ts';
+import { flueCautions } from './hot-flues.ts';
 import { lacksTrusses } from './lacks-trusses.ts';
 import { layOut } from './lay-out.ts';
 import { layoutProblem, layoutRestsOn } from './roof.ts';
@@ -32,7 +33,7 @@ export const layout = calculation({
   },
   work: ({ length, ...along }, rules) => {
     const found = layOut(layoutProblem(length, along, 'back', rules));
-    const cautions: CautionId[] = ['caution.layout.framing'];
+    const cautions: CautionId[] = [...flueCautions(along.obstacles ?? []), 'caution.layout.framing'];
     if (lacksTrusses(along, length, rules)) cautions.push('caution.layout.trusses-unknown');
     if (found.outcome === 'no-room') {
       return {

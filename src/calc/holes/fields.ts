@@ -27,7 +27,7 @@ const obstacleFields = {
   kind: optional(
     choiceField(
       'Kind of flue',
-      'Of a hot flue alone, from its label. Left empty, a listed double-wall vent.',
+      'Of a hot flue alone, from its label. Nothing is filled before it is known.',
       flueKinds,
     ),
   ),

@@ -3,7 +3,7 @@ import { compare, inches, type Quantity } from '../../quantity/quantity.ts';
 import type { Rulebook } from '../../rulebook/rulebook.ts';
 import { ringOfFlue } from '../before/flue-rings.ts';
 import { EntriesClash } from '../declare/calculation.ts';
-import { hotKinds } from './fields.ts';
+import { isHot } from './hot-flues.ts';
 import { TIE } from './marks.ts';
 import { type AlongValues, seamPlaces, seamsTold, trussesTold, trussPlaces } from './members.ts';
 import type { LayoutProblem } from './problem.ts';
@@ -19,11 +19,12 @@ type Obstacle = NonNullable<AlongValues['obstacles']>[number];
  * from the row: down the slope, or on the other side of the peak, which it may reach over. A round one counts as the square about it.
  */
 function blockedBy(
-  { what, along, side, from_peak, across, kind, listed }: Obstacle,
+  obstacle: Obstacle,
   row: RowOfHoles,
   rules: Rulebook,
 ): LayoutProblem['obstacles'][number] | undefined {
-  const clear = hotKinds.includes(what) ? inches(ringOfFlue(kind, listed, rules).ring) : 0;
+  const { what, along, side, from_peak, across, kind, listed } = obstacle;
+  const clear = isHot(obstacle) ? inches(ringOfFlue(kind, listed, rules).ring) : 0;
   const reach = inches(across) / 2 + row.widestLayer / 2 + clear;
   const down = side === row.side ? inches(from_peak) : -inches(from_peak);
   if (Math.abs(down - row.belowPeak) >= reach - TIE) return undefined;
@@ -48,9 +49,7 @@ export function layoutRestsOn(length: Quantity<'length'>, values: AlongValues, r
     rules.value('framing.truss.member-width'),
     rules.value('patch.layers.metal-side'),
     rules.value('patch.layers.membrane-side'),
-    ...obstacles.flatMap(({ what, kind, listed }) =>
-      hotKinds.includes(what) ? [ringOfFlue(kind, listed, rules).ring] : [],
-    ),
+    ...obstacles.filter(isHot).map(({ kind, listed }) => ringOfFlue(kind, listed, rules).ring),
   ].filter((each) => each !== undefined);
 }
 

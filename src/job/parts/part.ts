@@ -132,8 +132,10 @@ export function labelAt(way: string): string | undefined {
   let label: string | undefined;
   for (const key of way.split('.')) {
     const field: Field | undefined = fields?.[key];
-    label = field?.label ?? label;
-    fields = field && 'of' in field ? field.of : undefined;
+    // The place in a list has no name of its own.
+    if (!field) continue;
+    label = field.label;
+    fields = 'of' in field ? field.of : undefined;
   }
   return label;
 }

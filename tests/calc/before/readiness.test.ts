@@ -1,9 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { meanings } from '../../../src/calc/before/meanings.ts';
-import { readiness } from '../../../src/calc/before/readiness.ts';
+import { type Condition, readiness } from '../../../src/calc/before/readiness.ts';
 import { readinessCheck } from '../../../src/calc/before/readiness-declaration.ts';
 import {
+  type ExtraSurvey,
   type LookedAt,
   notLookedAt,
   readinessFields,
@@ -12,6 +13,7 @@ import {
 import { answer } from '../../../src/calc/declare/calculation.ts';
 import { readFields, sentence } from '../../../src/calc/declare/read-fields.ts';
 import { remarkText } from '../../../src/calc/declare/remark.ts';
+import type { CautionId } from '../../../src/generated/rule-types.ts';
 import { openRulebook } from '../../../src/rulebook/rulebook.ts';
 import { theProject } from '../../the-project.ts';
 import { printed } from '../told.ts';
@@ -114,6 +116,30 @@ describe('one open stop holds the figures back', () => {
 
   test('and nothing else does', () => {
     expect(every.filter(({ meaning }) => meaning.state === 'stop')).toHaveLength(holding.length);
+  });
+});
+
+/** Written down from what the work is, as those above. */
+describe('a condition that only some homes are asked', () => {
+  test.each<[keyof ExtraSurvey & Condition['name'], string, CautionId | undefined]>([
+    ['connectors', 'a mechanic let each stand', undefined],
+    ['connectors', 'no mechanic has looked', 'caution.flue.connector'],
+    ['flue_kinds', 'each is known', undefined],
+    ['flue_kinds', 'some not known', 'caution.flue.kind-unknown'],
+    ['under_fill', 'carries it', undefined],
+    ['under_fill', 'does not carry it', 'caution.ceiling.overloaded'],
+    ['under_fill', 'no limit is known', 'caution.ceiling.unrated'],
+    ['under_fill', 'gives under the air', 'caution.machine.pressed'],
+  ])('%s: %s', (name, given, caution) => {
+    const read = readiness({ ...sound, [name]: given }, NEW, rules);
+    expect(read.conditions.find((each) => each.name === name)).toMatchObject({
+      answer: given,
+      state: caution ? 'stop' : 'clear',
+    });
+    expect(read.cautions).toEqual(caution ? [caution] : []);
+    expect(read.openStops.map((each) => each.name)).toEqual(caution ? [name] : []);
+    if (caution) expect(data.cautions[caution]?.level).toBe('stop');
+    expect(readiness(sound, NEW, rules).conditions.map((each) => each.name)).not.toContain(name);
   });
 });
 

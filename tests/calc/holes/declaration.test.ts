@@ -89,6 +89,24 @@ describe('what stands beside the layout', () => {
       expect(said(more).cautions).toContain('caution.layout.framing');
   });
 
+  const flue = { ...vent, what: 'furnace flue' };
+  test.each([
+    { title: 'a vent', obstacles: [vent], calls: [] },
+    {
+      title: 'a flue of which nobody read what it is, after one that is known',
+      obstacles: [{ ...flue, kind: 'masonry chimney' }, flue],
+      calls: ['caution.flue.kind-unknown'],
+    },
+    { title: 'a flue whose listing was read', obstacles: [{ ...flue, listed: '1 in' }], calls: [] },
+    {
+      title: 'a single-wall connector',
+      obstacles: [{ ...flue, kind: 'connector, oil' }],
+      calls: ['caution.flue.connector'],
+    },
+  ])('$title calls for what must be known before a hole is cut', ({ obstacles, calls }) =>
+    expect(said({ obstacles }).cautions.filter((id) => id.startsWith('caution.flue.'))).toEqual(calls),
+  );
+
   test('seams every 9 in leave no patch of 10 in off them; without seams there is nothing to say', () => {
     expect(said({ seam_spacing: '9 in' }).cautions).toContain('caution.layout.over-seam');
     expect(said({}).cautions).not.toContain('caution.layout.over-seam');
