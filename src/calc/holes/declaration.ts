@@ -4,7 +4,7 @@ import { amountIn, byMethod, quantity } from '../../quantity/quantity.ts';
 import { calculation, type Figure } from '../declare/calculation.ts';
 import { lengthField } from '../declare/field.ts';
 import { alongFields } from './fields.ts';
-import { flueCautions } from './hot-flues.ts';
+import { flueCautions } from './flue-cautions.ts';
 import { lacksTrusses } from './lacks-trusses.ts';
 import { layOut } from './lay-out.ts';
 import { layoutProblem, layoutRestsOn } from './roof.ts';

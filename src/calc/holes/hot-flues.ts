@@ -1,4 +1,3 @@
-import type { CautionId } from '../../generated/rule-types.ts';
 import { isConnector } from '../before/flue-rings.ts';
 import { hotKinds } from './fields.ts';
 import type { AlongValues } from './members.ts';
@@ -19,11 +18,3 @@ export const untold = (each: Pick<Obstacle, 'what' | 'kind' | 'listed'>): boolea
 /** Is it a hot flue that was entered as a single-wall connector? @example isHotConnector({ what: 'furnace flue', kind: 'connector, oil' }) // => true */
 export const isHotConnector = (each: Pick<Obstacle, 'what' | 'kind'>): boolean =>
   isHot(each) && each.kind !== undefined && isConnector(each.kind);
-
-/** Which cautions do the flues on a roof call for before a hole is cut? @example flueCautions([]) // => [] */
-export function flueCautions(obstacles: readonly Obstacle[]): CautionId[] {
-  const cautions: CautionId[] = [];
-  if (obstacles.some(untold)) cautions.push('caution.flue.kind-unknown');
-  if (obstacles.some(isHotConnector)) cautions.push('caution.flue.connector');
-  return cautions;
-}
