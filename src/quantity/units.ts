@@ -67,6 +67,7 @@ const unit = <const D extends Dimension>(
 export const units = {
   '1': unit('number', 1),
   percent: unit('number', 0.01, '%', 'per cent', 'pct'),
+  ppm: unit('number', 1e-6),
 
   in: unit('length', 1, BY_RULE, '"', '″', '”', "''"),
   ft: unit('length', INCHES_PER_FOOT, BY_RULE, "'", '′', '’'),

@@ -271,10 +271,16 @@ describe('the bags against the label', () => {
   test('less than it is warned of', () => {
     const light = { ...whole, parts: [{ ...part, bags: '30 bags' }] };
     expect(answered(light).cautions[0]).toBe('caution.receipt.under-weight');
-    expect(answered(whole).cautions).toEqual([
-      'caution.receipt.maker-data-only',
-      'caution.receipt.fact-sheet',
-    ]);
+    expect(answered(whole).cautions).not.toContain('caution.receipt.under-weight');
+  });
+
+  test('a bag’s chart is one of open attics: told where the R is copied from a label, and of no other paper', () => {
+    const always = ['caution.receipt.maker-data-only', 'caution.receipt.fact-sheet'];
+    expect(answered(whole).cautions).toEqual(['caution.receipt.open-chart', ...always]);
+    for (const r_from of ['fact sheet', 'test report or data sheet'])
+      expect(answered({ ...whole, parts: [{ ...part, r_from }] }).cautions).toEqual(always);
+    const second = [{ ...part, r_from: 'fact sheet' }, part];
+    expect(answered({ ...whole, parts: second }).cautions).toContain('caution.receipt.open-chart');
   });
 
   test('cannot be said where one of them is not told', () => {
@@ -397,7 +403,7 @@ describe('bad entries come back as sentences', () => {
     [
       'fill that settles upwards',
       { parts: [{ ...part, settled_thickness: '11 in' }] },
-      /^Minimum settled thickness, part of the house 1 \(parts\.0\.settled_thickness\): found 11 in, more than the 10\.5 in installed; expected no more than the initial thickness, since fill settles\.$/,
+      /^Minimum settled thickness, part of the house 1 \(parts\.0\.settled_thickness\): found 11 in, more than the 10\.5 in installed; expected no more than the initial thickness, since fill settles; where the paper asks for more, its R is not there\.$/,
     ],
     [
       'an R without a paper',

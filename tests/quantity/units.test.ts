@@ -48,6 +48,7 @@ const pairs: readonly [from: UnitName, to: UnitName, mathjsFrom: string, mathjsT
   ['kg/million Btu', 'lb/million Btu', 'kg/BTU', 'lbm/BTU'],
   ['kV', 'V', 'kV', 'V'],
   ['percent', '1', 'cm', 'm'],
+  ['ppm', '1', 'mm', 'km'],
   ['psi', 'lb/ft2', 'lbf/in^2', 'lbf/ft^2'],
   ['psi', 'Pa', 'lbf/in^2', 'Pa'],
   ['h ft2 F/Btu', 'm2 K/W', 'hour ft^2 degR/BTU', 'm^2 K/W'],

@@ -133,7 +133,11 @@ export const exhaustDuctCalculation = calculation({
       most: '2000 cfm',
     }),
     size: lengthField('D', 'Size across', 'Inside diameter of the duct.', '4 in', { most: '24 in' }),
-    kind: choiceField('Kind of duct', 'Smooth is rigid metal or plastic pipe.', ductKinds),
+    kind: choiceField(
+      'Kind of duct',
+      'Smooth is rigid pipe: metal, or plastic where no kitchen hood is on it.',
+      ductKinds,
+    ),
     elbows: countField('Elbows', 'Every turn of the duct, the one at the fan too.', '1', { most: 20 }),
   },
   example: { flow: '80 cfm', size: '4 in', kind: 'smooth', elbows: '1' },

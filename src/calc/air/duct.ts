@@ -44,6 +44,6 @@ export function exhaustDuct(
     allowed: straight && named(larger(quantity(0, 'ft'), minus(straight, cost)), 'La', 'Length allowed'),
     word,
     row: rules.find('ventilation.duct.length', { size, flow }, 'size')?.low,
-    cautions: ['caution.air.outdoors', 'caution.air.length'],
+    cautions: ['caution.air.outdoors', 'caution.air.grease', 'caution.air.length'],
   };
 }

@@ -33,11 +33,12 @@ export const readinessFields = {
     'none',
     'found, or in doubt',
   ]),
-  penetrations: condition('Ceiling penetrations', 'Pipes, wires, boxes, vents, the furnace closet.', [
-    'sealed',
-    'not sealed',
-  ]),
-  fans: condition('Exhaust fans', 'Kitchen and baths; follow each duct to its end.', [
+  penetrations: condition(
+    'Ceiling penetrations',
+    'Pipes, wires, boxes, vents, the furnace closet, and what brings a burner its air.',
+    ['sealed', 'not sealed'],
+  ),
+  fans: condition('Exhaust fans', 'Kitchen, baths, and the dryer; follow each duct to its end.', [
     'all end outdoors',
     'some end in the cavity',
     'missing where one is wanted',

@@ -24,8 +24,8 @@ export const receipt = calculation({
         initial_thickness: '10 1/2 in',
         settled_thickness: '10 1/4 in',
         r_value: '38 h·ft²·°F/Btu',
-        r_from: 'bag label',
-        r_paper: 'coverage chart, row R 38',
+        r_from: 'test report or data sheet',
+        r_paper: 'closed cavity at 1.5 lb/ft³',
         bags: '39 bags',
         installed_density: '1.45 lb/ft³',
         bag_weight: '30 lb/bag',
@@ -136,6 +136,7 @@ function tablesOf({ parts, head }: ReceiptSheet): Record<string, AnswerTable> {
 function cautionsOf({ parts }: ReceiptValues, checked: readonly PartChecked[]): CautionId[] {
   return [
     ...(checked.some(({ underWeight }) => underWeight) ? (['caution.receipt.under-weight'] as const) : []),
+    ...(parts.some(({ r_from }) => r_from === 'bag label') ? (['caution.receipt.open-chart'] as const) : []),
     'caution.receipt.maker-data-only',
     'caution.receipt.fact-sheet',
     ...(parts.some(({ insulation }) => insulation === 'cellulose')

@@ -103,7 +103,8 @@ function refuseClash(part: PartValues, place: number): void {
       field: `parts.${place}.settled_thickness`,
       label: 'Minimum settled thickness',
       found: `${format(settled_thickness)}, more than the ${format(initial_thickness)} installed`,
-      expected: 'no more than the initial thickness, since fill settles',
+      expected:
+        'no more than the initial thickness, since fill settles; where the paper asks for more, its R is not there',
     });
   }
   if (r_value && !(r_from && r_paper)) {

@@ -17,13 +17,9 @@ export const testBoxCheck = calculation({
   fields: {
     length: lengthField('bl', 'Inside length of the box', 'Between its walls.', '24 in', { most: '20 ft' }),
     width: lengthField('bw', 'Inside width of the box', 'Between its walls.', '24 in', { most: '20 ft' }),
-    height: lengthField(
-      'bh',
-      'Inside height of the box',
-      'Up to where each fill is struck off level.',
-      '12 in',
-      { most: '20 ft' },
-    ),
+    height: lengthField('bh', 'Inside height of the box', 'From its floor to its lid.', '12 in', {
+      most: '20 ft',
+    }),
     fills: listField(
       'Fills',
       'Every fill that was weighed, good or bad.',
@@ -35,7 +31,7 @@ export const testBoxCheck = calculation({
           beside: 'lb',
           symbol: 'wt',
           label: 'Tare weight',
-          hint: 'The empty box; 0 if you zeroed the scale with the box on it.',
+          hint: 'The empty box with its lid; 0 if you zeroed the scale with them on it.',
           example: '10 lb',
           zero: 'allowed',
           most: '2000 lb',
