@@ -149,6 +149,17 @@ describe('the answer', () => {
   });
 
   test.each([
+    ['kitchen', true],
+    ['bath', false],
+  ])(
+    'that the rate is one of a hood over the range is told of a %s, whatever it is called: %s',
+    (room, told) => {
+      const { remarks } = worked({ floor: '1000 ft2', bedrooms: '2', rooms: [{ name: 'back room', room }] });
+      expect(/^100 cfm is the rate of a hood/m.test(remarks.map(remarkText).join('\n'))).toBe(told);
+    },
+  );
+
+  test.each([
     ['19 cfm', true],
     ['20 cfm', false],
   ])('a bath fan that moves %s all the time is told what it is held against: %s', (flow, told) => {
@@ -443,6 +454,7 @@ describe('what is printed of the fresh air', () => {
     expect(remarks).toEqual([
       expect.stringMatching('asked less than the standard asks now'),
       expect.stringMatching('a fan that does what is asked in each room'),
+      expect.stringMatching('100 cfm is the rate of a hood over the range'),
     ]);
   });
 
@@ -496,7 +508,11 @@ describe('what is printed of the fresh air', () => {
     [
       'a kitchen fan that runs all the time is held against the rate on demand, and its name is told',
       { rooms: [{ room: 'kitchen', name: 'galley', flow: '100 cfm', runs: 'all the time' }] },
-      ['asked less', 'fan of the galley that runs all the time: it is compared with 100 cfm'],
+      [
+        'asked less',
+        'the rate of a hood over the range',
+        'fan of the galley that runs all the time: it is compared with 100 cfm',
+      ],
     ],
   ];
   test.each(compared)('%s', (_, more, says) => {

@@ -101,6 +101,11 @@ function remarksOn({ rooms, toInstall, factory, wholeHouse }: FreshAir): Remark[
     remarks.push(
       'The other way is a fan that does what is asked in each room that lacks exhaust; nothing is then added for it.',
     );
+  const kitchen = rooms.find(({ room }) => room === 'kitchen');
+  if (kitchen)
+    remarks.push(
+      said`${kitchen.asked} is the rate of a hood over the range that leads outdoors. As recalled, more is asked of any other kitchen fan: read the edition that is adopted.`,
+    );
   for (const { name, runs, askedRuns, asked, heldAgainst } of rooms) {
     if (runs !== askedRuns)
       remarks.push(
