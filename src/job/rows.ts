@@ -1,5 +1,6 @@
+import { keptWithin } from '../calc/cavity/open-within.ts';
 import type { FreeSection, Section } from '../calc/cavity/section.ts';
-import { fillVolume, keptOpenVolume } from '../calc/cavity/volume.ts';
+import { fillVolume } from '../calc/cavity/volume.ts';
 import { bagsFor } from '../calc/fill/bags.ts';
 import type { LayoutResult, layOut } from '../calc/holes/lay-out.ts';
 import { layoutProblem, layoutRestsOn } from '../calc/holes/roof.ts';
@@ -104,15 +105,11 @@ function plannedHole({ place, along, places, layout, job, cavity, kept, rules }:
   const middle = (a: Quantity<'length'>, b: Quantity<'length'>) => over(plus(a, b), number(2));
   const from = before ? middle(before, along) : quantity(0, 'in');
   const to = after ? middle(along, after) : job.home.length;
-  // Its volume counts where its middle lies, so that the stretches add up; whoever fills a stretch that it only reaches into is told all the same.
-  const here = kept.filter(
-    (space) => compare(space.along, from) >= 0 && (!after || compare(space.along, to) < 0),
-  );
   const reachesIn = ({ along: middle, across }: KeptSpace) =>
     compare(plus(middle, over(across, number(2))), from) > 0 &&
     compare(minus(middle, over(across, number(2))), to) < 0;
   const stretch = named(inUnit(minus(to, from), 'ft'), 'Lz', 'Length of its stretch');
-  const open = here.map((space) => keptOpenVolume(section, space, old));
+  const open = keptWithin(section, kept, [from, to], old);
   const { net } = fillVolume(free, stretch, open);
   const { weight, bags } = bagsFor(net, job.fill.density, job.fill.bag_weight);
   const moved = quantity(layout.moved[place] ?? 0, 'in');

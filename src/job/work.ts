@@ -1,6 +1,7 @@
 import { readiness } from '../calc/before/readiness.ts';
+import { keptWithin } from '../calc/cavity/open-within.ts';
 import { cavitySection, freeSection } from '../calc/cavity/section.ts';
-import { fillVolume, keptOpenVolume } from '../calc/cavity/volume.ts';
+import { fillVolume } from '../calc/cavity/volume.ts';
 import { ceilingLoad, engineersLoad, oldOnCeiling } from '../calc/ceiling/load.ts';
 import { EntriesClash } from '../calc/declare/calculation.ts';
 import type { FieldProblem, Read } from '../calc/declare/read-fields.ts';
@@ -10,7 +11,7 @@ import { fillWords, unusualBag } from '../calc/fill/cautions.ts';
 import { resistancePerInch } from '../calc/fill/resistance.ts';
 import { layOut } from '../calc/holes/lay-out.ts';
 import { seamPlaces, spacingOf, trussPlaces } from '../calc/holes/members.ts';
-import { inUnit, minus, named, number, type Quantity, times } from '../quantity/quantity.ts';
+import { inUnit, minus, named, number, type Quantity, quantity, times } from '../quantity/quantity.ts';
 import type { Rulebook } from '../rulebook/rulebook.ts';
 import { cautionsFor } from './cautions.ts';
 import { densityBlown } from './density-blown.ts';
@@ -91,7 +92,8 @@ function worked(job: JobValues, rules: Rulebook, findLayout: FindLayout): Worked
     planRow(job, side, { section, free, old }, onSide(side), rules, findLayout),
   );
 
-  const open = kept.map((space) => keptOpenVolume(section, space, old));
+  const whole = [quantity(0, 'in'), job.home.length] as const;
+  const open = sides.flatMap((side) => keptWithin(section, onSide(side), whole, old));
   const length = named(
     double ? times(job.home.length, number(2)) : job.home.length,
     'L',

@@ -164,8 +164,9 @@ test('a ring on the border of two stretches is told at both holes, and its volum
   const volume = (along: string) => planOf(exampleWith({ 'roof.obstacles': flue(along) })).volume.amount;
   expect(volume(`${inches - 2} in`)).toBeCloseTo(volume(`${inches - 24} in`), 6);
   // Wherever its middle lies, on the very border or at an end of the roof too, the stretches add up to the cavity.
-  for (const along of [`${inches} in`, '0 in', '66 ft']) {
-    const plan = planOf(exampleWith({ 'roof.obstacles': flue(along) }));
+  const two = [...flue(`${inches - 3} in`), ...flue(`${inches + 3} in`)];
+  for (const flues of [flue(`${inches} in`), flue('0 in'), flue('66 ft'), two]) {
+    const plan = planOf(exampleWith({ 'roof.obstacles': flues }));
     const stretches = plan.rows[0]?.holes.map((hole) => amountIn(hole.volume, 'ft3')) ?? [];
     expect(stretches.reduce((sum, each) => sum + each, 0)).toBeCloseTo(amountIn(plan.volume, 'ft3'), 6);
   }

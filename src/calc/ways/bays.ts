@@ -11,14 +11,13 @@ import {
   total,
 } from '../../quantity/quantity.ts';
 import type { QuantityRange, Rulebook } from '../../rulebook/rulebook.ts';
+import { openWithin } from '../cavity/open-within.ts';
 import { ridgeAcross } from '../cavity/opening.ts';
 import { placeOfHeight } from '../cavity/profile.ts';
 import type { Section } from '../cavity/section.ts';
-import { openBetween } from '../cavity/volume.ts';
 import { EntriesClash } from '../declare/calculation.ts';
 import { printed, type Remark, said } from '../declare/remark.ts';
 import { bagsFor } from '../fill/bags.ts';
-import { TIE } from '../holes/marks.ts';
 import type { LiftedEdges } from './bay-fields.ts';
 import { keptOff, type Ring, ringTold, runsInto } from './flue-ring.ts';
 import { reachOf } from './reach.ts';
@@ -214,10 +213,6 @@ function bay(place: number, stretch: Stretch, problem: BayProblem, known: Known,
   );
   const pitch = named(inUnit(minus(to, from), 'ft'), 'Lb', 'Length of the bay, middle to middle');
   const middle = (stretch.clearFrom + stretch.clearTo) / 2;
-  const atEnd = stretch.to >= inches(length);
-  const here = rings.filter(
-    ({ along: x }) => inches(x) >= stretch.from - TIE && (atEnd || inches(x) < stretch.to - TIE),
-  );
   const wideEnough = fits(known.tube, clear);
   const goIn = known.sides.map(({ tubeFits }) => tubeFits && wideEnough);
   const stops = known.sides.map(({ edge }, place) =>
@@ -262,7 +257,7 @@ function bay(place: number, stretch: Stretch, problem: BayProblem, known: Known,
       'c',
       `Pushed in from the ${side.called} edge`,
     );
-    return { pushed, ...volumesOn({ edge: side.edge, to, pushed }, pitch, problem, here, rules) };
+    return { pushed, ...volumesOn({ edge: side.edge, to, pushed }, stretch, pitch, problem, rules) };
   });
   const volume = named(total(worked.map((each) => each.volume)), 'V', 'Volume of the bay');
   const bags = worked.map((each) => bagsFor(each.volume, problem.density, problem.bagWeight).bags);
@@ -318,12 +313,12 @@ function endsOf(
 /** What one side of a bay takes in all, and what of it lies beyond the end of the push. */
 function volumesOn(
   side: { readonly edge: Side['edge']; readonly to: Quantity<'length'>; readonly pushed: Quantity<'length'> },
+  stretch: Stretch,
   pitch: Quantity<'length'>,
   problem: BayProblem,
-  rings: readonly Ring[],
   rules: Rulebook,
 ): { readonly volume: Quantity<'volume'>; readonly left: Quantity<'volume'> } {
-  const { section } = problem;
+  const { section, rings = [], oldDepth } = problem;
   const { width } = section.profile;
   const between = (a: Quantity<'length'>, b: Quantity<'length'>, symbol: string, label: string) => {
     const across = (inward: Quantity<'length'>) =>
@@ -335,11 +330,13 @@ function volumesOn(
       );
     const [from, to] = side.edge === 'back' ? [across(a), across(b)] : [across(b), across(a)];
     const strip = freeStrip(section, from, to, problem, rules);
-    const open = rings.map((ring) => ({
-      ring,
-      volume: openBetween(section, ring, inches(from), inches(to), problem.oldDepth),
-    }));
-    return less(times(strip, pitch), open, symbol, label);
+    const open = openWithin(
+      section,
+      rings,
+      { across: [inches(from), inches(to)], along: [stretch.from, stretch.to] },
+      oldDepth,
+    );
+    return less(times(strip, pitch), rings, open, symbol, label);
   };
   return {
     volume: between(quantity(0, 'in'), side.to, 'V', `Volume on the ${side.edge} side of the bay`),

@@ -12,11 +12,10 @@ import {
   total,
 } from '../../quantity/quantity.ts';
 import type { QuantityRange, Rulebook } from '../../rulebook/rulebook.ts';
+import { openWithin } from '../cavity/open-within.ts';
 import type { Section } from '../cavity/section.ts';
-import { openBetween } from '../cavity/volume.ts';
 import { EntriesClash } from '../declare/calculation.ts';
 import { bagsFor } from '../fill/bags.ts';
-import { TIE } from '../holes/marks.ts';
 import { keptOff, type Ring, ringTold, runsInto } from './flue-ring.ts';
 import type { GableEnds } from './lane-fields.ts';
 import { reachOf } from './reach.ts';
@@ -216,15 +215,16 @@ function lane(place: number, problem: Worked, rules: Rulebook): Lane {
       name,
     );
   const area = freeStrip(section, from, to, problem, rules);
-  const open = rings.map((ring) => ({
-    ring,
-    volume: openBetween(section, ring, inches(from), inches(to), problem.oldDepth),
-  }));
-  const [startEnd, farEnd] = [inches(sure.start), inches(length) - inches(sure.far)];
-  const openLeft = open.filter(
-    ({ ring }) => inches(ring.along) >= startEnd - TIE && inches(ring.along) <= farEnd + TIE,
-  );
-  const volume = less(times(area, inUnit(length, 'ft')), open, 'V', 'Volume of the lane');
+  const open = (startEnd: number, farEnd: number): number[] =>
+    openWithin(
+      section,
+      rings,
+      { across: [inches(from), inches(to)], along: [startEnd, farEnd] },
+      problem.oldDepth,
+    );
+  const whole = times(area, inUnit(length, 'ft'));
+  const volume = less(whole, rings, open(0, inches(length)), 'V', 'Volume of the lane');
+  const openLeft = open(inches(sure.start), inches(length) - inches(sure.far));
   return {
     number: place + 1,
     from,
@@ -240,7 +240,7 @@ function lane(place: number, problem: Worked, rules: Rulebook): Lane {
     left: sure.left,
     leftAtBest: pushed(reach.high).left,
     volume,
-    leftVolume: less(times(area, sure.left), openLeft, 'V left', 'Volume left over in the lane'),
+    leftVolume: less(times(area, sure.left), rings, openLeft, 'V left', 'Volume left over in the lane'),
     bags: bagsFor(volume, problem.density, problem.bagWeight).bags,
     stopsAtRing: feedable && inTheWay.length > 0,
   };

@@ -125,23 +125,24 @@ export const fits = (hose: Quantity<'length'>, room: Quantity<'length'>): boolea
   inches(hose) <= inches(room) * (1 + NOISE);
 
 /**
- * A volume less open columns in cubic inches, and never below nothing.
+ * A volume less what each ring leaves open in it, in cubic inches, and never below nothing.
  * By hand: 864 in3 are half of a cubic foot.
- * @example less(quantity(2, 'ft3'), [{ ring: { along: quantity(20, 'ft'), at: quantity(5, 'ft'), across: quantity(12, 'in') }, volume: 864 }], 'V', 'Volume').amount // => 1.5
+ * @example less(quantity(2, 'ft3'), [{ along: quantity(20, 'ft'), at: quantity(5, 'ft'), across: quantity(12, 'in') }], [864], 'V', 'Volume').amount // => 1.5
  */
 export function less(
   whole: Quantity<'volume'>,
-  open: readonly { readonly ring: Ring; readonly volume: number }[],
+  rings: readonly Ring[],
+  open: readonly number[],
   symbol: string,
   label: string,
 ): Quantity<'volume'> {
-  const sum = open.reduce((running, { volume }) => running + volume, 0);
+  const sum = open.reduce((running, volume) => running + volume, 0);
   if (sum <= 0) return named(inUnit(whole, 'ft3'), symbol, label);
   const columns = named(
     inUnit(
       byMethod(
         'round columns kept open about the flues: their part of π/4 · D² times the depth there',
-        open.flatMap(({ ring }) => ringTold(ring)),
+        rings.filter((_, place) => open[place]).flatMap(ringTold),
         Math.min(sum, amountIn(whole, 'in3')),
         'in3',
       ),

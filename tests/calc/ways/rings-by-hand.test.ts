@@ -89,14 +89,54 @@ const edgeProblem: BayProblem = {
 const bays = (more: Partial<BayProblem>) => edgeBays({ ...edgeProblem, ...more }, rules);
 
 describe('a ring in a bay', () => {
-  test.each([0, 24, 48])(
-    '%s in along, at a truss or an end of the roof, its column is taken out once',
-    (along) => {
-      const ring: Ring = { along: inches(along), at: feet(5), across: inches(12) };
-      const column = ((Math.PI / 4) * 12 ** 2 * 12) / 1728;
-      expect(cubicFeet(bays({}).volume) - cubicFeet(bays({ rings: [ring] }).volume)).toBeCloseTo(column, 9);
-    },
-  );
+  test.each<[title: string, along: number, first: number, second: number]>([
+    ['at an end of the roof, half of its column', 0, 0.5, 0],
+    ['at a truss, half of it in either bay', 24, 0.5, 0.5],
+    ['in a bay, all of it there', 12, 1, 0],
+    ['at the far end, half of it', 48, 0, 0.5],
+  ])('%s', (_, along, first, second) => {
+    const ring: Ring = { along: inches(along), at: feet(5), across: inches(12) };
+    const column = ((Math.PI / 4) * 12 ** 2 * 12) / 1728;
+    const [without, with_] = [bays({}).bays, bays({ rings: [ring] }).bays];
+    const taken = without.map(({ volume }, place) => cubicFeet(volume) - cubicFeet(with_[place]?.volume));
+    expect(taken).toEqual([
+      expect.closeTo(first * column, 9) as number,
+      expect.closeTo(second * column, 9) as number,
+    ]);
+  });
+
+  /*
+   * The home of 66 ft and 13 ft 10 in, bowed from 5 to 15 in, over old insulation of 1 1/2 in, with a flue of 12 in and 18 in kept clear about it
+   * at 47 ft and 65 in across: bags by an independent integration over the ring, cut at the trusses, to the third place; of its own bay, from the back edge.
+   */
+  test('one wider than its bay takes from its neighbours too', () => {
+    const section = cavitySection({
+      shape: 'bowed',
+      width: inches(166),
+      eave: inches(5),
+      ridge: inches(15),
+    } as Parameters<typeof cavitySection>[0]);
+    const found = edgeBays(
+      {
+        ...edgeProblem,
+        section,
+        length: feet(66),
+        trusses: Array.from({ length: 34 }, (_, place) => 24 * place),
+        edges: 'both edges',
+        oldDepth: inches(1.5),
+        rings: [{ along: feet(47), at: inches(65), across: inches(48) }],
+      },
+      rules,
+    );
+    const [before, its, after] = found.bays.slice(22, 25);
+    const bagsIn = (bags: Quantity<'pieces'> | undefined) => amountIn(bags ?? quantity(0, 'bag'), 'bag');
+    expect([bagsIn(before?.bags), bagsIn(its?.bagsBySide[0]), bagsIn(after?.bags)]).toEqual([
+      expect.closeTo(1.03, 3) as number,
+      expect.closeTo(0.211, 3) as number,
+      expect.closeTo(1.03, 3) as number,
+    ]);
+    expect(Math.abs(cubicFeet(found.volume) - 754.2)).toBeLessThan(0.05);
+  });
 
   // The middle of the first bay is 12 in along. A ring of 12 in stops a tube of 2 in 7 in before its own middle.
   const inBay = (at: number): Ring => ({ along: inches(12), at: inches(at), across: inches(12) });
