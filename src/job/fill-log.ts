@@ -2,6 +2,7 @@ import type { CeilingLoad } from '../calc/ceiling/load.ts';
 import { printed, type Remark, said } from '../calc/declare/remark.ts';
 import { bagsFor, tooFewToTell } from '../calc/fill/bags.ts';
 import { type OpeningSoFar, openingSoFar, QUARTER, tooFewToJudge } from '../calc/log/opening.ts';
+import type { CautionId } from '../generated/rule-types.ts';
 import {
   compare,
   excess,
@@ -152,7 +153,13 @@ function groupsOf(
         part,
         ...soFar,
         // The ceiling below one of them is stopped for though the fill, spread through all, would pass.
-        cautions: [...new Set([...within.flatMap(({ cautions }) => cautions), ...soFar.cautions])],
+        cautions: [
+          ...new Set<CautionId>([
+            ...(someOverloaded(run, bagWeight, highestDensity) ? (['caution.log.overloaded'] as const) : []),
+            ...within.flatMap(({ cautions }) => cautions),
+            ...soFar.cautions,
+          ]),
+        ],
         name: `${first?.what}s ${numbersInWords(run.map(({ opening }) => opening.number))}${double ? `, ${first?.side} side` : ''}`,
         side: first?.side ?? 'back',
         state,
@@ -170,20 +177,51 @@ function verdictWithin({ state, bags }: LoggedOpening): LoggedOpening['verdict']
 const QUARTER_BAG = quantity(QUARTER, 'bag');
 
 /**
- * An opening of a group: whether it is light or heavy is told of the group alone. A count begins and ends at the nearest quarter, so only
- * what is overloaded by more than a quarter of a bag is told of it.
+ * How heavy lies the fill in openings side by side, at the least: a count begins and ends at the nearest quarter, so all of them together may be
+ * off by one.
+ */
+const surely = (
+  run: readonly LoggedOpening[],
+  bagWeight: Quantity<'weight of a piece'>,
+): Quantity<'density'> =>
+  over(
+    times(excess(run.map(({ bags }) => bags).reduce(plus), QUARTER_BAG), bagWeight),
+    run.map(({ opening }) => toBlow(opening)).reduce(plus),
+  );
+
+/**
+ * An opening of a group: whether it is light or heavy is told of the group alone. What is overloaded by more than a quarter of a bag is told
+ * of it; what may be, by the count, is warned of.
  */
 function withinGroup(
   each: LoggedOpening,
   bagWeight: Quantity<'weight of a piece'>,
   highestDensity: Quantity<'density'> | undefined,
 ): LoggedOpening {
-  const surely = over(times(excess(each.bags, QUARTER_BAG), bagWeight), toBlow(each.opening));
+  const above = (density: Quantity<'density'>) => highestDensity && compare(density, highestDensity) > 0;
   return {
     ...each,
     verdict: verdictWithin(each),
-    cautions: highestDensity && compare(surely, highestDensity) > 0 ? ['caution.ceiling.overloaded'] : [],
+    cautions: above(surely([each], bagWeight))
+      ? ['caution.log.overloaded']
+      : above(each.density)
+        ? ['caution.log.near-limit']
+        : [],
   };
+}
+
+/** Are some openings side by side, in which anything lies, overloaded together, whatever the count may be off? Those beside them carry nothing of it. */
+function someOverloaded(
+  run: readonly LoggedOpening[],
+  bagWeight: Quantity<'weight of a piece'>,
+  highestDensity: Quantity<'density'> | undefined,
+): boolean {
+  if (!highestDensity) return false;
+  return run.some((_, from) =>
+    run.some(
+      (_, to) => to >= from && compare(surely(run.slice(from, to + 1), bagWeight), highestDensity) > 0,
+    ),
+  );
 }
 
 /**
@@ -211,7 +249,7 @@ export function fillLog(plan: WorkedJob, rules: Rulebook): FillLog {
     const notFilled = entry?.not_filled;
     if (!notFilled) return { ...soFar, opening, state, notFilled };
     // Light or heavy is no matter where nothing more goes in; what the ceiling bears already is.
-    const cautions = soFar.cautions.filter((id) => id === 'caution.ceiling.overloaded');
+    const cautions = soFar.cautions.filter((id) => id === 'caution.log.overloaded');
     return { ...soFar, opening, state, notFilled, verdict: 'not filled', cautions };
   });
   const groups = groupsOf(openings, plan, rules, highestDensity);

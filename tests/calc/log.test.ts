@@ -60,16 +60,51 @@ test('a density above what the ceiling carries stops the opening, even where the
   // By hand: 7 bags of 30 lb in 140 ft3 are 1.5 lb/ft3, just carried; a quarter more is 1.554.
   expect(openingSoFar(plan, quantity(7, 'bag'), 'full', rules).cautions).toEqual([]);
   expect(openingSoFar(plan, quantity(7.25, 'bag'), 'full', rules).cautions).toEqual([
-    'caution.ceiling.overloaded',
+    'caution.log.overloaded',
   ]);
   // By hand: 5 of 7 bags are more than a tenth short, and 5 x 30 / 140 is 1.07 lb/ft3: no more fill on a ceiling that carries 1.
   const weak = { ...plan, highestDensity: quantity(1, 'lb/ft3') };
   expect(openingSoFar(weak, quantity(5, 'bag'), 'full', rules)).toMatchObject({
     verdict: 'full, light',
-    cautions: ['caution.ceiling.overloaded'],
+    cautions: ['caution.log.overloaded'],
   });
   // 4.5 x 30 / 140 = 0.964.
   expect(openingSoFar(weak, quantity(4.5, 'bag'), 'full', rules).cautions).toEqual(['caution.log.light']);
+});
+
+describe('bags as a crew counts them', () => {
+  /** 140 ft3 and bags of 30 lb: by hand, a density of 1 lb/ft3 is 4.667 bags. */
+  test.each<[title: string, density: number, highest: number | undefined, target: number]>([
+    ['to the nearest quarter, above', 1.5 * (5.9 / 7), undefined, 6],
+    ['to the nearest quarter, below', 1.5 * (6.1 / 7), undefined, 6],
+    [
+      'the quarter below, where the nearest is more than the ceiling carries',
+      1.5 * (5.9 / 7),
+      1.5 * (5.95 / 7),
+      5.75,
+    ],
+    ['the nearest, where the ceiling just carries it', 1.5 * (5.9 / 7), 1.5 * (6 / 7), 6],
+    ['the nearest, where it lies below a plan that is too heavy already', 1.5 * (6.1 / 7), 1.5 * (5 / 7), 6],
+    [
+      'nothing, of a plan of less than a quarter that the ceiling does not carry as one',
+      1.5 * (0.2 / 7),
+      1.5 * (0.22 / 7),
+      0,
+    ],
+  ])('%s', (_, density, highest, target) => {
+    const found = openingSoFar(
+      {
+        volume: quantity(140, 'ft3'),
+        density: quantity(density, 'lb/ft3'),
+        bagWeight: quantity(30, 'lb/bag'),
+        highestDensity: highest === undefined ? undefined : quantity(highest, 'lb/ft3'),
+      },
+      quantity(0, 'bag'),
+      'filling',
+      rules,
+    );
+    expect(found.target.amount).toBe(target);
+  });
 });
 
 describe('a small opening is counted no nearer than a quarter of a bag', () => {

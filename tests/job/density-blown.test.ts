@@ -89,7 +89,7 @@ describe('a bag on a ceiling that carries nothing more is told as overloaded', (
     // 4 in at 8 lb/ft3 are 2.67 lb/ft2, above 2.2 by themselves.
     ['old insulation too heavy by itself', { ...loose, old: { depth: '4 in', density: '8 lb/ft3' } }, true],
   ])('%s', (_, changes, told) => {
-    expect(first(changes)?.cautions.includes('caution.ceiling.overloaded')).toBe(told);
+    expect(first(changes)?.cautions.includes('caution.log.overloaded')).toBe(told);
   });
 
   test('and an opening that nothing went into is not', () => {

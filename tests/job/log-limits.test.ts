@@ -25,7 +25,7 @@ describe('an opening that holds more than the ceiling carries is flagged, full o
     ['9 bags', true],
   ])('nothing more goes in, and %s lie there: %s', (bags, overloaded) => {
     const closed = { ...opening(1, bags, 'filling'), not_filled: 'neither hose nor tube goes in' };
-    expect(logOf([closed]).openings[0]?.cautions).toEqual(overloaded ? ['caution.ceiling.overloaded'] : []);
+    expect(logOf([closed]).openings[0]?.cautions).toEqual(overloaded ? ['caution.log.overloaded'] : []);
   });
 
   test.each<[bags: string, state: string, overloaded: boolean]>([
@@ -36,8 +36,8 @@ describe('an opening that holds more than the ceiling carries is flagged, full o
     ['9 bags', 'filling', true],
   ])('%s, %s: %s', (bags, state, overloaded) => {
     const [first, ...others] = logOf([opening(1, bags, state)]).openings;
-    expect(first?.cautions.includes('caution.ceiling.overloaded')).toBe(overloaded);
-    expect(others.flatMap(({ cautions }) => cautions)).not.toContain('caution.ceiling.overloaded');
+    expect(first?.cautions.includes('caution.log.overloaded')).toBe(overloaded);
+    expect(others.flatMap(({ cautions }) => cautions)).not.toContain('caution.log.overloaded');
   });
 });
 

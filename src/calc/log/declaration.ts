@@ -1,3 +1,4 @@
+import { figuresApart } from '../../quantity/apart.ts';
 import { calculation } from '../declare/calculation.ts';
 import { choiceField, optional, quantityField } from '../declare/field.ts';
 import { materialFields } from '../fill/fields.ts';
@@ -68,7 +69,11 @@ export const openingLog = calculation({
     return {
       figures: {
         verdict: { label: 'The opening', value: soFar.verdict },
-        density: { label: 'Density reached', value: soFar.density, format: { figures: 3 } },
+        density: {
+          label: 'Density reached',
+          value: soFar.density,
+          format: { figures: figuresApart(soFar.density, highest_density ? [highest_density] : [], 3) },
+        },
         planned: { label: 'Bags planned', value: soFar.planned, format: { figures: 3 } },
         left: {
           label: state === 'full' ? 'Bags short of the plan' : 'Bags the plan still asks for',

@@ -46,6 +46,8 @@ export interface OpeningSoFar {
   readonly verdict: OpeningVerdict;
   readonly bags: Quantity<'pieces'>;
   readonly planned: Quantity<'pieces'>;
+  /** The same as a crew counts it: to the nearest quarter, or the one below where that is more than the ceiling carries. */
+  readonly target: Quantity<'pieces'>;
   readonly weight: Quantity<'weight'>;
   /** Weight so far over the whole volume: the density once the fill has spread through it. */
   readonly density: Quantity<'density'>;
@@ -117,14 +119,24 @@ export function openingSoFar(
     verdict,
     bags,
     planned,
+    target: targetOf(planned, highestDensity && over(times(highestDensity, volume), bagWeight)),
     weight,
     density: reached,
     left: named(excess(planned, bags), 'n left', 'Bags the plan still asks for'),
     cautions: overloaded
       ? // Of a ceiling that carries too much already, none is told where more fill may be wanting.
-        ['caution.ceiling.overloaded', ...cautionsOf[verdict].filter((id) => id !== 'caution.log.light')]
+        ['caution.log.overloaded', ...cautionsOf[verdict].filter((id) => id !== 'caution.log.light')]
       : cautionsOf[verdict],
   };
+}
+
+/** Bags in quarters: the nearest, but none that lies above the most and its plan does not. */
+function targetOf(planned: Quantity<'pieces'>, most: Quantity<'pieces'> | undefined): Quantity<'pieces'> {
+  const quarters = amountIn(planned, 'bag') / QUARTER;
+  const nearest = Math.round(quarters);
+  const tooMany =
+    most !== undefined && nearest > quarters && nearest * QUARTER > amountIn(most, 'bag') + NOISE;
+  return quantity((tooMany ? nearest - 1 : nearest) * QUARTER, 'bag');
 }
 
 function verdictOf(

@@ -212,7 +212,7 @@ function cautionsOn(screen: MoistureScreen, values: MoistureValues, rules: Ruleb
     ...(screen.layers.some(({ permeance }) => permeance?.amount === 0)
       ? (['caution.moisture.tight'] as const)
       : []),
-    ...(compare(values.indoor_humidity, rules.value('moisture.indoor.most')) > 0
+    ...(compare(values.indoor_humidity, rules.value('moisture.indoor.most')) >= 0
       ? (['caution.moisture.humid'] as const)
       : []),
     ...(wet && screen.gatherings.some(({ temperature }) => compare(temperature, FREEZING) < 0)

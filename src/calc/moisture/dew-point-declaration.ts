@@ -95,7 +95,7 @@ export const dewPoint = calculation({
         pressure: { label: 'Vapour pressure', value: pressure, format: three },
         saturation: { label: 'Pressure of saturated air', value: saturation },
       },
-      cautions: compare(relative, rules.value('moisture.indoor.most')) > 0 ? ['caution.moisture.humid'] : [],
+      cautions: compare(relative, rules.value('moisture.indoor.most')) >= 0 ? ['caution.moisture.humid'] : [],
       remarks: [
         'Any face colder than the dew point takes water from this air as soon as the air gets there.',
       ],

@@ -3,7 +3,7 @@ import { format } from '../../quantity/format.ts';
 import { number } from '../../quantity/quantity.ts';
 import { type AnswerTable, calculation, EntriesClash, type Figure } from '../declare/calculation.ts';
 import { type ReceiptValues, receiptFields } from './fields.ts';
-import { checkPart, type PartChecked } from './part-checks.ts';
+import { asWeight, checkPart, type PartChecked } from './part-checks.ts';
 import { type ReceiptSheet, receiptSheet, stillMissing } from './sheet.ts';
 
 export const receipt = calculation({
@@ -89,7 +89,7 @@ function figuresOf(
       figures[name('weight')] = {
         label: `Weight of the bags on the area, ${of}`,
         value: weight,
-        format: { figures: 3, round: 'down' },
+        format: asWeight(weight, parts[place]?.label_weight),
       };
     if (underWeight !== undefined)
       figures[name('label_weight')] = {

@@ -1,3 +1,4 @@
+import { figuresApart } from '../../quantity/apart.ts';
 import { format } from '../../quantity/format.ts';
 import {
   compare,
@@ -28,6 +29,18 @@ export interface PartChecked {
 }
 
 /**
+ * How is the bags' weight printed beside the label's? To three figures, downwards, and to more where the two would read alike.
+ * @example asWeight(quantity(1.26623, 'lb/ft2'), quantity(1.2663, 'lb/ft2')) // => { figures: 5, round: 'down' }
+ */
+export const asWeight = (
+  weight: Quantity<'load'>,
+  label: Quantity<'load'> | undefined,
+): { readonly figures: number; readonly round: 'down' } => ({
+  figures: figuresApart(weight, label ? [label] : [], 3),
+  round: 'down',
+});
+
+/**
  * Do the entries of one part agree with one another? Weight in lb/ft2, density in lb/ft3. No R is computed here, from
  * anything. The source of the weight to reach is the bag label, 16 CFR 460.12(b)(2).
  * By hand: 10 bags of 30 lb on 200 ft2.
@@ -48,7 +61,7 @@ export function checkPart(part: PartValues, place: number, rules: Rulebook): Par
   const remarks: Remark[] = [];
   if (underWeight && weight && label_weight)
     remarks.push(
-      `${part.part}: the bags weigh ${format(weight, { round: 'down' })} on this area, less than the ${format(label_weight)} of the label for the R stated.`,
+      `${part.part}: the bags weigh ${format(weight, asWeight(weight, label_weight))} on this area, less than the ${format(label_weight)} of the label for the R stated.`,
     );
   if (density && installed_density && !near(density, installed_density, rules))
     remarks.push(

@@ -3,7 +3,7 @@ import type { LoggedGroup, LoggedOpening } from '../../job/fill-log.ts';
 import { unbroken } from '../../quantity/unbroken.ts';
 import { theBook } from '../book.ts';
 import { Steps } from './Counter.tsx';
-import { inQuartersText } from './quarters.ts';
+import { askedText, inQuartersText } from './quarters.ts';
 
 /**
  * The hole being filled, at the foot of a phone where the thumb is: the one counted last, or the first that is not full. A stop of it stands
@@ -17,7 +17,7 @@ export function AtHand({
   undo,
 }: {
   readonly name: string;
-  readonly of: Pick<LoggedGroup | LoggedOpening, 'bags' | 'planned' | 'verdict' | 'cautions'>;
+  readonly of: Pick<LoggedGroup | LoggedOpening, 'bags' | 'planned' | 'target' | 'verdict' | 'cautions'>;
   /** Can more be counted? */
   readonly takes: boolean;
   readonly change: (more: number) => void;
@@ -39,8 +39,7 @@ export function AtHand({
         ) : null}
       </p>
       <p>
-        <strong>{name}</strong>: {unbroken(`${inQuartersText(of.bags)} of ${inQuartersText(of.planned)}`)},{' '}
-        {of.verdict}
+        <strong>{name}</strong>: {unbroken(`${inQuartersText(of.bags)} of ${askedText(of)}`)}, {of.verdict}
       </p>
       <p class="counter">
         <Steps name={name} takes={takes} count={change} />

@@ -2,7 +2,7 @@ import type { JSX } from 'preact';
 import { QUARTER } from '../../calc/log/opening.ts';
 import type { LoggedGroup, LoggedOpening } from '../../job/fill-log.ts';
 import { unbroken } from '../../quantity/unbroken.ts';
-import { inQuartersText } from './quarters.ts';
+import { askedText, inQuartersText } from './quarters.ts';
 
 /** What is counted with a tap. */
 const steps = [
@@ -15,12 +15,11 @@ const steps = [
 export const SoFar = ({
   of,
 }: {
-  readonly of: Pick<LoggedGroup | LoggedOpening, 'bags' | 'planned' | 'verdict'>;
+  readonly of: Pick<LoggedGroup | LoggedOpening, 'bags' | 'planned' | 'target' | 'verdict'>;
 }): JSX.Element => (
   <p class="count">
     <output>
-      <b>{unbroken(`${inQuartersText(of.bags)} of ${inQuartersText(of.planned)}`)}</b>{' '}
-      <span>{of.verdict}</span>
+      <b>{unbroken(`${inQuartersText(of.bags)} of ${askedText(of)}`)}</b> <span>{of.verdict}</span>
     </output>
   </p>
 );

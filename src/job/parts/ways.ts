@@ -1,9 +1,11 @@
 import { notLookedAt } from '../../calc/before/readiness-fields.ts';
+import { printed, type Remark, said } from '../../calc/declare/remark.ts';
 import { spacingOf } from '../../calc/holes/members.ts';
 import { bays } from '../../calc/ways/bays-declaration.ts';
 import { compareWays } from '../../calc/ways/declaration.ts';
 import { lanes } from '../../calc/ways/lanes-declaration.ts';
 import { format } from '../../quantity/format.ts';
+import { compare } from '../../quantity/quantity.ts';
 import type { JobValues } from '../job-fields.ts';
 import { keptOpen } from '../kept-open.ts';
 import type { WorkedJob } from '../planned.ts';
@@ -31,13 +33,20 @@ const asked = {
 const known = ({ job: { home, cavity, hose, roof, fill }, oldOnceFilled }: WorkedJob) => ({
   length: home.length,
   ...cavity,
-  // The hose lies on it, and presses it about as the fill will.
   old_depth: oldOnceFilled,
   reach: hose.reach,
   truss_spacing: spacingOf(roof),
   density: fill.density,
   bag_weight: fill.bag_weight,
 });
+
+/** That the room for hose and tube is counted above pressed old insulation, where it lies higher now. */
+const ofRoomOverOld = ({ job: { old }, oldOnceFilled }: WorkedJob): Remark[] =>
+  old.depth && oldOnceFilled && compare(old.depth, oldOnceFilled) > 0
+    ? [
+        said`Room for hose and tube is counted above ${printed(oldOnceFilled, { tape: 8 })} of old insulation, pressed down as the hose presses it. Where it keeps its ${printed(old.depth, { tape: 8 })}, there is less: try it before you count on it.`,
+      ]
+    : [];
 
 /** What the survey says of the roof under the crew. */
 const carriesCrew = ({ roof_carries }: JobValues['survey']) =>
@@ -66,6 +75,7 @@ const comparison = part({
     const { gables = 'not known', edges = 'not known' } = job.ways;
     return halves(job).map((half) => ({
       ...ofHalf(compareWays.title, half),
+      remarks: ofRoomOverOld(plan),
       values: {
         ...known(plan),
         ...job.roof,
@@ -95,6 +105,7 @@ export const gableLanesPart = part({
     if (gables === 'neither') return 'No gable end of this home can be opened.';
     return halves(job).map((half) => ({
       ...ofHalf(lanes.title, half),
+      remarks: ofRoomOverOld(plan),
       values: {
         ...known(plan),
         ends: gables === 'not known' ? undefined : gables,
@@ -144,11 +155,12 @@ export const liftedEdgePart = part({
             // The lifted edge may be that of either section: no tube may be sent at a flue unseen.
             flues: flueRings(plan, undefined),
           },
-          remarks: ofEitherSection(plan),
+          remarks: [...ofRoomOverOld(plan), ...ofEitherSection(plan)],
         },
       ];
     return halves(job).map((half) => ({
       ...ofHalf(bays.title, half),
+      remarks: ofRoomOverOld(plan),
       values: {
         ...known(plan),
         ...trusses(job),

@@ -139,7 +139,7 @@ const alike: readonly [title: string, name: string, figure: string, a: object, b
       state: 'filling',
       highest_density: '19542525.31623137 mg/m3',
     },
-    /^caution\.ceiling\.overloaded/,
+    /^caution\.log\.overloaded/,
   ],
   [
     'as much R after as before: nothing is saved',

@@ -1,8 +1,9 @@
+import { figuresApart } from '../../../quantity/apart.ts';
 import { format } from '../../../quantity/format.ts';
 import { compare, inUnit, quantity, total } from '../../../quantity/quantity.ts';
 import { calculation, EntriesClash, type Figure } from '../../declare/calculation.ts';
 import { listField, optional, quantityField } from '../../declare/field.ts';
-import { said } from '../../declare/remark.ts';
+import { printed, said } from '../../declare/remark.ts';
 import { allowedTime, type JudgedPeriod, noiseDose, timeLeft } from './dose.ts';
 
 const levelField = (symbol: string, label: string, hint: string, example: string) =>
@@ -66,6 +67,7 @@ export const noise = calculation({
       throw new EntriesClash({ field: 'periods', label: 'Times in noise', found, expected });
     };
     if (periods.length === 0 && !next_level) return refuse('none', 'one or more, with level and time');
+    const loudest = rules.value('safety.noise.loudest');
     const day = quantity(1, 'day');
     const all = periods.length > 0 ? total(periods.map(({ time }) => time)) : quantity(0, 'h');
     if (compare(all, day) > 0)
@@ -106,7 +108,7 @@ export const noise = calculation({
       remarks: judged.flatMap(({ level, allowed }, at) =>
         allowed === 'none'
           ? [
-              said`Number ${at + 1}, at ${level}, is louder than the ${rules.value('safety.noise.loudest')} at which the table ends.`,
+              said`Number ${at + 1}, at ${printed(level, { figures: figuresApart(level, [loudest], 3) })}, is louder than the ${loudest} at which the table ends.`,
             ]
           : [],
       ),
