@@ -283,6 +283,24 @@ describe('the bags against the label', () => {
     expect(answered({ ...whole, parts: second }).cautions).toContain('caution.receipt.open-chart');
   });
 
+  test.each<[string, string, string, string | undefined]>([
+    ['nothing against it', '', 'ready to sign', undefined],
+    ['an opening is light', '', 'not to be signed before it is filled', 'caution.log.light'],
+    ['an opening is light', 'lacking', 'not complete', 'caution.log.light'],
+    ['a ceiling is overloaded', '', 'not to be signed before that stop is settled', 'caution.log.overloaded'],
+    [
+      'a ceiling is overloaded',
+      'lacking',
+      'not to be signed before that stop is settled',
+      'caution.log.overloaded',
+    ],
+  ])('by the fill log %s, %s: %s', (log_says, lacking, verdict, caution) => {
+    const given = { ...whole, log_says, ...(lacking ? { installer: '' } : {}) };
+    const { figures, cautions } = answered(given);
+    expect(figures.verdict?.value).toBe(verdict);
+    expect(cautions.filter((id) => id.startsWith('caution.log.'))).toEqual(caution ? [caution] : []);
+  });
+
   test('cannot be said where one of them is not told', () => {
     for (const key of ['bags', 'bag_weight', 'area', 'label_weight'] as const)
       expect(checkPart(typed({ [key]: '' }), 0, rules).underWeight).toBeUndefined();

@@ -145,3 +145,23 @@ describe('the bags of the receipt', () => {
     expect(areaOf({ 'receipt.area': '900 ft2' })).toBe(900);
   });
 });
+
+/** By hand, from the example: its first hole takes 6.98 bags, and 8.75 are the most that its ceiling carries; within a tenth counts as planned. */
+describe('the receipt goes by what the fill log says', () => {
+  const first = (bags: string, state: string) => [{ side: 'back', opening: 1, bags, state }];
+  test.each<[title: string, openings: readonly unknown[], says: string | undefined]>([
+    ['no bag is in', [], undefined],
+    ['the first hole is being filled', first('4 bags', 'filling'), 'nothing against it'],
+    ['it took what was planned', first('7 bags', 'full'), 'nothing against it'],
+    ['it is heavy, and the ceiling carries it', first('8.5 bags', 'full'), 'nothing against it'],
+    ['it is light', first('4 bags', 'full'), 'an opening is light'],
+    ['it is overloaded, full or not', first('9 bags', 'filling'), 'a ceiling is overloaded'],
+    [
+      'one is light and one overloaded',
+      [...first('9 bags', 'full'), { side: 'back', opening: 2, bags: '3 bags', state: 'full' }],
+      'a ceiling is overloaded',
+    ],
+  ])('%s', (_, openings, says) => {
+    expect(receiptValues(planOf(exampleWith({ 'log.openings': openings })), rules).log_says).toBe(says);
+  });
+});

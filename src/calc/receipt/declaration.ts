@@ -2,7 +2,7 @@ import type { CautionId } from '../../generated/rule-types.ts';
 import { format } from '../../quantity/format.ts';
 import { number } from '../../quantity/quantity.ts';
 import { type AnswerTable, calculation, EntriesClash, type Figure } from '../declare/calculation.ts';
-import { type ReceiptValues, receiptFields } from './fields.ts';
+import { type LogSays, type ReceiptValues, receiptFields } from './fields.ts';
 import { asWeight, checkPart, type PartChecked } from './part-checks.ts';
 import { type ReceiptSheet, receiptSheet, stillMissing } from './sheet.ts';
 
@@ -68,18 +68,24 @@ export const receipt = calculation({
 });
 
 /** A sheet on which nothing is missing tells of an R all the same, which is not there where the bags weigh too little. */
-function verdictOf(missing: readonly string[], checked: readonly PartChecked[]): string {
+function verdictOf(
+  missing: readonly string[],
+  checked: readonly PartChecked[],
+  logSays: LogSays | undefined,
+): string {
+  if (logSays === 'a ceiling is overloaded') return 'not to be signed before that stop is settled';
   if (missing.length > 0) return 'not complete';
+  if (logSays === 'an opening is light') return 'not to be signed before it is filled';
   return checked.some(({ underWeight }) => underWeight) ? 'not to be signed for that R' : 'ready to sign';
 }
 
 function figuresOf(
   { missing }: ReceiptSheet,
-  { parts }: ReceiptValues,
+  { parts, log_says }: ReceiptValues,
   checked: readonly PartChecked[],
 ): Record<string, Figure> {
   const figures: Record<string, Figure> = {
-    verdict: { label: 'The sheet is', value: verdictOf(missing, checked) },
+    verdict: { label: 'The sheet is', value: verdictOf(missing, checked, log_says) },
     missing: { label: 'Items missing', value: number(missing.length) },
   };
   for (const [place, { weight, underWeight, density }] of checked.entries()) {
@@ -133,8 +139,10 @@ function tablesOf({ parts, head }: ReceiptSheet): Record<string, AnswerTable> {
   };
 }
 
-function cautionsOf({ parts }: ReceiptValues, checked: readonly PartChecked[]): CautionId[] {
+function cautionsOf({ parts, log_says }: ReceiptValues, checked: readonly PartChecked[]): CautionId[] {
   return [
+    ...(log_says === 'a ceiling is overloaded' ? (['caution.log.overloaded'] as const) : []),
+    ...(log_says === 'an opening is light' ? (['caution.log.light'] as const) : []),
     ...(checked.some(({ underWeight }) => underWeight) ? (['caution.receipt.under-weight'] as const) : []),
     ...(parts.some(({ r_from }) => r_from === 'bag label') ? (['caution.receipt.open-chart'] as const) : []),
     'caution.receipt.maker-data-only',

@@ -13,6 +13,10 @@ import { materials } from '../fill/material.ts';
 /** The maker's papers that an R may be copied from; an estimate is none of them. */
 export const makersPapers = ['bag label', 'fact sheet', 'test report or data sheet'] as const;
 
+/** What the fill log may say against the sheet; the gravest of it. */
+const logSays = ['nothing against it', 'an opening is light', 'a ceiling is overloaded'] as const;
+export type LogSays = (typeof logSays)[number];
+
 /** What is told of one part of the house; what is left empty is listed as missing, not guessed. */
 export const partFields = {
   part: wordsField('Part of the house', 'What was insulated.', 'roof cavity'),
@@ -113,6 +117,9 @@ export const receiptFields = {
   date: optional(dateField('Date', 'The day the work was finished.', '2026-11-25')),
   fact_sheet: optional(
     dateField('Fact sheet shown', 'The day the customer saw it, before agreeing to buy.', '2026-11-02'),
+  ),
+  log_says: optional(
+    choiceField('The fill log', 'What it says of the openings. Left empty, it is not asked here.', logSays),
   ),
   parts: listField(
     'Parts of the house',

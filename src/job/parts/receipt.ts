@@ -1,6 +1,6 @@
 import { printed, type Remark, said } from '../../calc/declare/remark.ts';
 import { receipt } from '../../calc/receipt/declaration.ts';
-import type { PartValues, ReceiptValues } from '../../calc/receipt/fields.ts';
+import type { LogSays, PartValues, ReceiptValues } from '../../calc/receipt/fields.ts';
 import {
   compare,
   inUnit,
@@ -24,6 +24,15 @@ const bagsUsed = ({ openings, used }: FillLog): Quantity<'pieces'> | undefined =
   openings.length > 0 && openings.every(({ state, notFilled }) => state === 'full' || notFilled)
     ? used
     : undefined;
+
+/** What the log says against the receipt; undefined while no bag went in. */
+function saidByLog({ openings, groups, used }: FillLog): LogSays | undefined {
+  if (used.amount === 0) return undefined;
+  const all = [...openings, ...groups];
+  if (all.some(({ cautions }) => cautions.includes('caution.log.overloaded')))
+    return 'a ceiling is overloaded';
+  return all.some(({ verdict }) => verdict === 'full, light') ? 'an opening is light' : 'nothing against it';
+}
 
 const density = (
   bags: Quantity<'pieces'>,
@@ -60,6 +69,7 @@ export function receiptValues(plan: WorkedJob, rules: Rulebook): ReceiptValues {
     installer: installer ?? job.agency,
     date,
     fact_sheet,
+    log_says: saidByLog(log),
     parts: [cavity, ...(other_parts ?? [])],
   };
 }
