@@ -167,7 +167,8 @@ function table({ bays: all, sides }: Bays) {
       to: 'To',
       clear: 'Clear width',
       ...bySide('pushed', (called) => `Tube in from the ${called} edge`),
-      ...bySide('bags', (called) => `Bags through the ${called} edge`),
+      ...bySide('bags', (called) => `Bags for the ${called} edge`),
+      ...bySide('within', (called) => `Of them within reach, to be blown through the ${called} edge`),
       left_volume: 'Volume left over',
     },
     rows: all.map((each) => ({
@@ -182,6 +183,7 @@ function table({ bays: all, sides }: Bays) {
             (tubeFits && each.wideEnough ? each.pushed[place] : undefined) ?? 'does not fit',
           ],
           [`bags_${edge}`, each.bagsBySide[place] ?? ''],
+          [`within_${edge}`, each.withinBySide[place] ?? ''],
         ]),
       ),
       left_volume: each.leftVolume,
@@ -194,6 +196,7 @@ function table({ bays: all, sides }: Bays) {
         sides.flatMap(({ edge }) => [
           [`pushed_${edge}`, pushTape],
           [`bags_${edge}`, three],
+          [`within_${edge}`, three],
         ]),
       ),
       left_volume: three,

@@ -71,6 +71,8 @@ export interface Bay {
   /** Volume and bags through each edge, in the order of the sides. */
   readonly volumeBySide: readonly Quantity<'volume'>[];
   readonly bagsBySide: readonly Quantity<'pieces'>[];
+  /** Of those bags what lies along the tube. */
+  readonly withinBySide: readonly Quantity<'pieces'>[];
   /** What of it lies beyond the end of the push, on each side: by its place in the taper, not by the length alone. */
   readonly leftBySide: readonly Quantity<'volume'>[];
   /** How far the tube goes in on each side. */
@@ -260,7 +262,8 @@ function bay(place: number, stretch: Stretch, problem: BayProblem, known: Known,
     return { pushed, ...volumesOn({ edge: side.edge, to, pushed }, stretch, pitch, problem, rules) };
   });
   const volume = named(total(worked.map((each) => each.volume)), 'V', 'Volume of the bay');
-  const bags = worked.map((each) => bagsFor(each.volume, problem.density, problem.bagWeight).bags);
+  const bagsOf = (held: Quantity<'volume'>) => bagsFor(held, problem.density, problem.bagWeight).bags;
+  const bags = worked.map((each) => bagsOf(each.volume));
   return {
     number: place + 1,
     from,
@@ -271,6 +274,7 @@ function bay(place: number, stretch: Stretch, problem: BayProblem, known: Known,
     bags: named(total(bags), 'n', 'Bags for the bay'),
     volumeBySide: worked.map((each) => each.volume),
     bagsBySide: bags,
+    withinBySide: worked.map(({ volume, left }) => bagsOf(minus(volume, left))),
     leftBySide: worked.map(({ left }) => left),
     pushed: worked.map(({ pushed }) => pushed),
     leftVolume: named(total(worked.map((each) => each.left)), 'V left', 'Volume left over in the bay'),

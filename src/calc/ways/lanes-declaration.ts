@@ -1,11 +1,12 @@
 import type { CautionId } from '../../generated/rule-types.ts';
 import { format } from '../../quantity/format.ts';
-import { quantity } from '../../quantity/quantity.ts';
+import { minus, quantity } from '../../quantity/quantity.ts';
 import type { Rulebook } from '../../rulebook/rulebook.ts';
 import { cavitySection, refuseFilled } from '../cavity/section.ts';
 import { calculation, type Figure } from '../declare/calculation.ts';
 import type { Values } from '../declare/field.ts';
 import { type Remark, said } from '../declare/remark.ts';
+import { bagsFor } from '../fill/bags.ts';
 import { ringsAbout } from './flue-ring.ts';
 import { gableLaneFields } from './lane-fields.ts';
 import { gableLanes, type Lanes } from './lanes.ts';
@@ -116,7 +117,8 @@ export const lanes = calculation({
             from_far_end: 'Covered from the far end',
             left: 'Left over',
             left_volume: 'Volume left over',
-            bags: 'Bags for the lane',
+            bags: 'Bags for the whole lane',
+            within: 'Of them within reach, to be blown',
           },
           rows: found.lanes.map((each) => ({
             lane: String(each.number),
@@ -130,6 +132,7 @@ export const lanes = calculation({
             left: each.left,
             left_volume: each.leftVolume,
             bags: each.bags,
+            within: bagsFor(minus(each.volume, each.leftVolume), values.density, values.bag_weight).bags,
           })),
           format: {
             middle: tape,
@@ -142,6 +145,7 @@ export const lanes = calculation({
             left: leftTape,
             left_volume: { figures: 3 },
             bags: { figures: 3 },
+            within: { figures: 3 },
           },
         },
       },

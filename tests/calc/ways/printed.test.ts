@@ -256,7 +256,7 @@ describe('what is printed of lanes', () => {
       bags: '21.2 bags',
     });
     expect(tables.lanes?.[0]).toBe(
-      '1 | 2 ft 0 1/8 in | 10 in | 3.36 ft² | 21 ft 0 1/2 in | 21 ft 0 1/2 in | 21 ft 0 1/2 in | 21 ft 0 1/2 in | 0 in | 0 ft³ | 7.06 bags',
+      '1 | 2 ft 0 1/8 in | 10 in | 3.36 ft² | 21 ft 0 1/2 in | 21 ft 0 1/2 in | 21 ft 0 1/2 in | 21 ft 0 1/2 in | 0 in | 0 ft³ | 7.06 bags | 7.06 bags',
     );
     expect(tables.lanes?.map((row) => row.split(' | ')[0])).toEqual(['1', '2', '3']);
     expect(remarks).toEqual([noChord]);
@@ -274,8 +274,8 @@ describe('what is printed of lanes', () => {
     // 505 in less 300 in, the least reach, is 205 in; less 420 in, 85 in.
     const { figures, tables, remarks } = laned({ ends: 'one end' });
     expect(figures).toMatchObject({ left: '17 ft 1 in', left_at_best: '7 ft 1 in', push: '42 ft 1 in' });
-    // 205 x 48.333 x 10 / 1728 = 57.34 ft3.
-    expect(tables.lanes?.[1]).toMatch(/ \| 25 ft \| 0 in \| 17 ft 1 in \| 57\.3 ft³ \| 7\.06 bags$/);
+    // 205 x 48.333 x 10 / 1728 = 57.34 ft3, 2.867 bags of the 7.0625.
+    expect(tables.lanes?.[1]).toMatch(/ \| 25 ft \| 0 in \| 17 ft 1 in \| 57\.3 ft³ \| 7\.06 bags \| 4\.2 bags$/);
     expect(remarks).toEqual([
       noChord,
       expect.stringMatching(/^What is left over has to be reached another way/),
@@ -315,14 +315,14 @@ describe('what is printed of lanes', () => {
   test('a flue on the way stops the hose before its ring, and what is left holds the stretch at the ring', () => {
     // Its ring is 10 in across, and the hose 2 in wide: 6 in from its middle. Of 12 ft lane 2 runs at 72 in. From the start
     // 120 - 6 = 114 in; from the far end 505 - 126 = 379 in to the ring, of which the hose reaches 300 in; left 505 - 114 - 300 = 91 in.
-    // The column: pi/4 x 100 x 10 / 1728 = 0.4545 ft3, and 91 x 48 x 10 / 1728 - 0.4545 = 24.823 ft3. Bags: (505 x 480 / 1728 - 0.4545) x 1.5 / 30 = 6.991.
+    // The column: pi/4 x 100 x 10 / 1728 = 0.4545 ft3, and 91 x 48 x 10 / 1728 - 0.4545 = 24.823 ft3. Bags: (505 x 480 / 1728 - 0.4545) x 1.5 / 30 = 6.991, and less 24.823 x 0.05 5.750.
     const { tables, remarks, cautions } = laned({
       width: '12 ft',
       spread: '2 ft',
       flues: [{ ...flue, at: '6 ft' }],
     });
     expect(tables.lanes?.[1]).toBe(
-      '2 | 6 ft | 10 in | 3.33 ft² | 9 ft 6 in | 31 ft 7 in | 9 ft 6 in | 25 ft | 7 ft 7 in | 24.8 ft³ | 6.99 bags',
+      '2 | 6 ft | 10 in | 3.33 ft² | 9 ft 6 in | 31 ft 7 in | 9 ft 6 in | 25 ft | 7 ft 7 in | 24.8 ft³ | 6.99 bags | 5.75 bags',
     );
     expect(remarks.at(-1)).toMatch(/^A lane that meets the ring about a flue counts/);
     expect(cautions[0]).toBe('caution.hose.flue-ahead');
@@ -392,7 +392,7 @@ const bayed = (more: Entries = {}) => printed(bays, { ...bayHome, ...more });
 describe('what is printed of bays', () => {
   test('figures and rows, to the tape and to three figures', () => {
     // The two chords, 1.5 in deep and 1.5 in wide every 24 in, take 0.1875 in of the 10 in. A bay of 2 ft by 12 ft holds 19.625 ft3,
-    // times 1.55 over 25 1.21675 bags; four hold 78.5 ft3, 4.867 bags. A tube 5 ft long leaves 7/12 of each bay: 11.448 ft3.
+    // times 1.55 over 25 1.21675 bags; four hold 78.5 ft3, 4.867 bags. A tube 5 ft long leaves 7/12 of each bay: 11.448 ft3, and 0.50698 bags go in.
     const { figures, tables, remarks, cautions } = bayed({ density: '1.55 lb/ft3', reach: '5 ft' });
     expect(figures).toMatchObject({
       bags_a_bay: '1.22 bags',
@@ -406,10 +406,10 @@ describe('what is printed of bays', () => {
       room_back: '10 in',
     });
     expect(tables.bays).toEqual([
-      '1 | 0 in | 2 ft | 1 ft 10 1/2 in | 5 ft | 1.22 bags | 11.4 ft³',
-      '2 | 2 ft | 4 ft | 1 ft 10 1/2 in | 5 ft | 1.22 bags | 11.4 ft³',
-      '3 | 4 ft | 6 ft | 1 ft 10 1/2 in | 5 ft | 1.22 bags | 11.4 ft³',
-      '4 | 6 ft | 8 ft | 1 ft 10 1/2 in | 5 ft | 1.22 bags | 11.4 ft³',
+      '1 | 0 in | 2 ft | 1 ft 10 1/2 in | 5 ft | 1.22 bags | 0.507 bags | 11.4 ft³',
+      '2 | 2 ft | 4 ft | 1 ft 10 1/2 in | 5 ft | 1.22 bags | 0.507 bags | 11.4 ft³',
+      '3 | 4 ft | 6 ft | 1 ft 10 1/2 in | 5 ft | 1.22 bags | 0.507 bags | 11.4 ft³',
+      '4 | 6 ft | 8 ft | 1 ft 10 1/2 in | 5 ft | 1.22 bags | 0.507 bags | 11.4 ft³',
     ]);
     expect(remarks).toEqual([]);
     expect(cautions).toEqual([
@@ -432,6 +432,8 @@ describe('what is printed of bays', () => {
       '0 ft³',
       '0.589 bags',
       '0.589 bags',
+      '0.589 bags',
+      '0.589 bags',
       '6 ft',
       '6 ft',
     ]);
@@ -439,8 +441,10 @@ describe('what is printed of bays', () => {
     expect(Object.values(one.tables?.bays?.columns ?? {}).slice(4)).toEqual([
       'Tube in from the back edge',
       'Tube in from the front edge',
-      'Bags through the back edge',
-      'Bags through the front edge',
+      'Bags for the back edge',
+      'Bags for the front edge',
+      'Of them within reach, to be blown through the back edge',
+      'Of them within reach, to be blown through the front edge',
       'Volume left over',
     ]);
   });
@@ -520,10 +524,10 @@ describe('what is printed of bays', () => {
 
   test('a flue in the way stops the tube of its bay alone', () => {
     // 6 in before its middle at 5 ft: 4 ft 6 in. The bay holds 19.625 - pi/4 x 100 x 10 / 1728 = 19.170 ft3, 1.150 bags; beyond the
-    // end of the push 7.5/12 of 19.625 less the column, 11.811 ft3.
+    // end of the push 7.5/12 of 19.625 less the column, 11.811 ft3: 7.359 ft3 go in, times 1.5 over 25 0.4415 bags.
     const { tables, cautions } = bayed({ flues: [{ along: '3 ft', at: '5 ft', across: '6 in' }] });
-    expect(tables.bays?.[1]).toBe('2 | 2 ft | 4 ft | 1 ft 10 1/2 in | 4 ft 6 in | 1.15 bags | 11.8 ft³');
-    expect(tables.bays?.[0]).toMatch(/ \| 12 ft \| 1\.18 bags \| 0 ft³$/);
+    expect(tables.bays?.[1]).toBe('2 | 2 ft | 4 ft | 1 ft 10 1/2 in | 4 ft 6 in | 1.15 bags | 0.442 bags | 11.8 ft³');
+    expect(tables.bays?.[0]).toMatch(/ \| 12 ft \| 1\.18 bags \| 1\.18 bags \| 0 ft³$/);
     expect(cautions[0]).toBe('caution.hose.flue-ahead');
   });
 
