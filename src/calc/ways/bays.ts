@@ -20,9 +20,9 @@ import { printed, type Remark, said } from '../declare/remark.ts';
 import { bagsFor } from '../fill/bags.ts';
 import type { LiftedEdges } from './bay-fields.ts';
 import { keptOff, type Ring, ringTold, runsInto } from './flue-ring.ts';
-import { reachOf } from './reach.ts';
+import { NOISE, reachOf } from './reach.ts';
 import { type Stretch, stretches } from './stretches.ts';
-import { fits, freeStrip, less, ofRoom, part, roomForHose, type Taken } from './strip.ts';
+import { fits, freeStrip, less, ofRoom, roomForHose, type Taken } from './strip.ts';
 
 /** A cavity that is filled bay by bay between its trusses, under the lifted edge of the roof. */
 export interface BayProblem extends Taken {
@@ -55,6 +55,8 @@ export interface Side {
   readonly tubeFits: boolean;
   /** Where, from the edge, the cavity becomes deep enough for the tube; undefined if nowhere on this side. */
   readonly fitsFrom: Quantity<'length'> | undefined;
+  /** Where, from the edge, the cavity becomes too low again for a tube that goes in there; undefined if nowhere on the way across. */
+  readonly lowFrom: Quantity<'length'> | undefined;
 }
 
 /** One bay, between two trusses or between a truss and the end of the roof. */
@@ -150,7 +152,8 @@ function sidesOf(problem: BayProblem, tube: Quantity<'length'>, rules: Rulebook)
       tube: named(inUnit(to, 'ft'), 't', `Tube from the ${called} edge`),
       room,
       tubeFits: fits(tube, room),
-      fitsFrom: fitsFrom(problem, edge, to, tube),
+      fitsFrom: firstPlace(problem, edge, to, tube, 'deep enough'),
+      lowFrom: fits(tube, room) ? firstPlace(problem, edge, section.width, tube, 'too low') : undefined,
     };
   };
   return [
@@ -159,34 +162,37 @@ function sidesOf(problem: BayProblem, tube: Quantity<'length'>, rules: Rulebook)
   ];
 }
 
-/** Where does the cavity become deep enough for the tube, on the way in from an edge? */
-function fitsFrom(
+/** Where, on the way in from an edge, is the cavity first deep enough for the tube, or too low for it? */
+function firstPlace(
   { section, oldDepth }: BayProblem,
   edge: Side['edge'],
   to: Quantity<'length'>,
   tube: Quantity<'length'>,
+  wanted: 'deep enough' | 'too low',
 ): Quantity<'length'> | undefined {
   const height = inches(tube) + (oldDepth ? inches(oldDepth) : 0);
-  const { width } = section.profile;
-  const placeFrom = (amount: number): Quantity<'length'> =>
+  const { profile } = section;
+  const fromEdge = (place: number): number => (edge === 'back' ? place : profile.width - place);
+  const asWanted = (place: number): boolean =>
+    wanted === 'deep enough'
+      ? profile.depthAt(place) >= height
+      : profile.depthAt(place) < height * (1 - NOISE);
+  const found = (place: number): Quantity<'length'> =>
     byMethod(
-      'where the cavity above the old insulation is as deep as the tube is wide',
+      `where the cavity above the old insulation is ${wanted} for the tube`,
       [tube, ...section.told, ...(oldDepth ? [oldDepth] : [])],
-      amount,
+      fromEdge(place),
       'in',
     );
-  const profile =
-    edge === 'back' ? part(section.profile, 0, inches(to)) : part(section.profile, width - inches(to), width);
-  const [first, last] = edge === 'back' ? [0, -1] : [-1, 0];
-  const corners = first === 0 ? profile.corners : [...profile.corners].reverse();
-  const from = (place: number): number => (edge === 'back' ? place : profile.width - place);
+  const last = inches(to);
+  const corners = [...profile.corners, fromEdge(last)]
+    .filter((place) => fromEdge(place) <= last)
+    .sort((a, b) => fromEdge(a) - fromEdge(b));
   for (const [at, corner] of corners.entries()) {
-    if (profile.depthAt(corner) >= height) return placeFrom(from(corner));
+    if (asWanted(corner)) return found(corner);
     const next = corners[at + 1];
-    if (next !== undefined && profile.depthAt(next) >= height) {
-      const [left, right] = last === -1 ? [corner, next] : [next, corner];
-      return placeFrom(from(placeOfHeight(profile, height, left, right)));
-    }
+    if (next !== undefined && asWanted(next))
+      return found(placeOfHeight(profile, height, Math.min(corner, next), Math.max(corner, next)));
   }
   return undefined;
 }
@@ -217,8 +223,11 @@ function bay(place: number, stretch: Stretch, problem: BayProblem, known: Known,
   const middle = (stretch.clearFrom + stretch.clearTo) / 2;
   const wideEnough = fits(known.tube, clear);
   const goIn = known.sides.map(({ tubeFits }) => tubeFits && wideEnough);
-  const stops = known.sides.map(({ edge }, place) =>
+  const atRing = known.sides.map(({ edge }, place) =>
     goIn[place] ? nearestRing(edge, middle, problem, known.tube) : Number.POSITIVE_INFINITY,
+  );
+  const stops = known.sides.map(({ lowFrom }, place) =>
+    Math.min(atRing[place] ?? 0, lowFrom ? inches(lowFrom) : Number.POSITIVE_INFINITY),
   );
   const ends = endsOf(
     known.sides.map(({ tube }) => inches(tube)),
@@ -236,7 +245,7 @@ function bay(place: number, stretch: Stretch, problem: BayProblem, known: Known,
         : named(
             inUnit(
               byMethod(
-                'past the ridge to the ring that stops the tube from the other edge, or no further than that ring',
+                'past the ridge to the ring or the low place that stops the tube from the other edge, or no further than that',
                 [side.tube, section.width, known.tube, ...ringsRestOn],
                 end,
                 'in',
@@ -249,8 +258,16 @@ function bay(place: number, stretch: Stretch, problem: BayProblem, known: Known,
     const pushed = named(
       inUnit(
         byMethod(
-          'the tube needed, or its reach, or the ring kept open about a flue, whichever comes first; nothing where it does not fit',
-          [to, known.reach.low, side.room, known.tube, clear, ...ringsRestOn],
+          'the tube needed, or its reach, or the ring kept open about a flue, or where the cavity is too low for it, whichever comes first; nothing where it does not fit',
+          [
+            to,
+            known.reach.low,
+            side.room,
+            known.tube,
+            clear,
+            ...(side.lowFrom ? [side.lowFrom] : []),
+            ...ringsRestOn,
+          ],
           amount,
           'in',
         ),
@@ -278,7 +295,7 @@ function bay(place: number, stretch: Stretch, problem: BayProblem, known: Known,
     leftBySide: worked.map(({ left }) => left),
     pushed: worked.map(({ pushed }) => pushed),
     leftVolume: named(total(worked.map((each) => each.left)), 'V left', 'Volume left over in the bay'),
-    stopsAtRing: stops.some((stop, place) => stop < (ends[place] ?? 0)),
+    stopsAtRing: atRing.some((stop, place) => stop < (ends[place] ?? 0)),
   };
 }
 
@@ -348,13 +365,21 @@ function volumesOn(
   };
 }
 
+/** That a tube goes in and comes to a place that is too low for it, on the way to where its side ends. */
+const stoppedLow = ({ called, tube, lowFrom }: Side): Remark[] =>
+  lowFrom && inches(lowFrom) < inches(tube)
+    ? [
+        said`From ${printed(lowFrom, { tape: 8, round: 'down' })} inside the ${called} edge the cavity is too low for the tube: it stops there.`,
+      ]
+    : [];
+
 /**
- * Where a tube that does not fit would, in words; nothing where it fits.
+ * Where a tube that does not fit would, or where one that does is stopped by a low place, in words; nothing where it goes all the way.
  * @example misfit({ tubeFits: true }, quantity(2, 'in')) // => []
  */
 export const misfit = (side: Side, tube: Quantity<'length'>): Remark[] =>
   side.tubeFits
-    ? []
+    ? stoppedLow(side)
     : [
         said`At the ${side.called} ${side.called === 'lifted' ? 'edge' : 'eave'} ${printed(side.room, ofRoom)} are free, and the tube is ${tube} wide: it does not go in there. ${
           side.fitsFrom

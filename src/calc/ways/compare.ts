@@ -246,8 +246,10 @@ function edge(home: Home, rules: Rulebook): WayIn {
           'Longest push under the edge',
         );
   const reached = push && onReach(push, reachOf(home.reach, rules), 'the tube');
-  const eaves = sides === 2 ? [quantity(0, 'in'), section.width] : [quantity(0, 'in')];
-  const rooms = eaves.map((eave) => roomForHose(section, eave, home, false, rules));
+  // Between two corners of a cavity it is nowhere lower than at the lower of them.
+  const rooms = section.profile.corners.map((at) =>
+    roomForHose(section, quantity(at, 'in'), home, false, rules),
+  );
   const [least] = [...rooms].sort((a, b) => inches(a) - inches(b));
   return {
     way: 'lifted roof edge',
@@ -265,7 +267,7 @@ function edge(home: Home, rules: Rulebook): WayIn {
     closing: sides === 0 ? '' : sides === 2 ? 'both edges of the roof' : 'the edge of the roof',
     ruledOut: [
       ...(edges === 'neither' ? ['no edge of the roof can be lifted'] : []),
-      ...(least ? noRoom(least, tube, 'the cavity at the eave', 'tube') : []),
+      ...(least ? noRoom(least, tube, 'the cavity where it is lowest', 'tube') : []),
       ...(reached?.ruledOut ?? []),
     ],
     unknown: [

@@ -55,7 +55,7 @@ describe('what rules a way out', () => {
       'an eave too low',
       { eave: '1 in' },
       'lifted roof edge',
-      /^the cavity at the eave leaves 1 in free, and the tube is 2 in wide$/,
+      /^the cavity where it is lowest leaves 1 in free, and the tube is 2 in wide$/,
     ],
     [
       'chords that leave the hose no room',

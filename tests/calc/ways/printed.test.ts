@@ -128,7 +128,7 @@ describe('the row of the lifted edge', () => {
     [
       'the farther edge of a lopsided roof sets the push, its lower eave the room',
       { ...lopsided, edges: 'both edges' },
-      `14 | 6 ft | 0 | both edges of the roof | the cavity at the eave leaves 1 in free, and the tube is 2 in wide | ${known}`,
+      `14 | 6 ft | 0 | both edges of the roof | the cavity where it is lowest leaves 1 in free, and the tube is 2 in wide | ${known}`,
     ],
     [
       'and so it does seen from the other side',
@@ -141,7 +141,7 @@ describe('the row of the lifted edge', () => {
         ],
         edges: 'both edges',
       },
-      `14 | 6 ft | 0 | both edges of the roof | the cavity at the eave leaves 1 in free, and the tube is 2 in wide | ${known}`,
+      `14 | 6 ft | 0 | both edges of the roof | the cavity where it is lowest leaves 1 in free, and the tube is 2 in wide | ${known}`,
     ],
   ];
   test.each(cases)('%s', (_, more, row) =>
@@ -275,7 +275,9 @@ describe('what is printed of lanes', () => {
     const { figures, tables, remarks } = laned({ ends: 'one end' });
     expect(figures).toMatchObject({ left: '17 ft 1 in', left_at_best: '7 ft 1 in', push: '42 ft 1 in' });
     // 205 x 48.333 x 10 / 1728 = 57.34 ft3, 2.867 bags of the 7.0625.
-    expect(tables.lanes?.[1]).toMatch(/ \| 25 ft \| 0 in \| 17 ft 1 in \| 57\.3 ft³ \| 7\.06 bags \| 4\.2 bags$/);
+    expect(tables.lanes?.[1]).toMatch(
+      / \| 25 ft \| 0 in \| 17 ft 1 in \| 57\.3 ft³ \| 7\.06 bags \| 4\.2 bags$/,
+    );
     expect(remarks).toEqual([
       noChord,
       expect.stringMatching(/^What is left over has to be reached another way/),
@@ -526,7 +528,9 @@ describe('what is printed of bays', () => {
     // 6 in before its middle at 5 ft: 4 ft 6 in. The bay holds 19.625 - pi/4 x 100 x 10 / 1728 = 19.170 ft3, 1.150 bags; beyond the
     // end of the push 7.5/12 of 19.625 less the column, 11.811 ft3: 7.359 ft3 go in, times 1.5 over 25 0.4415 bags.
     const { tables, cautions } = bayed({ flues: [{ along: '3 ft', at: '5 ft', across: '6 in' }] });
-    expect(tables.bays?.[1]).toBe('2 | 2 ft | 4 ft | 1 ft 10 1/2 in | 4 ft 6 in | 1.15 bags | 0.442 bags | 11.8 ft³');
+    expect(tables.bays?.[1]).toBe(
+      '2 | 2 ft | 4 ft | 1 ft 10 1/2 in | 4 ft 6 in | 1.15 bags | 0.442 bags | 11.8 ft³',
+    );
     expect(tables.bays?.[0]).toMatch(/ \| 12 ft \| 1\.18 bags \| 1\.18 bags \| 0 ft³$/);
     expect(cautions[0]).toBe('caution.hose.flue-ahead');
   });

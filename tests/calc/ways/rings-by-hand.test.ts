@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { cavitySection } from '../../../src/calc/cavity/section.ts';
-import { type BayProblem, edgeBays } from '../../../src/calc/ways/bays.ts';
+import { remarkText } from '../../../src/calc/declare/remark.ts';
+import { type BayProblem, edgeBays, misfit } from '../../../src/calc/ways/bays.ts';
 import type { Ring } from '../../../src/calc/ways/flue-ring.ts';
 import { gableLanes, type LaneProblem } from '../../../src/calc/ways/lanes.ts';
 import { amountIn, type Quantity, quantity } from '../../../src/quantity/quantity.ts';
@@ -202,4 +203,53 @@ test('a tube of which nobody told how far it goes is counted on for the lower en
   expect(amountIn(bay?.pushed[0] ?? width, 'ft')).toBeCloseTo(amountIn(low, 'ft'), 9);
   // The cavity is as high everywhere, so what is left over is the share of the width beyond.
   expect(cubicFeet(bay?.leftVolume) / cubicFeet(bay?.volume)).toBeCloseTo((30 - amountIn(low, 'ft')) / 30, 9);
+});
+
+describe('a tube stops where the cavity becomes too low for it', () => {
+  const measured = (...points: readonly (readonly [at: number, depth: number])[]) =>
+    cavitySection({
+      shape: 'measured',
+      width: feet(14),
+      eave: undefined,
+      ridge: undefined,
+      points: points.map(([at, depth]) => ({ from_eave: inches(at), depth: inches(depth) })),
+    });
+  /*
+   * By hand: from 15 in deep at 7 ft to 1 in at 14 ft, 2 in deep at 13/14 of the way, 162 in. From 6 in to 1 in over 3 ft, 2 in deep at 4/5 of
+   * it, 28.8 in; and from 1 in to 15 in over 4 ft, at 1/14 of it, 39.43 in, which is 128.57 in from the other eave.
+   */
+  test.each<
+    [
+      title: string,
+      section: ReturnType<typeof measured>,
+      edges: BayProblem['edges'],
+      pushed: number[],
+      low: string[],
+    ]
+  >([
+    [
+      'before a far eave',
+      measured([0, 6], [84, 15], [168, 1]),
+      'one edge',
+      [162],
+      ['From 13 ft 6 in inside the lifted edge'],
+    ],
+    [
+      'before a dip, and the tube from the other edge on past the ridge to it',
+      measured([0, 6], [36, 1], [84, 15], [168, 6]),
+      'both edges',
+      [28.8, 168 - 39 - 3 / 7],
+      ['From 2 ft 4 3/4 in inside the back edge'],
+    ],
+    ['nowhere, in one as deep as it is wide', measured([0, 2], [84, 15], [168, 2]), 'one edge', [168], []],
+  ])('%s', (_, section, edges, pushed, low) => {
+    const found = bays({ section, edges, reach: feet(20) });
+    expect(found.bays[0]?.pushed.map((q) => amountIn(q, 'in'))).toEqual(
+      pushed.map((amount) => expect.closeTo(amount, 6) as number),
+    );
+    const said = found.sides.flatMap((side) => misfit(side, found.tube)).map(remarkText);
+    expect(said.map((remark) => remark.replace(/ the cavity is .*/, ''))).toEqual(low);
+    expect(found.bays[0]?.stopsAtRing).toBe(false);
+    expect(cubicFeet(found.leftVolume) > 0).toBe(low.length > 0);
+  });
 });
