@@ -50,16 +50,18 @@ export interface Readiness {
 
 /**
  * Is the home ready to be filled, and if not, what stands in the way? An empty answer counts as not looked at, and so do
- * paint and asbestos where the year is not known. One open stop makes it not ready, whatever else was not looked at. A roof that nobody
+ * paint and asbestos where the year is not known, or has not come yet. One open stop makes it not ready, whatever else was not looked at. A roof that nobody
  * goes on is no stop by itself, but one for holes in it; lights that are rated for contact are none, but one under cellulose.
  * Source of the method: ours; each condition's caution names its own.
  * @example readiness({}, undefined, rules).verdict // => 'not looked at everywhere'
  */
 export function readiness(
   { connectors, flue_kinds, roof_holes, cellulose, under_fill, ...survey }: Survey & Partial<ExtraSurvey>,
-  built: number | undefined,
+  typed: number | undefined,
   rules: Rulebook,
 ): Readiness {
+  // A slip of a key must not clear a home of old paint: no home is newer than the rulebook it is held against.
+  const built = typed !== undefined && typed > Number.parseInt(rules.version, 10) ? undefined : typed;
   const holesForNobody = survey.roof_carries === 'nobody goes on it' && roof_holes === 'yes';
   const lightsTouched = survey.lights === 'all rated for contact' && cellulose === 'yes';
   const conditions: readonly Condition[] = [
@@ -108,7 +110,10 @@ export function readiness(
     conditions,
     openStops,
     cautions: cautionsOf(conditions, built, rules),
-    remarks: remarksOf(conditions, left, rules),
+    remarks: [
+      ...(built === typed ? [] : [`No home was built in ${typed}: enter the year again.`]),
+      ...remarksOf(conditions, left, rules),
+    ],
   };
 }
 

@@ -171,6 +171,18 @@ describe('the year', () => {
   });
 });
 
+test('a year that has not come by the rulebook’s own counts as not known, and is told: a slip would clear an old home', () => {
+  const edition = Number(rules.version.split('.')[0]);
+  const [slip, newest] = [edition + 1, edition].map((year) => readiness(sound, year, rules));
+  expect(newest?.verdict).toBe('ready');
+  expect(slip?.verdict).toBe('not looked at everywhere');
+  expect(slip?.remarks.map(remarkText)).toEqual([
+    `No home was built in ${edition + 1}: enter the year again.`,
+    'Not looked at: paint, asbestos.',
+  ]);
+  expect(slip?.cautions).toEqual(readiness(sound, undefined, rules).cautions);
+});
+
 describe('properties', () => {
   const anySurvey = fc.record(
     Object.fromEntries(
