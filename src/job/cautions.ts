@@ -1,5 +1,5 @@
 import { wideSection } from '../calc/cavity/wide-section.ts';
-import { lacksTrusses } from '../calc/holes/lacks-trusses.ts';
+import { placesUnknown } from '../calc/holes/places-unknown.ts';
 import type { CautionId } from '../generated/rule-types.ts';
 import type { Rulebook } from '../rulebook/rulebook.ts';
 import { ductsLieInFill } from './ducts-overhead.ts';
@@ -20,7 +20,7 @@ export function cautionsFor(
   const cut = wayTaken(job) === USUAL_WAY ? rows : [];
   const holes = cut.flatMap((row) => row.holes);
   const layout: CautionId[] = ['caution.layout.framing'];
-  if (lacksTrusses(job.roof, job.home.length, rules)) layout.push('caution.layout.trusses-unknown');
+  layout.push(...placesUnknown(job.roof, job.home.length, job.roof.cover === 'metal', rules));
   if (cut.some((row) => row.outcome !== 'meets every rule')) layout.push('caution.layout.departs');
   if (holes.some((hole) => hole.overSeam)) layout.push('caution.layout.over-seam');
   if (holes.some((hole) => hole.movedFar)) layout.push('caution.layout.moved-far');

@@ -47,6 +47,18 @@ describe('what is entered calls for its caution, at its place', () => {
       'caution.layout.over-seam',
     ],
     [
+      'a metal roof without a seam',
+      { 'roof.seam_spacing': undefined, 'roof.first_seam': undefined },
+      'layout',
+      'caution.layout.seams-unknown',
+    ],
+    [
+      'trusses whose first is not told',
+      { 'roof.first_truss': undefined },
+      'layout',
+      'caution.layout.trusses-unknown',
+    ],
+    [
       'a single-wall connector, entered after a listed flue',
       { 'roof.obstacles': [exampleFlue, { ...exampleFlue, along: '20 ft', kind: 'connector, oil' }] },
       'layout',

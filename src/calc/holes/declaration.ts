@@ -5,8 +5,8 @@ import { calculation, type Figure } from '../declare/calculation.ts';
 import { lengthField } from '../declare/field.ts';
 import { alongFields } from './fields.ts';
 import { flueCautions } from './flue-cautions.ts';
-import { lacksTrusses } from './lacks-trusses.ts';
 import { layOut } from './lay-out.ts';
+import { placesUnknown } from './places-unknown.ts';
 import { layoutProblem, layoutRestsOn } from './roof.ts';
 import { clashSentence, departureSentences } from './words.ts';
 
@@ -34,7 +34,7 @@ export const layout = calculation({
   work: ({ length, ...along }, rules) => {
     const found = layOut(layoutProblem(length, along, 'back', rules));
     const cautions: CautionId[] = [...flueCautions(along.obstacles ?? []), 'caution.layout.framing'];
-    if (lacksTrusses(along, length, rules)) cautions.push('caution.layout.trusses-unknown');
+    cautions.push(...placesUnknown(along, length, false, rules));
     if (found.outcome === 'no-room') {
       return {
         figures: { outcome: { label: 'Layout', value: 'no room' } },

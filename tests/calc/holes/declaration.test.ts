@@ -107,6 +107,28 @@ describe('what stands beside the layout', () => {
     expect(said({ obstacles }).cautions.filter((id) => id.startsWith('caution.flue.'))).toEqual(calls),
   );
 
+  const unknown = (more: Entries) => said(more).cautions.filter((id) => id.endsWith('-unknown'));
+  test.each<[title: string, more: Entries, calls: readonly string[]]>([
+    ['no truss is entered', {}, ['caution.layout.trusses-unknown']],
+    ['their spacing alone', { truss_spacing: '24 in' }, ['caution.layout.trusses-unknown']],
+    ['their spacing and the first', { truss_spacing: '24 in', first_truss: '0 in' }, []],
+    [
+      'the spacing of the seams alone',
+      { truss_spacing: '24 in', first_truss: '0 in', seam_spacing: '4 ft' },
+      ['caution.layout.seams-unknown'],
+    ],
+    [
+      'their spacing and the first',
+      { truss_spacing: '24 in', first_truss: '0 in', seam_spacing: '4 ft', first_seam: '2 ft' },
+      [],
+    ],
+    [
+      'seams that were measured, whatever the spacing',
+      { truss_spacing: '24 in', first_truss: '0 in', seam_spacing: '4 ft', seams_measured: [{ at: '2 ft' }] },
+      [],
+    ],
+  ])('where members lie is told as not known: %s', (_, more, calls) => expect(unknown(more)).toEqual(calls));
+
   test('seams every 9 in leave no patch of 10 in off them; without seams there is nothing to say', () => {
     expect(said({ seam_spacing: '9 in' }).cautions).toContain('caution.layout.over-seam');
     expect(said({}).cautions).not.toContain('caution.layout.over-seam');
