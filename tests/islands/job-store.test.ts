@@ -321,10 +321,18 @@ describe('words and addresses', () => {
     expect(sameEntries(exampleEntries, JSON.parse(JSON.stringify(exampleEntries)))).toBe(true);
   });
 
-  test('a job without a name has one all the same; a copy’s is never too long', () => {
-    expect([nameOf({}), nameOf({ name: ' ' }), nameOf({ name: 7 })]).toEqual(
-      Array.from({ length: 3 }, () => 'A job without an address'),
-    );
+  test.each<[title: string, name: unknown, called: string]>([
+    ['no name', undefined, 'A job without an address'],
+    ['nothing but a space', ' ', 'A job without an address'],
+    ['a number', 7, 'A job without an address'],
+    ['nothing but a mark that turns the writing', '\u202e', 'A job without an address'],
+    ['a mark that turns the writing, within a name', 'Lot\u202e4', 'Lot 4'],
+    ['a name on two lines', ' Lot\n 4 ', 'Lot 4'],
+  ])('what a job is called that has %s', (_, name, called) => {
+    expect(nameOf({ name })).toBe(called);
+  });
+
+  test('a copy’s name is never too long, and a file’s is letters and digits', () => {
     expect(nameOf(copied({ name: 'x'.repeat(200) }, [])).length).toBeLessThanOrEqual(200);
     expect(fileNameOf({ name: '14 Larkspur Lane / "B"' })).toBe('14-larkspur-lane-b.json');
     expect(fileNameOf({ name: '../..' })).toBe('job.json');

@@ -1,13 +1,14 @@
+import { onOneLine } from '../../calc/declare/read-fields.ts';
 import type { JobEntries } from '../../job/job-file.ts';
 import type { WhyNot } from './browser-store.ts';
 
 /**
- * What a job is called: its own first entry.
+ * What is a job called? Its own first entry, as its plan shows it.
  * @example nameOf({ name: ' Lot 4 ' }) // => 'Lot 4'
  */
 export const nameOf = (entries: JobEntries): string => {
-  const { name } = entries;
-  return typeof name === 'string' && name.trim() !== '' ? name.trim() : 'A job without an address';
+  const name = typeof entries.name === 'string' ? onOneLine(entries.name) : '';
+  return name === '' ? 'A job without an address' : name;
 };
 
 /**
