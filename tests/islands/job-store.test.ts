@@ -163,6 +163,15 @@ describe('after the browser was killed', () => {
     expect(store.get(id)?.entries).toEqual({ name: 'B' });
   });
 
+  test('a second copy of the same revision changes nothing: what was typed here stays', async () => {
+    const store = tab();
+    const { id } = store.add({ name: 'typed here' });
+    const place = `heel-to-ridge job ${id}`;
+    copies.set(place, (copies.get(place) ?? '').replace('typed here', 'typed there'));
+    expect(await store.recover()).toEqual([]);
+    expect(store.get(id)?.entries).toEqual({ name: 'typed here' });
+  });
+
   test('an older second copy is not written over what a newer copy of the site kept', async () => {
     const { id } = tab().add({ name: 'A' });
     const place = `heel-to-ridge job ${id}`;

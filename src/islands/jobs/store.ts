@@ -19,11 +19,20 @@ const DAY = 86_400_000;
 
 /** What became of a change. */
 export type Put =
-  | { readonly state: 'kept'; readonly job: KeptJob }
-  /** Held while the page is open, and no longer. */
-  | { readonly state: 'unkept'; readonly job: KeptJob; readonly why: WhyNot }
+  | Kept
   /** Nothing was written: another tab was faster. */
   | { readonly state: 'overtaken'; readonly by: KeptJob };
+
+type Kept =
+  | { readonly state: 'kept'; readonly job: KeptJob }
+  /** Held while the page is open, and no longer. */
+  | { readonly state: 'unkept'; readonly job: KeptJob; readonly why: WhyNot };
+
+interface Change {
+  readonly id: string;
+  readonly entries: JobEntries;
+  readonly deleted?: boolean;
+}
 
 /** Something that stands where a job is kept and can't be read; it is left as it is. */
 export interface Unreadable {
@@ -102,27 +111,11 @@ export class JobStore {
   }
 
   /** Keeps a change of a job, whose revision so far is `base`: 0 for a new one. */
-  put(
-    {
-      id,
-      entries,
-      deleted,
-    }: { readonly id: string; readonly entries: JobEntries; readonly deleted?: boolean },
-    base: number,
-    changed: string = this.#now(),
-  ): Put {
-    const before = this.get(id);
-    if (before && before.revision !== base) return { state: 'overtaken', by: before };
-    const job: KeptJob = {
-      id,
-      entries,
-      changed,
-      revision: base + 1,
-      by: this.tab,
-      deleted: deleted === true ? this.#now() : undefined,
-    };
-    const why = this.isUnreadable(id) ? this.#hold(job, 'unreadable') : this.#write(job);
-    return why === undefined ? { state: 'kept', job } : { state: 'unkept', job, why };
+  put(change: Change, base: number, changed: string = this.#now()): Put {
+    const before = this.get(change.id);
+    return before && before.revision !== base
+      ? { state: 'overtaken', by: before }
+      : this.#keep(change, base, changed);
   }
 
   /** A new job of these entries, under its own id where nothing else stands under that. */
@@ -139,9 +132,7 @@ export class JobStore {
   /** Marks a job as deleted, or takes the mark off; when it was last changed stays as it was. */
   mark(id: string, deleted: boolean): KeptJob | undefined {
     const job = this.get(id);
-    if (!job) return undefined;
-    const put = this.put({ id, entries: job.entries, deleted }, job.revision, job.changed);
-    return put.state === 'overtaken' ? undefined : put.job;
+    return job && this.#keep({ id, entries: job.entries, deleted }, job.revision, job.changed).job;
   }
 
   /** Lets go of a job for good, and of its photographs. */
@@ -242,6 +233,19 @@ export class JobStore {
 
   #now(): string {
     return this.#places.now().toISOString();
+  }
+
+  #keep({ id, entries, deleted }: Change, base: number, changed: string): Kept {
+    const job: KeptJob = {
+      id,
+      entries,
+      changed,
+      revision: base + 1,
+      by: this.tab,
+      deleted: deleted === true ? this.#now() : undefined,
+    };
+    const why = this.isUnreadable(id) ? this.#hold(job, 'unreadable') : this.#write(job);
+    return why === undefined ? { state: 'kept', job } : { state: 'unkept', job, why };
   }
 
   #write(job: KeptJob): WhyNot | undefined {
