@@ -4,61 +4,17 @@ import { beforeEach, describe, expect, test } from 'vitest';
 import { addressOf } from '../../src/calc/declare/address.ts';
 import type { Fields } from '../../src/calc/declare/field.ts';
 import { addressOfUnkept, inAddress, mostEntries, sameEntries } from '../../src/islands/jobs/addresses.ts';
-import { JobStore, type Places } from '../../src/islands/jobs/store.ts';
+import type { JobStore, Places } from '../../src/islands/jobs/store.ts';
 import { copied, fileNameOf, nameOf, said } from '../../src/islands/jobs/words.ts';
 import { jobFields } from '../../src/job/job-fields.ts';
 import { exampleEntries } from '../job/entries.ts';
+import { FakeBrowser, FakeStorage } from './fake-browser.ts';
 
-/** A browser's store, as far as it is asked; full or refused where it is told to be. */
-class FakeStorage {
-  readonly #held = new Map<string, string>();
-  full = false;
-  get length(): number {
-    return this.#held.size;
-  }
-  key(place: number): string | null {
-    return [...this.#held.keys()][place] ?? null;
-  }
-  getItem(key: string): string | null {
-    return this.#held.get(key) ?? null;
-  }
-  setItem(key: string, text: string): void {
-    if (this.full) throw Object.assign(new Error('full'), { name: 'QuotaExceededError' });
-    this.#held.set(key, text);
-  }
-  removeItem(key: string): void {
-    this.#held.delete(key);
-  }
-}
-
-let local: FakeStorage;
-let copies: Map<string, string>;
-let clock: Date;
-/** The jobs whose photographs were let go. */
-let letGo: string[];
-
-/** A tab of one and the same browser. */
-const tab = (more: Partial<Places> = {}): JobStore => {
-  const session = new FakeStorage() as unknown as Storage;
-  return new JobStore({
-    local: () => local as unknown as Storage,
-    session: () => session,
-    second: {
-      put: (key, text) => copies.set(key, text),
-      remove: (key) => copies.delete(key),
-      all: async () => [...copies],
-    },
-    letGo: (id) => letGo.push(id),
-    now: () => clock,
-    ...more,
-  });
-};
+let browser: FakeBrowser;
+const tab = (more?: Partial<Places>): JobStore => browser.tab(more);
 
 beforeEach(() => {
-  local = new FakeStorage();
-  copies = new Map();
-  letGo = [];
-  clock = new Date('2026-11-26T10:42:00.000Z');
+  browser = new FakeBrowser();
 });
 
 const names = (store: JobStore): string[] => store.all().jobs.map(({ entries }) => nameOf(entries));
@@ -81,7 +37,7 @@ describe('the jobs that a browser keeps', () => {
       ['last', 9],
       ['middle', 5],
     ] as const) {
-      clock = new Date(`2026-11-26T10:0${minute}:00.000Z`);
+      browser.clock = new Date(`2026-11-26T10:0${minute}:00.000Z`);
       store.add({ name });
     }
     expect(names(store)).toEqual(['last', 'middle', 'first']);
@@ -109,19 +65,19 @@ describe('the jobs that a browser keeps', () => {
   test('a deleted job keeps its last change, comes back, and is gone after seven days, with its photographs', () => {
     const store = tab();
     const { id, changed } = store.add({ name: 'A' });
-    clock = new Date('2026-11-26T12:00:00.000Z');
-    expect(store.mark(id, true)).toMatchObject({ deleted: clock.toISOString(), changed });
+    browser.clock = new Date('2026-11-26T12:00:00.000Z');
+    expect(store.mark(id, true)).toMatchObject({ deleted: browser.clock.toISOString(), changed });
     expect(store.mark(id, false)).toMatchObject({ deleted: undefined, changed });
     store.mark(id, true);
-    clock = new Date('2026-12-03T11:59:00.000Z');
+    browser.clock = new Date('2026-12-03T11:59:00.000Z');
     store.purgeOld();
     expect(store.get(id)).toBeDefined();
-    expect(letGo).toEqual([]);
-    clock = new Date('2026-12-03T12:01:00.000Z');
+    expect(browser.letGo).toEqual([]);
+    browser.clock = new Date('2026-12-03T12:01:00.000Z');
     store.purgeOld();
     expect(store.get(id)).toBeUndefined();
-    expect([...copies.keys()].filter((key) => key.includes(id))).toEqual([]);
-    expect(letGo).toEqual([id]);
+    expect([...browser.copies.keys()].filter((key) => key.includes(id))).toEqual([]);
+    expect(browser.letGo).toEqual([id]);
   });
 
   test('each tab goes back to the job that it had open; a new tab to the last one opened', () => {
@@ -144,7 +100,7 @@ describe('after the browser was killed', () => {
     const { id } = before.add({ name: 'A' });
     before.put({ id, entries: { name: 'typed last' } }, 1);
     before.opened = id;
-    local = new FakeStorage();
+    browser.local = new FakeStorage();
     const after = tab();
     expect(await after.recover()).toEqual([id]);
     expect(after.get(id)?.entries).toEqual({ name: 'typed last' });
@@ -154,11 +110,11 @@ describe('after the browser was killed', () => {
   test('an older second copy changes nothing, nor one that can’t be read', async () => {
     const store = tab();
     const { id } = store.add({ name: 'A' });
-    const older = copies.get(`heel-to-ridge job ${id}`) ?? '';
+    const older = browser.copies.get(`heel-to-ridge job ${id}`) ?? '';
     store.put({ id, entries: { name: 'B' } }, 1);
-    copies.set(`heel-to-ridge job ${id}`, older);
-    copies.set('heel-to-ridge job b8c2d4f6g9h3j5k7', '{"version":1}');
-    copies.set('heel-to-ridge opened job', 'x');
+    browser.copies.set(`heel-to-ridge job ${id}`, older);
+    browser.copies.set('heel-to-ridge job b8c2d4f6g9h3j5k7', '{"version":1}');
+    browser.copies.set('heel-to-ridge opened job', 'x');
     expect(await store.recover()).toEqual([]);
     expect(store.get(id)?.entries).toEqual({ name: 'B' });
   });
@@ -167,7 +123,7 @@ describe('after the browser was killed', () => {
     const store = tab();
     const { id } = store.add({ name: 'typed here' });
     const place = `heel-to-ridge job ${id}`;
-    copies.set(place, (copies.get(place) ?? '').replace('typed here', 'typed there'));
+    browser.copies.set(place, (browser.copies.get(place) ?? '').replace('typed here', 'typed there'));
     expect(await store.recover()).toEqual([]);
     expect(store.get(id)?.entries).toEqual({ name: 'typed here' });
   });
@@ -176,11 +132,11 @@ describe('after the browser was killed', () => {
     const { id } = tab().add({ name: 'A' });
     const place = `heel-to-ridge job ${id}`;
     const newer = '{"version":9,"revision":50}';
-    local.setItem(place, newer);
-    const older = copies.get(place);
+    browser.local.setItem(place, newer);
+    const older = browser.copies.get(place);
     const store = tab();
     expect(await store.recover()).toEqual([]);
-    expect([local.getItem(place), copies.get(place)]).toEqual([newer, older]);
+    expect([browser.local.getItem(place), browser.copies.get(place)]).toEqual([newer, older]);
   });
 });
 
@@ -188,14 +144,30 @@ describe('where nothing can be kept', () => {
   test('a full store is told; the page goes on with what it holds', () => {
     const store = tab();
     const { id } = store.add({ name: 'A' });
-    local.full = true;
+    browser.local.room = 0;
     expect(store.trouble()).toBe('full');
     expect(store.put({ id, entries: { name: 'B' } }, 1)).toMatchObject({ state: 'unkept', why: 'full' });
     expect(store.put({ id, entries: { name: 'C' } }, 2)).toMatchObject({ state: 'unkept' });
-    expect([store.get(id)?.entries, names(store), store.isUnkept(id)]).toEqual([{ name: 'C' }, ['C'], true]);
-    local.full = false;
+    expect([store.get(id)?.entries, names(store), store.whyUnkept(id)]).toEqual([
+      { name: 'C' },
+      ['C'],
+      'full',
+    ]);
+    browser.local.room = Number.POSITIVE_INFINITY;
     expect(store.put({ id, entries: { name: 'D' } }, 3)).toMatchObject({ state: 'kept' });
-    expect([store.isUnkept(id), tab().get(id)?.entries]).toEqual([false, { name: 'D' }]);
+    expect([store.whyUnkept(id), tab().get(id)?.entries]).toEqual([undefined, { name: 'D' }]);
+  });
+
+  test('a store with room for a few letters refuses nothing, and says of each job why it is not kept', () => {
+    const store = tab();
+    const small = store.add({ name: 'A' });
+    browser.local.room = browser.local.letters + 500;
+    const large = store.add(exampleEntries);
+    expect([store.trouble(), store.whyUnkept(small.id), store.whyUnkept(large.id)]).toEqual([
+      undefined,
+      undefined,
+      'full',
+    ]);
   });
 
   test('a store that is refused outright too', async () => {
@@ -205,7 +177,7 @@ describe('where nothing can be kept', () => {
     const store = tab({ local: refuse, session: refuse });
     expect(store.trouble()).toBe('refused');
     const { id } = store.add({ name: 'A' });
-    expect(names(store)).toEqual(['A']);
+    expect([names(store), store.whyUnkept(id)]).toEqual([['A'], 'refused']);
     store.opened = id;
     store.takeSingle();
     store.mark(id, true);
@@ -222,14 +194,14 @@ describe('what stands in a place and is no job', () => {
     ['nothing', ''],
     ['half of one', '{"version":1,"revision":3,"by":"x","job":{"format":"heel-to-ridge job"'],
   ])('%s: it is told, and left as it is', (_, text) => {
-    local.setItem('heel-to-ridge job k3m7p2q9x4w8h5n6', text);
+    browser.local.setItem('heel-to-ridge job k3m7p2q9x4w8h5n6', text);
     const store = tab();
     expect(store.all().jobs).toEqual([]);
     expect(store.all().unreadable).toMatchObject([
       { text, says: expect.stringMatching(/found .+; expected/) },
     ]);
     store.purgeOld();
-    expect(local.getItem('heel-to-ridge job k3m7p2q9x4w8h5n6')).toBe(text);
+    expect(browser.local.getItem('heel-to-ridge job k3m7p2q9x4w8h5n6')).toBe(text);
   });
 
   test('of a newer copy: a tab of an older one holds its change while it is open, and writes nothing over it', () => {
@@ -237,25 +209,26 @@ describe('what stands in a place and is no job', () => {
     const job = store.add(exampleEntries);
     const place = `heel-to-ridge job ${job.id}`;
     const newer = '{"version":9,"revision":5}';
-    local.setItem(place, newer);
-    copies.set(place, newer);
+    browser.local.setItem(place, newer);
+    browser.copies.set(place, newer);
     const put = store.put({ id: job.id, entries: { ...exampleEntries, name: 'Typed on' } }, job.revision);
     expect(put).toMatchObject({ state: 'unkept', why: 'unreadable' });
-    expect([local.getItem(place), copies.get(place)]).toEqual([newer, newer]);
+    expect(store.whyUnkept(job.id)).toBe('unreadable');
+    expect([browser.local.getItem(place), browser.copies.get(place)]).toEqual([newer, newer]);
     expect(store.get(job.id)?.entries).toMatchObject({ name: 'Typed on' });
   });
 
   test('a file of the job that can’t be read comes in under a new id', () => {
     const place = 'heel-to-ridge job k3m7p2q9x4w8h5n6';
-    local.setItem(place, '{"version":9}');
+    browser.local.setItem(place, '{"version":9}');
     const added = tab().add(exampleEntries, { id: 'k3m7p2q9x4w8h5n6' });
     expect(added.id).not.toBe('k3m7p2q9x4w8h5n6');
-    expect(local.getItem(place)).toBe('{"version":9}');
+    expect(browser.local.getItem(place)).toBe('{"version":9}');
   });
 
   test('a job in the place of another', () => {
     const kept = readFileSync('tests/job/fixtures/kept-1/larkspur-lane.json', 'utf8').trim();
-    local.setItem('heel-to-ridge job b8c2d4f6g9h3j5k7', kept);
+    browser.local.setItem('heel-to-ridge job b8c2d4f6g9h3j5k7', kept);
     expect(tab().all()).toMatchObject({
       jobs: [],
       unreadable: [{ says: expect.stringContaining('the id of another job') }],
@@ -265,9 +238,9 @@ describe('what stands in a place and is no job', () => {
   test('whatever the text, nothing is thrown', () => {
     fc.assert(
       fc.property(fc.oneof(fc.string(), fc.json()), (text) => {
-        local.setItem('heel-to-ridge job k3m7p2q9x4w8h5n6', text);
-        local.setItem('heel-to-ridge job', text);
-        local.setItem('heel-to-ridge opened job', text);
+        browser.local.setItem('heel-to-ridge job k3m7p2q9x4w8h5n6', text);
+        browser.local.setItem('heel-to-ridge job', text);
+        browser.local.setItem('heel-to-ridge opened job', text);
         const store = tab();
         store.takeSingle();
         store.all();
@@ -281,20 +254,23 @@ describe('what stands in a place and is no job', () => {
 describe('the one job of before', () => {
   const text = readFileSync('tests/job/fixtures/single-kept/larkspur-lane.json', 'utf8');
   test('becomes one of several, once', () => {
-    local.setItem('heel-to-ridge job', text);
+    browser.local.setItem('heel-to-ridge job', text);
     const store = tab();
     store.takeSingle();
     store.takeSingle();
     expect(names(store)).toEqual(['14 Larkspur Lane']);
     expect(store.all().jobs[0]?.entries).toEqual(JSON.parse(text));
-    expect([store.opened, local.getItem('heel-to-ridge job')]).toEqual([store.all().jobs[0]?.id, null]);
+    expect([store.opened, browser.local.getItem('heel-to-ridge job')]).toEqual([
+      store.all().jobs[0]?.id,
+      null,
+    ]);
   });
 
   test('stays where it is while the store is full', () => {
-    local.setItem('heel-to-ridge job', text);
-    local.full = true;
+    browser.local.setItem('heel-to-ridge job', text);
+    browser.local.room = 0;
     tab().takeSingle();
-    expect(local.getItem('heel-to-ridge job')).toBe(text);
+    expect(browser.local.getItem('heel-to-ridge job')).toBe(text);
   });
 });
 

@@ -77,6 +77,19 @@ const fill = (page: Page | BrowserContext) =>
     };
   });
 
+/** From now on the browser's store takes a few letters, and no job. */
+const nearlyFill = (page: Page) =>
+  page.addInitScript(() => {
+    const { setItem } = Storage.prototype;
+    Storage.prototype.setItem = function (key, text) {
+      if (text.length > 1000) throw new DOMException('full', 'QuotaExceededError');
+      setItem.call(this, key, text);
+    };
+    indexedDB.open = () => {
+      throw new DOMException('full', 'QuotaExceededError');
+    };
+  });
+
 /** From now on nothing that waits for a painted page has its turn. */
 const holdPaint = (page: Page) =>
   page.evaluate(() => {
@@ -509,6 +522,23 @@ test.describe('where nothing can be kept', () => {
     await expect(page.getByRole('region', { name: /^Hole \d/ })).toHaveCount(4);
     await expect(line(page)).toContainText('not kept on this phone');
   });
+
+  test(
+    'a nearly full store is told of a job that comes, among the jobs and on its sheet',
+    ONCE,
+    async ({ page }) => {
+      await nearlyFill(page);
+      await page.goto('/plan/jobs/');
+      await page.setInputFiles('#open-jobs', asFile(example));
+      await expect(page.getByRole('status').filter({ hasText: 'Opened.' })).toContainText(
+        'Opened. Not kept: 1 job, since the browser’s store is full. Work goes on while this page is open',
+      );
+      await expect(row(page, '14 Larkspur Lane')).toContainText('Not kept: the browser’s store is full.');
+      await page.goto('/plan/');
+      await page.setInputFiles('#open-job', asFile(example));
+      await expect(line(page).getByRole('status')).toContainText('Not kept: the browser’s store is full.');
+    },
+  );
 
   test('a store that is refused outright is told, on the sheets and among the jobs', async ({ page }) => {
     const errors: string[] = [];

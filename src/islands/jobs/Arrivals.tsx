@@ -10,7 +10,8 @@ import { bytesOf, textOf } from '../blob.ts';
 import { keepPictures } from '../photographs/arrived.ts';
 import { sameEntries } from './addresses.ts';
 import { jobStore } from './store.ts';
-import { copied, nameOf, said } from './words.ts';
+import { takeIn, toldOf } from './take-in.ts';
+import { copied, nameOf, notKept, said } from './words.ts';
 
 /** A job that came and waits for a word: one of the same id is here, or it came with a link that nobody asked for. */
 export interface Waiting {
@@ -52,31 +53,15 @@ export function useArrivals(came: (id: string) => void): ArrivalsState {
       return;
     }
     const { pictures } = read.value;
-    const store = jobStore();
-    const asks: Waiting[] = [];
-    let kept = 0;
-    let known = 0;
-    let last: string | undefined;
-    for (const job of read.value.jobs) {
-      const here = job.id === undefined ? undefined : store.get(job.id);
-      if (here && sameEntries(here.entries, job.entries)) {
-        last = here.deleted ? store.mark(here.id, false)?.id : here.id;
-        known += 1;
-      } else if (here) asks.push({ job, here, pictures });
-      else {
-        last = store.add(job.entries, job).id;
-        kept += 1;
-      }
-    }
-    ask(asks);
+    const taken = takeIn(jobStore(), read.value.jobs);
+    const { differing, last } = taken;
+    ask(differing.map((each) => ({ ...each, pictures })));
     const photographs = last === undefined ? '' : await keepPictures(pictures, last);
     tell(
       [
         'Opened.',
-        kept > 0 ? `${counted(kept)} kept.` : '',
-        known > 0 ? `${counted(known)} here already, the same.` : '',
+        ...toldOf(taken),
         photographs,
-        asks.length > 0 ? `${counted(asks.length)} here already, and different: choose below.` : '',
         read.value.refused.length > 0 ? `Not opened: ${read.value.refused.map(sentence).join(' ')}` : '',
       ]
         .filter(Boolean)
@@ -110,7 +95,9 @@ export function useArrivals(came: (id: string) => void): ArrivalsState {
       how === 'both' ? copied(job.entries, store.all().jobs) : job.entries,
       how === 'both' ? { changed: job.changed } : job,
     );
-    tell(`Kept: ${nameOf(added.entries)}. ${await keepPictures(pictures, added.id)}`.trim());
+    const [name, why] = [nameOf(added.entries), store.whyUnkept(added.id)];
+    const also = await keepPictures(pictures, added.id);
+    tell(`${why === undefined ? `Kept: ${name}.` : notKept(name, why)} ${also}`.trim());
     came(added.id);
   };
 
@@ -147,8 +134,6 @@ async function readFile(file: File): Promise<Read<Brought>> {
   const { job, pictures, refused } = read.value;
   return { ok: true, value: { jobs: [job], refused, pictures } };
 }
-
-const counted = (jobs: number): string => (jobs === 1 ? '1 job' : `${jobs} jobs`);
 
 /** What came, what became of it, and what it waits for. */
 export function Arrivals({ waiting, told, answer }: ArrivalsState): JSX.Element {

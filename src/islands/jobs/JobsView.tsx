@@ -34,7 +34,7 @@ interface Done {
 
 /** The sheet that a job opens on. A job that the browser does not keep goes along in the address. */
 const sheetOf = ({ id, entries }: KeptJob): string =>
-  `${page('plan')}#${jobStore().isUnkept(id) ? addressOfUnkept(id, entries) : addressOfKept(id)}`;
+  `${page('plan')}#${jobStore().whyUnkept(id) === undefined ? addressOfKept(id) : addressOfUnkept(id, entries)}`;
 
 /** The jobs that this browser keeps, and all that can be done with one. */
 export function JobsView({ example }: { readonly example: Entries }): JSX.Element | null {
@@ -282,6 +282,7 @@ function JobRow({
   const name = nameOf(job.entries);
   const [typed, setTyped] = useState<string | undefined>();
   const box = `name-${job.id}`;
+  const why = jobStore().whyUnkept(job.id);
   return (
     <li>
       <a
@@ -298,7 +299,7 @@ function JobRow({
       <p class="hint">
         Last change {said(job.changed)}
         {photographs.length > 0 ? `. ${countInWords(photographs)}` : ''}
-        {jobStore().isUnkept(job.id) ? '. Not kept: held while this page is open' : ''}
+        {why === undefined ? '' : `. Not kept: ${whyNotKept[why]}. Held while this page is open`}
       </p>
       <details>
         <summary>

@@ -64,8 +64,8 @@ export class JobStore {
   /** Marks what this tab wrote. */
   readonly tab: string = newJobId();
   readonly #places: Places;
-  /** What the browser did not take. */
-  readonly #memory = new Map<string, KeptJob>();
+  /** What the browser did not take, each with why: a store that is nearly full takes one job and not the next. */
+  readonly #memory = new Map<string, { readonly job: KeptJob; readonly why: WhyNot }>();
   /** What this tab wrote last, and as what text: as long as that stands in its place, it need not be read anew, at each key. */
   #written: { readonly text: string; readonly job: KeptJob } | undefined;
 
@@ -75,7 +75,7 @@ export class JobStore {
 
   /** Every job, the newest change first, the deleted among them; and what can't be read. */
   all(): { readonly jobs: readonly KeptJob[]; readonly unreadable: readonly Unreadable[] } {
-    const jobs = new Map<string, KeptJob>(this.#memory);
+    const jobs = new Map([...this.#memory].map(([id, { job }]) => [id, job]));
     const unreadable: Unreadable[] = [];
     for (const key of this.#keys()) {
       const text = this.#read(key);
@@ -93,15 +93,15 @@ export class JobStore {
 
   /** A job by its id, deleted or not. */
   get(id: string): KeptJob | undefined {
-    const held = this.#memory.get(id);
+    const held = this.#memory.get(id)?.job;
     const text = this.#read(PLACE + id);
     const kept = text === undefined ? undefined : this.#jobIn(id, text);
     return kept && kept.revision >= (held?.revision ?? 0) ? kept : held;
   }
 
-  /** Is a job held by this page alone? */
-  isUnkept(id: string): boolean {
-    return this.#memory.has(id);
+  /** Why is a job held by this page alone? Undefined where the browser keeps it. */
+  whyUnkept(id: string): WhyNot | undefined {
+    return this.#memory.get(id)?.why;
   }
 
   /** Does something stand in the place of a job that can't be read, such as what a newer copy of the site wrote? It is never written over. */
@@ -172,7 +172,7 @@ export class JobStore {
     this.#places.second.put(OPENED, text);
   }
 
-  /** Why nothing would be kept now; undefined where it would be. */
+  /** Why nothing at all would be kept now; undefined where a few letters would be. */
   trouble(): WhyNot | undefined {
     try {
       this.#places.local().setItem(PROBE, PROBE);
@@ -190,7 +190,7 @@ export class JobStore {
     const read = readSingleKept(text);
     if (!read.ok) return;
     const job = this.add(read.value);
-    if (this.isUnkept(job.id)) return;
+    if (this.whyUnkept(job.id) !== undefined) return;
     this.opened = job.id;
     try {
       this.#places.local().removeItem(SINGLE);
@@ -262,7 +262,7 @@ export class JobStore {
   }
 
   #hold(job: KeptJob, why: WhyNot): WhyNot {
-    this.#memory.set(job.id, job);
+    this.#memory.set(job.id, { job, why });
     return why;
   }
 

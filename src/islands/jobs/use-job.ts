@@ -93,11 +93,9 @@ export function useJob<T>(example: Entries, work: (entries: Entries) => Read<T>)
       become({ id, entries, revision, changed, from: 'kept', line });
       const store = jobStore();
       store.opened = id;
-      const unkept = store.isUnkept(id);
-      setTrouble(
-        unkept ? (store.trouble() ?? (store.isUnreadable(id) ? 'unreadable' : 'refused')) : undefined,
-      );
-      setFragment(unkept ? addressOfUnkept(id, entries) : addressOfKept(id));
+      const why = store.whyUnkept(id);
+      setTrouble(why);
+      setFragment(why === undefined ? addressOfKept(id) : addressOfUnkept(id, entries));
     },
     [become],
   );
@@ -164,7 +162,9 @@ export function useJob<T>(example: Entries, work: (entries: Entries) => Read<T>)
     if (id === undefined && fragment !== '' && from !== 'example') {
       if (open === undefined) return setFragment(addressOf(shown));
       return setFragment(
-        from === 'kept' && !store.isUnkept(open) ? addressOfKept(open) : addressOfUnkept(open, shown),
+        from === 'kept' && store.whyUnkept(open) === undefined
+          ? addressOfKept(open)
+          : addressOfUnkept(open, shown),
       );
     }
     const wanted = id ?? store.opened;

@@ -44,6 +44,13 @@ export const whyNotKept: Readonly<Record<WhyNot, string>> = {
   unreadable: 'what stands in its place can’t be read here, and is left as it is',
 };
 
+/**
+ * What is told of something that is held and not kept?
+ * @example notKept('Lot 4', 'full') // => 'Not kept: Lot 4, since the browser’s store is full. Work goes on while this page is open: save to a file before you close it.'
+ */
+export const notKept = (what: string, why: WhyNot): string =>
+  `Not kept: ${what}, since ${whyNotKept[why]}. Work goes on while this page is open: save to a file before you close it.`;
+
 /** The name of a file for a job: letters and digits of its name. */
 export const fileNameOf = (entries: JobEntries, ending = 'json'): string =>
   `${
