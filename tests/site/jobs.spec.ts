@@ -540,6 +540,30 @@ test.describe('where nothing can be kept', () => {
     },
   );
 
+  test('a full store replaces no job, since it would not keep the one here', ONCE, async ({ page }) => {
+    await page.goto('/plan/jobs/');
+    await page.setInputFiles('#open-jobs', asFile({ ...example, id: ID }));
+    await expect(jobs(page)).toHaveText(['14 Larkspur Lane']);
+    // What stands in its place can still be changed for another.
+    await page.evaluate(() => {
+      const { setItem } = Storage.prototype;
+      Storage.prototype.setItem = function (key, text) {
+        if (this.getItem(key) === null) throw new DOMException('full', 'QuotaExceededError');
+        setItem.call(this, key, text);
+      };
+    });
+    await page.setInputFiles('#open-jobs', asFile({ ...example, id: ID, name: '9 Sorrel Court' }));
+    const question = page.getByRole('heading', {
+      name: '9 Sorrel Court is on this phone already, as 14 Larkspur Lane',
+    });
+    await expect(question).toBeFocused();
+    await page.getByRole('button', { name: 'Replace the one here' }).click();
+    await expect(page.getByText('Not replaced: 14 Larkspur Lane stays as it was.')).toBeVisible();
+    await expect(question).toBeVisible();
+    await page.reload();
+    await expect(jobs(page)).toHaveText(['14 Larkspur Lane']);
+  });
+
   test('a store that is refused outright is told, on the sheets and among the jobs', async ({ page }) => {
     const errors: string[] = [];
     page.on('pageerror', (error) => errors.push(String(error)));

@@ -9,9 +9,10 @@ import type { Picture } from '../../job/photographs-file.ts';
 import { bytesOf, textOf } from '../blob.ts';
 import { keepPictures } from '../photographs/arrived.ts';
 import { sameEntries } from './addresses.ts';
+import { replace, toldOfReplaced } from './replace.ts';
 import { jobStore } from './store.ts';
 import { takeIn, toldOf } from './take-in.ts';
-import { copied, nameOf, notKept, said } from './words.ts';
+import { alreadyHere, copied, nameOf, notKept, said } from './words.ts';
 
 /** A job that came and waits for a word: one of the same id is here, or it came with a link that nobody asked for. */
 export interface Waiting {
@@ -75,22 +76,19 @@ export function useArrivals(came: (id: string) => void): ArrivalsState {
     if (!first) return;
     const { job, here, pictures = [] } = first;
     const store = jobStore();
+    if (how === 'replace' && here) {
+      const replaced = replace(store, here, job);
+      const { state } = replaced.put;
+      // Where nothing was done the question stays.
+      if (state !== 'would be lost') setWaiting(rest);
+      const put = state === 'kept' || state === 'unkept';
+      const also = put ? await keepPictures(pictures, here.id) : '';
+      tell(`${toldOfReplaced(replaced, job)} ${also}`.trim());
+      if (state !== 'would be lost') came(here.id);
+      return;
+    }
     setWaiting(rest);
     if (how === 'leave') return tell(`${nameOf(job.entries)} is left.`);
-    if (how === 'replace' && here) {
-      // What is here now, which may be more than when it was asked, stays among the deleted for a while, under an id of its own.
-      const now = store.get(here.id) ?? here;
-      const before = store.add(now.entries, { changed: now.changed });
-      store.mark(before.id, true);
-      const put = store.put({ id: here.id, entries: job.entries }, now.revision, job.changed);
-      if (put.state === 'overtaken') {
-        tell(`Not replaced: ${nameOf(job.entries)} was changed in another tab just now.`);
-        return came(here.id);
-      }
-      const also = await keepPictures(pictures, here.id);
-      tell(`${nameOf(job.entries)} is replaced. What was here stands under “Deleted lately”. ${also}`.trim());
-      return came(here.id);
-    }
     const added = store.add(
       how === 'both' ? copied(job.entries, store.all().jobs) : job.entries,
       how === 'both' ? { changed: job.changed } : job,
@@ -155,9 +153,7 @@ export function Arrivals({ waiting, told, answer }: ArrivalsState): JSX.Element 
       {first ? (
         <section class="waiting" aria-label="A job that came">
           <h2 ref={question} tabIndex={-1}>
-            {first.here
-              ? `${nameOf(first.job.entries)} is on this phone already`
-              : 'A job came with this link'}
+            {first.here ? alreadyHere(first.job.entries, first.here.entries) : 'A job came with this link'}
           </h2>
           <Came {...first} />
           <p class="acts">

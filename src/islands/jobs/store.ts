@@ -31,7 +31,7 @@ type Kept =
 interface Change {
   readonly id: string;
   readonly entries: JobEntries;
-  readonly deleted?: boolean;
+  readonly deleted?: boolean | undefined;
 }
 
 /** Something that stands where a job is kept and can't be read; it is left as it is. */
@@ -121,10 +121,18 @@ export class JobStore {
   /** A new job of these entries, under its own id where nothing else stands under that. */
   add(
     entries: JobEntries,
-    { id, changed }: { readonly id?: string | undefined; readonly changed?: string | undefined } = {},
+    {
+      id,
+      changed,
+      deleted,
+    }: {
+      readonly id?: string | undefined;
+      readonly changed?: string | undefined;
+      readonly deleted?: boolean;
+    } = {},
   ): KeptJob {
     const free = id !== undefined && !this.get(id) && !this.isUnreadable(id);
-    const put = this.put({ id: free ? id : newJobId(), entries }, 0, changed);
+    const put = this.put({ id: free ? id : newJobId(), entries, deleted }, 0, changed);
     if (put.state === 'overtaken') throw new Error('found a new id that is taken, expected one that is not');
     return put.job;
   }

@@ -12,6 +12,15 @@ export const nameOf = (entries: JobEntries): string => {
 };
 
 /**
+ * What is told of a job that came, where one of the same id is here? Both names, where they differ.
+ * @example alreadyHere({ name: 'Lot 9' }, { name: 'Lot 4' }) // => 'Lot 9 is on this phone already, as Lot 4'
+ */
+export function alreadyHere(came: JobEntries, here: JobEntries): string {
+  const [name, its] = [nameOf(came), nameOf(here)];
+  return `${name} is on this phone already${name === its ? '' : `, as ${its}`}`;
+}
+
+/**
  * The entries of a copy, told by its name from the first and from the jobs that are there, earlier copies among them.
  * @example copied({ name: 'Lot 4' }, [{ entries: { name: 'Lot 4 (copy)' } }]).name // => 'Lot 4 (copy 2)'
  */
