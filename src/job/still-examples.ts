@@ -1,4 +1,5 @@
 import { type Entries, withEntry } from '../calc/declare/entries.ts';
+import { firstName } from './copy-name.ts';
 import type { JobEntries } from './job-file.ts';
 import { isSet } from './shape.ts';
 
@@ -24,8 +25,12 @@ export const NONE_OF_EXAMPLE: JobEntries = { of_example: { survey: 'none' } };
 
 const same = (a: unknown, b: unknown): boolean => JSON.stringify(a) === JSON.stringify(b);
 
-/** What makes it another home. */
-const homeOf = ({ name, home, cavity }: JobEntries): readonly unknown[] => [name, home, cavity];
+/** What makes it another home; that of a copy is the first's, since of two tabs that part, one goes on as a copy. */
+const homeOf = ({ name, home, cavity }: JobEntries): readonly unknown[] => [
+  typeof name === 'string' ? firstName(name) : name,
+  home,
+  cavity,
+];
 
 const entriesOf = (entries: JobEntries, group: string): Entries => {
   const typed = entries[group];

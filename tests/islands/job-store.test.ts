@@ -7,6 +7,7 @@ import { addressOfUnkept, inAddress, mostEntries, sameEntries } from '../../src/
 import type { JobStore, Places } from '../../src/islands/jobs/store.ts';
 import { copied, fileNameOf, nameOf, said } from '../../src/islands/jobs/words.ts';
 import { jobFields } from '../../src/job/job-fields.ts';
+import { ofThisHome } from '../../src/job/still-examples.ts';
 import { exampleEntries } from '../job/entries.ts';
 import { FakeBrowser, FakeStorage } from './fake-browser.ts';
 
@@ -315,6 +316,12 @@ describe('words and addresses', () => {
     ['a name on two lines', ' Lot\n 4 ', 'Lot 4'],
   ])('what a job is called that has %s', (_, name, called) => {
     expect(nameOf({ name })).toBe(called);
+  });
+
+  test('a copy as two tabs part keeps all of the example’s home', () => {
+    const copy = copied(exampleEntries, [{ entries: exampleEntries }]);
+    expect(copy).toEqual({ ...exampleEntries, name: '14 Larkspur Lane (copy)' });
+    expect(ofThisHome(copy, exampleEntries)).toEqual(copy);
   });
 
   test('a copy’s name is never too long, and a file’s is letters and digits', () => {

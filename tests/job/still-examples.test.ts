@@ -61,6 +61,22 @@ describe('what a job typed over the example still has of the example’s home', 
     ],
     ['the same of another cavity', exampleWith({ 'cavity.ridge': '14 in' }), ALL],
     ['the same at another address', exampleWith({ name: 'Next door, lot 8' }), ALL],
+    ['nothing to go of a copy, as two tabs part', exampleWith({ name: '14 Larkspur Lane (copy)' }), []],
+    [
+      'nothing to go of a copy of the twelfth copy',
+      exampleWith({ name: '14 Larkspur Lane (copy 12) (copy)' }),
+      [],
+    ],
+    [
+      'the same of a copy that was made another roof since',
+      exampleWith({ name: '14 Larkspur Lane (copy)', 'home.length': '50 ft' }),
+      ALL,
+    ],
+    [
+      'the same at an address that only has such words in it',
+      exampleWith({ name: '14 Larkspur Lane (copy) B' }),
+      ALL,
+    ],
     [
       'what a file was changed in by hand is its own',
       exampleWith({ name: 'x', 'log.openings': [], 'weather.index': '70 F' }),
@@ -223,6 +239,12 @@ describe('a copy, for another home', () => {
     expect(Object.keys(entries).filter((group) => [...ALL, 'line'].includes(group))).toEqual([]);
     expect(entries.ceiling).toEqual(exampleEntries.ceiling);
     expect(verdictOf(entries)).toBe('not looked at everywhere');
+  });
+
+  test('has none of it under the name of a copy either, which makes no other home', () => {
+    const named = ofThisHome({ ...entries, name: '14 Larkspur Lane (copy)' }, exampleEntries);
+    expect(Object.keys(named).filter((group) => [...ALL, 'line'].includes(group))).toEqual([]);
+    expect(verdictOf(named)).toBe('not looked at everywhere');
   });
 
   test('has all else as it was', () => {

@@ -1,4 +1,5 @@
 import { onOneLine } from '../../calc/declare/read-fields.ts';
+import { copyName } from '../../job/copy-name.ts';
 import type { JobEntries } from '../../job/job-file.ts';
 import type { WhyNot } from './browser-store.ts';
 
@@ -27,9 +28,9 @@ export function alreadyHere(came: JobEntries, here: JobEntries): string {
 export function copied(entries: JobEntries, there: readonly { readonly entries: JobEntries }[]): JobEntries {
   const names = new Set(there.map((job) => nameOf(job.entries)));
   const stem = nameOf(entries).slice(0, LONGEST_STEM);
-  let name = `${stem} (copy)`;
-  for (let again = 2; names.has(name); again += 1) name = `${stem} (copy ${again})`;
-  return { ...entries, name };
+  let which = 1;
+  while (names.has(copyName(stem, which))) which += 1;
+  return { ...entries, name: copyName(stem, which) };
 }
 
 /** A name has 200 letters at the most, and this leaves room for what tells a copy. */
