@@ -1,27 +1,24 @@
 import { useCallback, useEffect, useRef, useState } from 'preact/hooks';
 import { addressOf } from '../../calc/declare/address.ts';
 import type { Entries } from '../../calc/declare/entries.ts';
-import { type Read, sentence } from '../../calc/declare/read-fields.ts';
-import { jobFields } from '../../job/job-fields.ts';
+import type { Read } from '../../calc/declare/read-fields.ts';
 import type { JobEntries } from '../../job/job-file.ts';
 import { newJobId } from '../../job/job-id.ts';
-import { carriesJob } from '../../job/job-link.ts';
 import type { KeptJob } from '../../job/kept-job.ts';
-import { readShape } from '../../job/shape.ts';
 import { entered, type OfOneHome, ofThisHome, stillExamples } from '../../job/still-examples.ts';
 import { afterPaint } from '../after-paint.ts';
 import { page } from '../links.ts';
 import { type SetEntry, useWorked, type Worked } from '../use-entries.ts';
-import { addressOfKept, addressOfUnkept, inAddress, sameEntries } from './addresses.ts';
+import { addressOfKept, addressOfUnkept } from './addresses.ts';
 import type { WhyNot } from './browser-store.ts';
 import { jobStore } from './store.ts';
+import { type From, madeOf, toShow } from './to-show.ts';
 import { copied, nameOf } from './words.ts';
 
 /** The job that is open on a sheet. */
 export interface OpenJob {
   readonly entries: JobEntries;
-  /** Where it is from: the page's example, the browser's store, or an address. */
-  readonly from: 'example' | 'kept' | 'address';
+  readonly from: From;
   readonly id?: string | undefined;
   /** When it was last changed, where it ever was. */
   readonly changed?: string | undefined;
@@ -139,53 +136,44 @@ export function useJob<T>(example: Entries, work: (entries: Entries) => Read<T>)
     // Before anything is kept: that puts the open job into the address.
     const fragment = location.hash.slice(1);
     keepUp();
-    const store = jobStore();
-    if (carriesJob(fragment)) return location.replace(`${page('plan/jobs')}#${fragment}`);
-    const { id, entries } = inAddress(fragment);
-    if (entries) {
-      const shape = readShape(jobFields, entries);
-      if (!shape.ok) return tell({ kind: 'unreadable', says: shape.problems.map(sentence).join(' ') });
-      const there = id === undefined ? undefined : store.get(id);
-      // What was told was of the job before.
-      tell(undefined);
-      if (there && !there.deleted && sameEntries(there.entries, shape.value)) return openKept(there);
-      return become({
-        entries: shape.value,
-        from: 'address',
-        revision: 0,
-        id: there ? undefined : id,
-        line: fragment,
-      });
-    }
-    // A link within the page leads to a place on it, such as its head, and to no job: what is open stays open, and in the address.
     const { from, id: open, entries: shown } = now.current;
-    if (id === undefined && fragment !== '' && from !== 'example') {
-      if (open === undefined) return setFragment(addressOf(shown));
-      return setFragment(
-        from === 'kept' && store.whyUnkept(open) === undefined
-          ? addressOfKept(open)
-          : addressOfUnkept(open, shown),
-      );
+    const next = toShow(fragment, jobStore(), from);
+    switch (next.what) {
+      case 'carried':
+        return location.replace(`${page('plan/jobs')}#${fragment}`);
+      case 'unreadable':
+        return tell({ kind: 'unreadable', says: next.says });
+      case 'not here':
+        return tell({ kind: 'not here' });
+      case 'kept':
+        // What was told was of the job before.
+        tell(undefined);
+        return openKept(next.job);
+      case 'address': {
+        tell(undefined);
+        const { id, entries } = next;
+        return become({ entries, from: 'address', revision: 0, id, line: fragment });
+      }
+      case 'open':
+        if (open === undefined) return setFragment(addressOf(shown));
+        return setFragment(
+          from === 'kept' && jobStore().whyUnkept(open) === undefined
+            ? addressOfKept(open)
+            : addressOfUnkept(open, shown),
+        );
     }
-    const wanted = id ?? store.opened;
-    const there = wanted === undefined ? undefined : store.get(wanted);
-    if (there && !there.deleted) {
-      tell(undefined);
-      return openKept(there);
-    }
-    if (id !== undefined) tell({ kind: 'not here' });
   }, [become, openKept, tell, keepUp]);
 
   /** Has another tab changed the open job? */
   const look = useCallback(() => {
     keepUp();
-    const { id, revision, entries } = now.current;
+    const { id, revision } = now.current;
     if (id === undefined || revision === 0) return;
-    const theirs = jobStore().get(id);
-    if (!theirs || (theirs.revision === revision && theirs.by === jobStore().tab)) return;
-    if (theirs.revision === revision && sameEntries(theirs.entries, entries)) return;
-    if (theirs.deleted) return tell({ kind: 'deleted', theirs });
-    if (!sameEntries(theirs.entries, entries)) return tell({ kind: 'changed', theirs });
+    const store = jobStore();
+    const theirs = store.get(id);
+    const made = theirs ? madeOf(now.current, theirs, store.tab) : 'nothing';
+    if (!theirs || made === 'nothing') return;
+    if (made !== 'the same') return tell({ kind: made, theirs });
     become({ ...now.current, revision: theirs.revision });
     tell(undefined);
   }, [become, tell, keepUp]);
