@@ -276,12 +276,26 @@ describe('the one job of before', () => {
 });
 
 describe('words and addresses', () => {
-  test('an address names a job, or holds one, or neither', () => {
-    expect(inAddress('job=k3m7p2q9')).toEqual({ id: 'k3m7p2q9', entries: undefined });
-    expect(inAddress('job=k3m7p2q9&name=A')).toEqual({ id: 'k3m7p2q9', entries: { name: 'A' } });
-    expect(inAddress('job=x&name=A')).toEqual({ id: undefined, entries: { name: 'A' } });
-    expect(inAddress('job.0.x=1')).toEqual({ id: undefined, entries: undefined });
-    expect(inAddress('')).toEqual({});
+  test.each<[title: string, fragment: string, holds: ReturnType<typeof inAddress>]>([
+    ['nothing', '', { names: false }],
+    ['a job by its id', 'job=k3m7p2q9', { id: 'k3m7p2q9', names: true }],
+    [
+      'a job by its id, with entries',
+      'job=k3m7p2q9&name=A',
+      { id: 'k3m7p2q9', names: true, entries: { name: 'A' } },
+    ],
+    [
+      'a job by its id, in letters that a mail wrote otherwise',
+      '%6Aob=k3m7p2q9',
+      { id: 'k3m7p2q9', names: true },
+    ],
+    ['a job by what is no id', 'job=x', { names: true }],
+    ['a job by what is no id, with entries', 'name=A&job=x', { names: true, entries: { name: 'A' } }],
+    ['a job by nothing', 'job=', { names: true }],
+    ['a place on the page', 'job', { names: false }],
+    ['what is no entry', 'job.0.x=1', { names: false }],
+  ])('an address holds %s', (_, fragment, holds) => {
+    expect(inAddress(fragment)).toEqual(holds);
   });
 
   test('of the fullest job that there can be, no entry is cut off', () => {
@@ -297,7 +311,7 @@ describe('words and addresses', () => {
         ]),
       );
     const entries = fullest(jobFields);
-    expect(inAddress(addressOfUnkept('k3m7p2q9', entries))).toEqual({ id: 'k3m7p2q9', entries });
+    expect(inAddress(addressOfUnkept('k3m7p2q9', entries))).toEqual({ id: 'k3m7p2q9', names: true, entries });
     expect(mostEntries(jobFields)).toBe(addressOf(entries).split('&').length);
   });
 

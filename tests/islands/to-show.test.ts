@@ -29,6 +29,21 @@ describe('which job a sheet shows', () => {
     ['the one that the address names', `job=${HERE}`, 'example', ['kept', HERE]],
     ['the one that the address names, in place of another', `job=${HERE}`, 'kept', ['kept', HERE]],
     ['that it is not here, of an id that is nowhere', `job=${NOWHERE}`, 'example', { what: 'not here' }],
+    ['that it is not here, of an id that was cut', 'job=K3M7-cut', 'example', { what: 'not here' }],
+    ['that it is not here, of an id that was cut off', 'job=', 'example', { what: 'not here' }],
+    [
+      'that it is not here, of an id that was cut, while another is open',
+      'job=k3m',
+      'kept',
+      { what: 'not here' },
+    ],
+    [
+      'the entries of an address, whatever stands for its id',
+      'job=K3M7-cut&name=Lot+7',
+      'example',
+      { what: 'address', entries: { name: 'Lot 7' } },
+    ],
+    ['what is open, at the place on the page that is called so', 'job', 'kept', { what: 'open' }],
     ['that it is not here, of one that was deleted', `job=${DELETED}`, 'example', { what: 'not here' }],
     [
       'the entries of an address, under no id',

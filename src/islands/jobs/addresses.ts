@@ -8,6 +8,8 @@ import { isJobId } from '../../job/job-id.ts';
 export interface InAddress {
   /** The job that is open. */
   readonly id?: string | undefined;
+  /** Does it name a job? By what is no id too, such as a link that was cut. */
+  readonly names: boolean;
   /** Its entries, where the browser does not keep them; or those of a job from elsewhere. */
   readonly entries?: JobEntries | undefined;
 }
@@ -30,16 +32,18 @@ export const mostEntries = (fields: Fields): number =>
     0,
   );
 
+/** With its sign: without it, it is a place on the page. */
+const NAMES_A_JOB = /(?:^|&)job=/;
+
 /** Every entry of a job, and its id. */
 const MOST = mostEntries(jobFields) + 1;
 
-/** Reads the fragment of a sheet's address. @example inAddress('job=k3m7p2q9') // => { id: 'k3m7p2q9', entries: undefined } */
+/** Reads the fragment of a sheet's address. @example inAddress('job=k3m7p2q9') // => { id: 'k3m7p2q9', names: true, entries: undefined } */
 export function inAddress(fragment: string): InAddress {
-  const found = entriesIn(fragment, MOST);
-  if (!found) return {};
-  const { job, ...entries } = found;
+  const { job, ...entries } = entriesIn(fragment, MOST) ?? {};
   return {
     id: isJobId(job) ? job : undefined,
+    names: isJobId(job) || NAMES_A_JOB.test(fragment),
     entries: Object.keys(entries).length > 0 ? entries : undefined,
   };
 }

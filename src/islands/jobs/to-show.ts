@@ -27,7 +27,7 @@ export type ToShow =
 /** Which job is a sheet to show, by the fragment of its address, what is kept, and where the one that is open is from? */
 export function toShow(fragment: string, store: Pick<JobStore, 'get' | 'opened'>, from: From): ToShow {
   if (carriesJob(fragment)) return { what: 'carried' };
-  const { id, entries } = inAddress(fragment);
+  const { id, names, entries } = inAddress(fragment);
   if (entries) {
     const shape = readShape(jobFields, entries);
     if (!shape.ok) return { what: 'unreadable', says: shape.problems.map(sentence).join(' ') };
@@ -37,11 +37,11 @@ export function toShow(fragment: string, store: Pick<JobStore, 'get' | 'opened'>
       : { what: 'address', id: there ? undefined : id, entries: shape.value };
   }
   // A link within the page leads to a place on it, such as its head, and to no job: what is open stays open, and in the address.
-  if (id === undefined && fragment !== '' && from !== 'example') return { what: 'open' };
-  const wanted = id ?? store.opened;
+  if (!names && fragment !== '' && from !== 'example') return { what: 'open' };
+  const wanted = names ? id : store.opened;
   const there = wanted === undefined ? undefined : store.get(wanted);
   if (there && !there.deleted) return { what: 'kept', job: there };
-  return { what: id === undefined ? 'as it is' : 'not here' };
+  return { what: names ? 'not here' : 'as it is' };
 }
 
 /**
