@@ -52,6 +52,23 @@ const sentences: readonly [sentence: string, caught: readonly string[]][] = [
   ['A noise of 85 dBA.', ['85 dBA']],
   ['Of 30 lbs in 2 hrs, 40 pcf, 5 meters.', ['30 lbs', '2 hrs', '40 pcf', '5 meters']],
   ['A squirt of 10 fl oz, or 10 ounces.', ['10 fl oz', '10 ounces']],
+  ['Keep .5 in off (.5 in).', ['.5 in', '.5 in']],
+  ['Of 4 oz and four oz in all.', ['4 oz', 'four oz']],
+  ['Pull with 40#, or 40 # at most.', ['40#', '40 #']],
+  ['A sheet of 6 mil, or six mils.', ['6 mil', 'six mils']],
+  ['Of 20 A, 7.5 A and 15-A.', ['20 A', '7.5 A', '15-A']],
+  ['A heater of 9 kW.', ['9 kW']],
+  [
+    'It has R 19, R of 38, an R value of 11 or R-values of 30.',
+    ['R 19', 'R of 38', 'R value of 11', 'R-values of 30'],
+  ],
+  ['Keep 3 **in** off.', ['3 **in']],
+  ['Keep **3** in, _4 in_ or `5` in off.', ['3** in', '4 in', '5` in']],
+  ['Keep 3&nbsp;in or 4&#160;in off.', ['3&nbsp;in', '4&#160;in']],
+  ['Keep 3\u00a0in or 4\u202fin off.', ['3\u00a0in', '4\u202fin']],
+  ['Keep ３ in or １０．５ in off.', ['３ in', '１０．５ in']],
+  ['A 10‑inch square, 6–8 ft off.', ['10‑inch', '6–8 ft']],
+  ['About 1½ in, 1 ½ in or 1 1⁄2 in.', ['1½ in', '1 ½ in', '1 1⁄2 in']],
 
   ['There is one in the middle.', []],
   ['Put two in each corner.', []],
@@ -67,6 +84,11 @@ const sentences: readonly [sentence: string, caught: readonly string[]][] = [
   ['Drive 4 screws about 3 holes in 2 pushes.', []],
   ['Two million homes, and 2 million more.', []],
   ['Take option 2 v 3.', []],
+  ['Homes built until 1976. A later one is marked.', []],
+  ['An extinguisher of 2-A:10-B:C.', []],
+  ['Homes of 1976 – in the north more of them.', []],
+  ['Drive 5 #8 screws.', []],
+  ['Step_2_a, or 3* as many; see *in* 1979.', []],
   ['One push, two screws, one second try.', ['one second']],
   ['Hold it firmly, one hand on each side.', []],
   ['A thousand homes, half of a wall, a quarter turn.', []],
@@ -76,6 +98,24 @@ const sentences: readonly [sentence: string, caught: readonly string[]][] = [
 describe('a number with a unit is caught, other words are let pass', () => {
   test.each(sentences)('%s', (sentence, caught) => {
     expect(bareQuantitiesIn(sentence).map(({ text }) => text)).toEqual(caught);
+  });
+
+  test.each<[sentence: string, measured: string]>([
+    ['Keep half an inch off.', 'length'],
+    ['Of .5 in.', 'length'],
+    ['A sheet of 6 mils.', 'length'],
+    ['Two yards off.', 'length'],
+    ['Of 4 oz.', 'weight'],
+    ['Of 40#.', 'weight'],
+    ['Of 3 **in**.', 'length'],
+    ['Up to R-19.', 'thermal resistance'],
+    ['It costs $5.', 'money'],
+    ['A heater of 9 kW.', 'heat flow'],
+  ])('of "%s" the number is told as a %s', (sentence, measured) => {
+    expect(bareQuantitiesIn(sentence)).toMatchObject([{ dimension: measured }]);
+  });
+  test('of amperes the rulebook has no kind of value', () => {
+    expect(bareQuantitiesIn('Of 20 A.')).toMatchObject([{ dimension: undefined }]);
   });
 
   test('the place of each is where it starts in the sentence, in order', () => {

@@ -1,6 +1,6 @@
 import type { Dimension } from '../../quantity/dimension.ts';
-import { isUnitName, units, unitWritten } from '../../quantity/units.ts';
-import { bareQuantitiesIn } from '../bare-quantity.ts';
+import { isUnitName, units } from '../../quantity/units.ts';
+import { type BareQuantity, bareQuantitiesIn } from '../bare-quantity.ts';
 import { placeholdersIn } from '../placeholders.ts';
 import type { Problem } from '../problem.ts';
 import { problemAt } from '../rule-files.ts';
@@ -22,8 +22,8 @@ export const bareNumberProblems = (
     const guarded = on.flatMap((place) => safetyRulesAt(base, place));
     return (['title', 'says', 'do'] as const).flatMap((key) => {
       const text = (words as Readonly<Partial<Record<typeof key, string>>>)[key] ?? '';
-      return bareQuantitiesIn(text).flatMap(({ text: number }): Problem[] => {
-        const safety = guarded.find((rule) => isOfItsKind(rule, number));
+      return bareQuantitiesIn(text).flatMap(({ text: number, dimension }): Problem[] => {
+        const safety = guarded.find((rule) => isOfItsKind(rule, dimension));
         if (safety)
           return [
             problemAt(
@@ -60,15 +60,15 @@ function safetyRulesAt({ rules, cautions }: Pick<RulebookData, 'rules' | 'cautio
   });
 }
 
-/** A number's unit begins where its digits, signs or the word for it end. */
-const NUMBER = /^(?:[\d½¼¾⅛⅜⅝⅞,./ -]+|[a-z]+[ -])\s*-?/i;
+/** "90 degrees" does not say of what. */
+const inDegrees: readonly BareQuantity['dimension'][] = ['angle', 'temperature reading', 'temperature'];
 
-/** Is a number in words a measure of the same kind as a rule's value? */
-function isOfItsKind({ value }: Rule, number: string): boolean {
-  const unit = unitWritten(number.replace(NUMBER, ''));
-  if (unit === undefined) return false;
+/** Is a number a measure of the same kind as a rule's value? */
+function isOfItsKind({ value }: Rule, dimension: BareQuantity['dimension']): boolean {
+  if (dimension === undefined) return false;
   const own = value.kind === 'one-of' ? [] : value.kind === 'table' ? value.columns : [value];
-  return own.map((each) => dimensionOf(each.unit)).includes(units[unit].dimension);
+  const meant = inDegrees.includes(dimension) ? inDegrees : [dimension];
+  return own.some((each) => meant.includes(dimensionOf(each.unit)));
 }
 
 const dimensionOf = (unit: string | undefined): Dimension | undefined =>

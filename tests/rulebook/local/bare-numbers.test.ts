@@ -7,6 +7,7 @@ import { formatProblem } from '../../../src/rulebook/problem.ts';
 import { base, context, inLayer, resolved } from './folder.ts';
 
 const FLUE = 'clearance.flue.to-combustibles';
+const HEAT = 'safety.heat.high-from';
 const sources =
   'notice:\n  kind: regulation\n  document: Notice 12\n  title: Flues\n  edition: "2026"\n  publisher: The office\n  standing: Binding.\n';
 const OF_NOTICE = '{ kind: document, document: notice, clause: paragraph 2, read: read }';
@@ -49,6 +50,31 @@ describe('a note or a caution of an agency states no number with a unit', () => 
       'the same in words',
       note('Fill may lie two inches from it.', FLUE, OF_NOTICE),
       `notes.yaml:3:9  found "two inches", ${GUARDED}`,
+    ],
+    [
+      'the same as a part of a unit in words',
+      note('Fill may lie half an inch from it.', FLUE, OF_NOTICE),
+      `notes.yaml:3:9  found "half an inch", ${GUARDED}`,
+    ],
+    [
+      'the same without a nought before its point',
+      note('Fill may lie .5 in from it.', FLUE, OF_NOTICE),
+      `notes.yaml:3:9  found ".5 in", ${GUARDED}`,
+    ],
+    [
+      'the same with marks of emphasis',
+      note('Fill may lie 1 **in** from it.', FLUE, OF_NOTICE),
+      `notes.yaml:3:9  found "1 **in", ${GUARDED}`,
+    ],
+    [
+      'the same in a unit that the rulebook does not use',
+      note('Fill may lie 20 mil from it.', FLUE, OF_NOTICE),
+      `notes.yaml:3:9  found "20 mil", ${GUARDED}`,
+    ],
+    [
+      'a temperature in degrees',
+      note('Work goes on at 100 degrees.', HEAT, OF_NOTICE),
+      `notes.yaml:3:9  found "100 degrees", ${GUARDED.replace(FLUE, HEAT)}`,
     ],
     [
       'on a caution that rests on one',
