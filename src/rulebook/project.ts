@@ -1,5 +1,6 @@
 import { readdirSync } from 'node:fs';
 import { delimiter, join } from 'node:path';
+import { dayOf } from './day.ts';
 import { lints } from './lints/index.ts';
 import { ruleNeverUsed } from './lints/rule-never-used.ts';
 import { unusedSource } from './lints/unused-source.ts';
@@ -20,7 +21,7 @@ export const referringFolders = [join(here, 'src'), join(here, 'content')];
 export const rulesFolder = join(here, 'rules');
 
 /** Today by the clock of the machine, as 2026-11-25. */
-export const today = (): string => new Date().toISOString().slice(0, 10);
+export const today = (): string => dayOf(new Date());
 
 /** A new rule has to be in the generated types before code can name it, so types and calculations are made with every lint but these. */
 const exceptUse = lints.filter((lint) => lint !== ruleNeverUsed && lint !== unusedSource);

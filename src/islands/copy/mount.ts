@@ -1,4 +1,5 @@
 import { type Copies, copiesOf, TAKE_OVER, WORKER } from '../../offline/names.ts';
+import { dayOf } from '../../rulebook/day.ts';
 import { file } from '../links.ts';
 import type { Changed } from './changed.ts';
 import { type Memory, memoryOf } from './memory.ts';
@@ -263,6 +264,4 @@ async function changedOf(before: string | undefined, after: string | undefined):
 const two = (number: number): string => String(number).padStart(2, '0');
 
 /** By the clock of the phone. */
-const dayOf = (date: Date): string =>
-  `${date.getFullYear()}-${two(date.getMonth() + 1)}-${two(date.getDate())}`;
 const clockOf = (date: Date): string => `${two(date.getHours())}:${two(date.getMinutes())}`;
