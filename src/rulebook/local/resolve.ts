@@ -160,20 +160,18 @@ function whoseValues(
 export const stamp = (version: string, agencies: readonly Pick<Agency, 'short' | 'version'>[]): string =>
   [version, ...agencies.map((each) => `${each.short} ${each.version}`)].join(' + ');
 
+/** Ids part what two agencies say, short names tell readers whose it is: neither may be another's too, told apart by capitals or spaces alone. */
 function sameName(layers: readonly WithAgency[]): Problem[] {
-  return layers.flatMap(({ agency }, place) =>
-    layers[place - 1]?.agency.id === agency.id
-      ? [
-          problemAt(
-            agency,
-            ['id'],
-            `"${agency.id}", which another folder has too`,
-            'a name of its own',
-            'local-agency',
-          ),
-        ]
-      : [],
-  );
+  const plain = (name: string): string => name.toLowerCase().replace(/\s+/g, ' ');
+  return layers.flatMap(({ agency }, place) => {
+    const before = layers.slice(0, place).map((each) => each.agency.entry);
+    const shared = (['id', 'short'] as const).find((key) =>
+      before.some((other) => plain(other[key]) === plain(agency.entry[key])),
+    );
+    if (shared === undefined) return [];
+    const found = `"${agency.entry[shared]}", which another folder has too`;
+    return [problemAt(agency, [shared], found, 'a name of its own', 'local-agency')];
+  });
 }
 
 /** An edition of tomorrow: a day mistyped, which would stand at the head of every page. */

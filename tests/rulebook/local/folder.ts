@@ -40,11 +40,11 @@ export function inLayer<T>(
   }
 }
 
-export const agency = (id = 'a-valley', basedOn = `"${base.version}"`): string =>
+export const agency = (id = 'a-valley', basedOn = `"${base.version}"`, short = 'Valley'): string =>
   [
     `id: ${id}`,
     'name: A valley',
-    'short: Valley',
+    `short: ${short}`,
     'contact: The desk.',
     'area: The valley.',
     'answers: The lead.',

@@ -17,7 +17,7 @@ function ofTwo(rule: string, one: string, two: string): Resolved {
   const layer = (id: string, short: string, value: string, source?: string) =>
     inLayer(
       {
-        'agency.yaml': agency(id).replace('short: Valley', `short: ${short}`),
+        'agency.yaml': agency(id, undefined, short),
         'values.yaml': setting(rule, value, source),
       },
       readLayer,

@@ -195,7 +195,7 @@ describe('what can not stand is refused at its place', () => {
 
 describe('several folders', () => {
   const layerOf = (id: string, values: string) =>
-    inLayer({ 'agency.yaml': agency(id), 'values.yaml': values }, readLayer);
+    inLayer({ 'agency.yaml': agency(id, undefined, `Valley ${id}`), 'values.yaml': values }, readLayer);
   const comparable = Object.values(base.rules).filter(
     ({ safety, value }) =>
       safety !== undefined &&
@@ -275,6 +275,37 @@ describe('several folders', () => {
     );
   });
 
+  test.each<
+    [
+      what: string,
+      one: readonly [id: string, short: string],
+      two: readonly [id: string, short: string],
+      expected: RegExp,
+    ]
+  >([
+    [
+      'the same id',
+      ['a', 'Valley'],
+      ['a', 'Hills'],
+      /agency.yaml:1:5 {2}found "a", which another folder has too/,
+    ],
+    ['the same name in short', ['a', 'Valley'], ['b', 'Valley'], /agency.yaml:3:8 {2}found "Valley", which /],
+    ['it with other capitals', ['a', 'Valley'], ['b', 'VALLEY'], /agency.yaml:3:8 {2}found "VALLEY", which /],
+    [
+      'one name spaced out',
+      ['a', 'East Side'],
+      ['b', 'East  Side'],
+      /agency.yaml:3:8 {2}found "East {2}Side", which /,
+    ],
+    ['both', ['a', 'Valley'], ['a', 'Valley'], /agency.yaml:1:5 {2}found "a", which another folder has too/],
+  ])('two with %s are refused, once', (_, one, two, expected) => {
+    const layers = [one, two].map(([id, short]) =>
+      inLayer({ 'agency.yaml': agency(id, undefined, short) }, readLayer),
+    );
+    const problems = resolveLocal(base, layers, context).problems.map(formatProblem);
+    expect(problems).toEqual([expect.stringMatching(expected)]);
+  });
+
   test('two ranges that share nothing are refused', () => {
     const layers = [
       layerOf('a', setting(GUARDRAIL, '{ kind: between, low: 39, high: 41, unit: in }')),
@@ -313,7 +344,7 @@ describe('several folders', () => {
     const named = (id: string, short: string, value: string) =>
       inLayer(
         {
-          'agency.yaml': agency(id).replace('short: Valley', `short: ${short}`),
+          'agency.yaml': agency(id, undefined, short),
           'values.yaml': setting(GUARDRAIL, value),
         },
         readLayer,
