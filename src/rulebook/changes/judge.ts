@@ -73,6 +73,17 @@ const endsOf = (value: RuleValue): Amount[] => {
     : [{ amount: value.number ?? Number.NaN, unit }];
 };
 
+/**
+ * The numbers of a value with their units, two together of a range; of a table those of each cell that no row is found by.
+ * @example cellsOf({ kind: 'between', low: 6, high: 8, unit: 'ft' }) // => [[{ amount: 6, unit: 'ft' }, { amount: 8, unit: 'ft' }]]
+ */
+export const cellsOf = (value: RuleValue): Amount[][] =>
+  value.kind === 'table'
+    ? value.rows.flatMap((row) =>
+        value.columns.flatMap(({ key }, place) => (key === undefined ? [amountsIn(row, value, place)] : [])),
+      )
+    : [endsOf(value)];
+
 /** What a safety value's direction says of the ways its numbers went; of a range, whose first is the low end, "narrower" may be asked. */
 function judged(
   moved: readonly Movement[],

@@ -15,6 +15,7 @@ import type { LoadedLocalCaution, Local, LocalAgency, LocalChange } from './loca
 import { type Given, mixedFrom } from './mixed.ts';
 import type { Layer } from './read.ts';
 import type { Agency, LocalValue } from './schema.ts';
+import { sizeProblem } from './size-meant.ts';
 import { notComparable, strictest } from './strictest.ts';
 
 /** What folders of agencies are held against, besides the rulebook. */
@@ -283,6 +284,9 @@ function settingOf(
     return {
       problems: [problemAt(entry, ['value'], upsideDown, 'the lower end below the upper', 'empty-range')],
     };
+  const oversized = sizeProblem(rule.value, value);
+  if (oversized)
+    return { problems: [problemAt(entry, ['value'], oversized.found, oversized.expected, 'local-size')] };
   const kind = valueChange(rule.value, value, rule.safety) ?? 'same';
   if (rule.safety !== undefined && kind !== 'stricter' && kind !== 'same') {
     const base = valueHeadline(rule.value);

@@ -15,6 +15,7 @@ import { agency, base, context, EXAMPLE, inLayer, resolved, setting } from './fo
 const FLUE = 'clearance.flue.to-combustibles';
 const GUARDRAIL = 'safety.fall.guardrail-height';
 const OVERLAP = 'patch.layers.overlap';
+const HOLE = 'access.roof-holes.diameter';
 
 describe('the example', () => {
   const { data, local, problems } = resolveLocal(base, [readLayer(EXAMPLE)], context);
@@ -127,6 +128,82 @@ describe('what can not stand is refused at its place', () => {
     const problems = told({ 'values.yaml': values });
     expect(problems.join('\n')).toMatch(expected);
     expect(problems).toHaveLength(1);
+  });
+
+  /** By hand: a hundredth and a hundred times 2 in, 12 and 16 ft, 35 ppm, 40 and 50 °F. */
+  describe('a number of another size than the rulebook’s', () => {
+    const SPACING = 'access.roof-holes.spacing';
+    const COLD = 'patch.sealant.coldest-surface';
+    const HOT = 'safety.heat.moderate-from';
+    test.each<[what: string, id: string, value: string, expected: RegExp]>([
+      [
+        'in another unit by a slip',
+        OVERLAP,
+        '{ kind: exact, number: 3000000, unit: ft }',
+        /^values.yaml:2:10 {2}found 3000000 ft {2}expected 0.00166667 ft to 16.6667 ft, no more than 100 times off the rulebook’s value {2}\(local-size\)$/,
+      ],
+      [
+        'a little more than a hundred times',
+        OVERLAP,
+        '{ kind: exact, number: 201, unit: in }',
+        /found 201 in {2}expected 0.02 in to 200 in, /,
+      ],
+      ['a little less than a hundredth', HOLE, '{ kind: exact, number: 0.059, unit: in }', /local-size/],
+      ['nothing', HOLE, '{ kind: exact, number: 0, unit: in }', /found 0 in {2}expected .*\(local-size\)/],
+      ['below nothing', HOLE, '{ kind: exact, number: -6, unit: in }', /local-size/],
+      [
+        'the upper end of a range',
+        SPACING,
+        '{ kind: between, low: 12, high: 1601, unit: ft }',
+        /found 1601 ft {2}expected 0.16 ft to 1600 ft/,
+      ],
+      [
+        'the lower end of one below 0',
+        SPACING,
+        '{ kind: between, low: -1, high: 16, unit: ft }',
+        /local-size/,
+      ],
+      [
+        'a temperature',
+        COLD,
+        '{ kind: between, low: 40, high: 5001, unit: F }',
+        /found 5001 °F {2}expected −5000 °F to 5000 °F/,
+      ],
+    ])('%s is told with its bounds', (_, id, value, expected) => {
+      const problems = told({ 'values.yaml': setting(id, value) });
+      expect(problems.join('\n')).toMatch(expected);
+      expect(problems).toHaveLength(1);
+    });
+    test.each<[what: string, id: string, value: string]>([
+      ['a hundred times', OVERLAP, '{ kind: exact, number: 200, unit: in }'],
+      ['the same in another unit', OVERLAP, '{ kind: exact, number: 508, unit: cm }'],
+      ['a hundredth', HOLE, '{ kind: exact, number: 0.06, unit: in }'],
+      ['a range from 0', SPACING, '{ kind: between, low: 0, high: 16, unit: ft }'],
+      ['a temperature below 0', HOT, '{ kind: at-least, number: -5, unit: F }'],
+    ])('but %s may stand', (_, id, value) => expect(told({ 'values.yaml': setting(id, value) })).toEqual([]));
+
+    test('in a cell of a table it is told as one', () => {
+      const [id, rule] = Object.entries(base.rules).find(
+        ([, { safety, value }]) => safety === undefined && value.kind === 'table',
+      ) ?? ['', undefined];
+      if (rule?.value.kind !== 'table') throw new Error('expected such a rule');
+      const { columns, rows } = rule.value;
+      const place = columns.findIndex(({ key, unit }) => key === undefined && unit !== undefined);
+      const moved = (times: number) =>
+        setting(
+          id,
+          JSON.stringify({
+            ...rule.value,
+            rows: rows.map((row, line) =>
+              line > 0
+                ? row
+                : row.map((cell, at) => (at === place && typeof cell === 'number' ? cell * times : cell)),
+            ),
+          }),
+        );
+      expect(told({ 'values.yaml': moved(99) })).toEqual([]);
+      expect(told({ 'values.yaml': moved(101) })).toEqual([expect.stringMatching(/\(local-size\)$/)]);
+    });
   });
 
   test('every mistake of every file at once', () => {
@@ -425,7 +502,6 @@ describe('what an agency says beside the rulebook', () => {
 });
 
 describe('what follows from a local value', () => {
-  const HOLE = 'access.roof-holes.diameter';
   /** The rulebook with one of its rules changed: none that is derived is for safety yet. */
   const withRule = (id: string, more: Readonly<Record<string, unknown>>): RulebookData => ({
     ...base,
