@@ -49,6 +49,9 @@ const refused = (
   problems: [{ field, label: 'Job file', found, expected }],
 });
 
+/** Some editors begin a file with a byte-order mark, which is no JSON. */
+const MARK = /^\uFEFF/;
+
 /** The text of a file as JSON. A text that is too long is not even begun. @example parsed('[]', 10).ok // => false */
 export function parsed(text: string, largest: number, label = 'Job file'): Read<Versioned> {
   const none = (found: string, expected = `a ${label.toLowerCase()} as this site saves it`): Read<never> => ({
@@ -58,7 +61,7 @@ export function parsed(text: string, largest: number, label = 'Job file'): Read<
   if (text.length > largest) return none(`${text.length} characters`, `${largest} at most`);
   let value: unknown;
   try {
-    value = JSON.parse(text);
+    value = JSON.parse(text.replace(MARK, ''));
   } catch {
     return none('text that is not JSON');
   }
