@@ -32,7 +32,8 @@ const FEET = String.raw`(?:feet|foot|ft\.?|'|′|’)`;
 const INCHES = String.raw`(?:inches|inch|ins|in\.?|"|″|”|'')`;
 const feetAndInches = new RegExp(`^(${NUMBER})\\s*${FEET}\\s*[-,]?\\s*(${NUMBER})\\s*${INCHES}?$`, 'i');
 const numberAndUnit = new RegExp(`^(${NUMBER})\\s*(.*)$`);
-const groupedByComma = /\d,\d/;
+/** 1,500 in is 1500 or 1.5; 13 ft -2 in is a range, a difference or 13 ft 2 in. */
+const twoMeanings = /\d,\d| -/;
 /** May be 13.1 ft or, as some write it, 13 ft 10 in. */
 const feetPointTen = new RegExp(`^\\d+\\.10\\s*${FEET}$`, 'i');
 /** How framing is named: 16 in on center. */
@@ -42,12 +43,16 @@ const LEADING_R = /^R[- ]?(?=[\d.])/i;
 /** A price as it is printed: $1800, −$0.12 per kWh. */
 const leadingDollar = new RegExp(`^([-−+]?)\\s*\\$\\s*(${NUMBER})`);
 
-/** The value of an unsigned number as matched by NUMBER; not finite where a fraction has no size (1/0, 0/0). */
-function amountOf(text: string): number {
+/**
+ * The value of an unsigned number as matched by NUMBER, which may follow feet; not finite where a fraction has no size (1/0, 0/0), and
+ * where one of a whole or more stands behind a whole number (1 3/2) or behind feet.
+ */
+function amountOf(text: string, follows = ''): number {
   const fraction = /^(?:(\d+)[ -]+)?(\d+)\/(\d+)$/.exec(text);
   if (!fraction) return Number(text);
-  const [, whole = '0', over, under] = fraction;
-  return Number(whole) + Number(over) / Number(under);
+  const [, whole = follows, over, under] = fraction;
+  const part = Number(over) / Number(under);
+  return whole && part >= 1 ? Number(text) : Number(whole) + part;
 }
 
 /** Is this a number without a unit? @example isBareNumber('2 1/2') // => true */
@@ -60,9 +65,9 @@ const MOST_CHARACTERS = 60;
  * Understands `13 ft 10 in`, `13' 10 1/2"`, `3 1/2 in`, `10½ in`, `1.5 lb/ft3`, `-2 in`, `R-19`, `16" o.c.`, `$2.50 per gal`, `2.5` where a
  * unit is assumed, and `0` of all that is not read off a scale; what a piece weighs or measures may be written without the piece, `28 lb`: it
  * is that of the example.
- * Odd cases: nothing written, a comma between digits (1,500 may mean 1500 or 1.5), `13.10 ft` (13.1 ft or 13 ft 10 in), tenths of a foot
- * before inches, a fraction over 0, a unit of another kind, a missing unit and more than 60 characters are each refused; inches in a
- * feet-and-inches reading stay below 12.
+ * Odd cases: nothing written, a comma between digits (1,500 may mean 1500 or 1.5), a hyphen behind a space, `13.10 ft` (13.1 ft or 13 ft
+ * 10 in), tenths of a foot before inches, a fraction over 0, one of a whole or more behind a whole number, a unit of another kind, a missing
+ * unit and more than 60 characters are each refused; inches in a feet-and-inches reading stay below 12.
  * @throws ParseError with what was found and what is expected.
  * @example parseQuantity('13 ft 10 in', { dimension: 'length' }).amount // => 166
  */
@@ -78,7 +83,7 @@ export function parseQuantity<D extends Dimension>(written: string, asked: Asked
   const twofold = (wanted: string): never => {
     throw new ParseError(`"${written.trim()}", which could mean two things`, wanted);
   };
-  if (groupedByComma.test(text)) twofold(`${expected}, with no comma in the number`);
+  if (twoMeanings.test(text)) twofold(`${expected}, with no comma or loose hyphen`);
   const asR = /resistance/.test(asked.dimension) && LEADING_R.test(text);
   const isLength = asked.dimension === 'length';
   const plain = (asR ? text.replace(LEADING_R, '') : isLength ? text.replace(ON_CENTRE, '') : text).replace(
@@ -98,18 +103,18 @@ export function parseQuantity<D extends Dimension>(written: string, asked: Asked
   }
   const tape = feetAndInches.exec(unsigned);
   if (tape && isLength) {
-    const feet = amountOf(tape[1] ?? '');
-    const inches = amountOf(tape[2] ?? '');
-    if (!Number.isFinite(feet) || !Number.isFinite(inches)) return refuse();
+    const [, whole = '', rest = ''] = tape;
+    const feet = amountOf(whole);
+    const inches = amountOf(rest, '0');
+    if (!Number.isFinite(feet + inches)) return refuse();
     if (/^\d*\.\d/.test(unsigned)) twofold('whole feet before the inches');
     if (inches >= 12) throw new ParseError(`"${written.trim()}"`, 'less than 12 in after the feet');
     return made(sign * (feet * 12 + inches), 'in', asked);
   }
 
-  const [, digits, after] = numberAndUnit.exec(unsigned) ?? refuse();
-  const amount = amountOf(digits ?? '');
+  const [, digits = '', unitText = ''] = numberAndUnit.exec(unsigned) ?? refuse();
+  const amount = amountOf(digits);
   if (!Number.isFinite(amount)) return refuse();
-  const unitText = after ?? '';
   if (unitText === '') {
     const unit =
       asked.assume ??
