@@ -2,7 +2,10 @@ import { inches, type Quantity } from '../../quantity/quantity.ts';
 import type { Rulebook } from '../../rulebook/rulebook.ts';
 import { type TrussValues, trussPlaces } from './members.ts';
 
-/** So many usual spacings without a truss are taken for one that was not entered. */
+/**
+ * So many usual spacings without a truss are taken for one that was not entered. It is no value of the trade and so no rule: the spacing is, and this says only when
+ * we ask. One spacing would ask on every roof that is framed a little wider than most, or whose first truss stands off the end. It moves no hole.
+ */
 const SPACINGS = 2;
 
 /**

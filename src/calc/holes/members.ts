@@ -10,7 +10,8 @@ export type AlongValues = Values<typeof alongFields>;
 
 /**
  * Nothing on a roof stands closer than this: the members themselves are about as wide. A smaller spacing is a slip, and would make more places
- * than the search takes.
+ * than the search takes. It is a limit of entries and no rule: no roof comes near it, it holds for seams too, and the longest log that a job file may have is
+ * counted from it, which no agency's value may change.
  */
 export const CLOSEST = quantity(2, 'in');
 

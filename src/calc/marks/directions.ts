@@ -23,7 +23,11 @@ export interface Ray {
 /** Minutes of the hour hand's whole round, and the step a direction is told in. */
 const ROUND = 720;
 const TIDY = 5;
-/** Fewer than four do not go round the clock; more than 36 stand closer than anyone can feed a hose. */
+/**
+ * Limits of the search, and no rules: what is asked of a plan is that the stream comes everywhere, in however many pushes. Fewer than four leave out a side.
+ * Of 36 two stand twenty minutes of the clock apart, and another one brings them nearer by less than a thirtieth: a stretch that these leave a part of wants to be
+ * shorter, or a stream that reaches farther.
+ */
 export const FEWEST = 4;
 export const MOST = 36;
 /** Places on the stretch's edge that are looked at stand this close, in inches: what lies between two is off by half of it at most. */
