@@ -32,7 +32,18 @@ await run(COMMAND, async (given) => {
   builtFolder(COMMAND, given);
   // Only now: it takes seconds to load, and help is not to wait for it.
   const { preview } = await import('astro');
-  const server = await preview({ logLevel: 'error', ...(port === undefined ? {} : { server: { port } }) });
+  const server = await preview({
+    logLevel: 'error',
+    vite: { logLevel: 'error' },
+    ...(port === undefined ? {} : { server: { port } }),
+  });
+  // Where the port is taken the server takes the next one, and whoever asked for a port would look at what stands at it.
+  if (port !== undefined && server.port !== port) {
+    await server.stop();
+    throw new InputError(
+      `found port ${port} taken, expected one that is free; npm start -- --built --port NUMBER serves what is built already`,
+    );
+  }
   const address = `http://${server.host ?? 'localhost'}:${server.port}/`;
   console.log(`Heel to Ridge is at ${address}`);
   console.log(`The example job stands worked at ${address}plan/`);

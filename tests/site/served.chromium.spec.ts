@@ -45,3 +45,25 @@ test('the server of "npm start" tells where the site is, and gives every file th
     server.kill();
   }
 });
+
+test('"npm start" refuses a port that is taken, and serves at no other', async ({ baseURL }) => {
+  const port = new URL(baseURL ?? '').port;
+  const started = spawn(process.execPath, ['src/cli/start.ts', '--built', '--port', port]);
+  try {
+    let [out, said] = ['', ''];
+    started.stdout.on('data', (text) => {
+      out += text;
+    });
+    started.stderr.on('data', (text) => {
+      said += text;
+    });
+    const code = await new Promise((ended) => started.once('close', ended));
+    expect({ code, out, said: said.trim() }).toEqual({
+      code: 2,
+      out: '',
+      said: `found port ${port} taken, expected one that is free; npm start -- --built --port NUMBER serves what is built already`,
+    });
+  } finally {
+    started.kill();
+  }
+});
