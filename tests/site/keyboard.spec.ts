@@ -164,6 +164,41 @@ test('a ceiling is worked by keyboard alone: choose a board, type a depth, read 
   await expect(page.locator('.answer output')).not.toHaveText('carries it');
 });
 
+for (const [path, name] of [
+  ['/calculators/ceiling-load/', 'density'],
+  ['/plan/', 'fill.density'],
+] as const)
+  test(`${path}: a box holds what is typed until it is left, so that the browser can undo it and keeps the caret`, async ({
+    page,
+  }) => {
+    await page.goto(path);
+    const box = page.locator(`[name="${name}"]`);
+    const press = async (key: string, times: number): Promise<void> => {
+      for (let time = 0; time < times; time += 1) await page.keyboard.press(key);
+    };
+    await box.focus();
+    await press('ControlOrMeta+A', 1);
+    await page.keyboard.type('1.5 lb/t3');
+    await press('ArrowLeft', 't3'.length);
+    await page.keyboard.type('f');
+    await expect(box).toHaveValue('1.5 lb/ft3');
+    expect(await box.evaluate((each: HTMLInputElement) => each.selectionStart)).toBe('1.5 lb/f'.length);
+    await press('Tab', 1);
+    await expect(box).toHaveValue('1.5 lb/ft³');
+
+    await press('Shift+Tab', 1);
+    await press('ControlOrMeta+A', 1);
+    await page.keyboard.type('2 lb/ft3');
+    await expect(box).toHaveValue('2 lb/ft3');
+    // A browser takes back one word or all of them.
+    await press('ControlOrMeta+Z', 4);
+    await expect(box).toHaveValue('1.5 lb/ft³');
+    await press('ControlOrMeta+A', 1);
+    await page.keyboard.type('2');
+    await press('Tab', 1);
+    await expect(box).toHaveValue('2 lb/ft³');
+  });
+
 test('enter goes on from the last box of a group to the first of the next, and nowhere from a box before it', async ({
   page,
 }) => {

@@ -47,10 +47,12 @@ const sameField = (before: FieldProps, after: FieldProps): boolean =>
   before.field === after.field &&
   before.set === after.set &&
   before.leave === after.leave &&
-  before.problems.length === 0 &&
-  after.problems.length === 0 &&
+  before.problems.length + after.problems.length === 0 &&
   entryAt(before.entries, before.way) === entryAt(after.entries, after.way) &&
-  before.way.join('.') === after.way.join('.');
+  String(before.way) === String(after.way);
+
+/** The box that is being typed in, with its text: until it is left it holds just that, since what is written into a box can't be undone in it. */
+let inHand = '';
 
 /** One field: its name, what to measure, its box, what is wrong with what was typed. */
 const FieldInput = still(function Field({ field, way, ...state }: FieldProps): JSX.Element {
@@ -67,14 +69,16 @@ const FieldInput = still(function Field({ field, way, ...state }: FieldProps): J
   const name = way.join('.');
   const id = boxId(name);
   const problem = state.problems.find((each) => each.field === name);
-  const describedBy = `${id}-hint${problem ? ` ${id}-problem` : ''}${field.kind === 'quantity' && field.beside ? ` ${id}-unit` : ''}`;
-  const value = printed(textAt(state.entries, way), field);
-  const none = field.kind === 'choice' && field.choices.includes(value) ? '' : value;
+  const unit = field.kind === 'quantity' ? field.beside : undefined;
+  const text = textAt(state.entries, way);
+  const value = printed(text, field);
+  const listed = field.kind === 'choice' && field.choices.includes(value);
+  const none = listed ? '' : value;
   const shared = {
     id,
     name,
-    'aria-describedby': describedBy,
-    'aria-invalid': problem ? ('true' as const) : undefined,
+    'aria-describedby': `${id}-hint${problem ? ` ${id}-problem` : ''}${unit ? ` ${id}-unit` : ''}`,
+    'aria-invalid': problem && ('true' as const),
   };
   return (
     // Paper shows what was typed as words: a box cuts off what is longer than it.
@@ -101,7 +105,7 @@ const FieldInput = still(function Field({ field, way, ...state }: FieldProps): J
             state.leave(name);
           }}
         >
-          {field.optional || !field.choices.includes(value) ? <option value={none}>{none}</option> : null}
+          {field.optional || !listed ? <option value={none}>{none}</option> : null}
           {/* A page that is sent knows the chosen one by its value. */}
           {field.choices.map((choice) => (
             <option key={choice} value={choice}>
@@ -122,17 +126,24 @@ const FieldInput = still(function Field({ field, way, ...state }: FieldProps): J
                     : undefined
               }
               maxLength={200}
-              value={value}
-              onInput={(event) => state.set(way, event.currentTarget.value)}
-              onBlur={() => {
-                addUnit(field, way, value, state);
+              value={id + text === inHand ? text : value}
+              onInput={({ currentTarget: box }) => {
+                // A page also enters what was typed before it ran.
+                if (box === document.activeElement) inHand = id + box.value;
+                state.set(way, box.value);
+              }}
+              onBlur={({ currentTarget: box }) => {
+                inHand = '';
+                // Where it can be read again before it counts.
+                if (unit && isBareNumber(box.value)) state.set(way, `${box.value.trim()} ${unit}`);
+                box.value = printed(box.value, field);
                 afterPress(() => state.leave(name));
               }}
             />
           </span>
-          {field.kind === 'quantity' && field.beside ? (
+          {unit ? (
             <span class="unit" id={`${id}-unit`}>
-              {units[field.beside].sign}
+              {units[unit].sign}
             </span>
           ) : null}
         </span>
@@ -154,13 +165,6 @@ function printed(typed: string, field: Field): string {
   if (field.kind !== 'quantity') return typed;
   const unit = field.beside ?? usualUnit[field.dimension];
   return unit && /[23]/.test(unit) ? typed.replace(unit, units[unit].sign) : typed;
-}
-
-/** A bare number is given the unit that its field always has, where it can be read again before it counts. */
-function addUnit(field: Field, way: readonly string[], value: string, state: FormState): void {
-  if (field.kind === 'quantity' && field.beside !== undefined && isBareNumber(value)) {
-    state.set(way, `${value.trim()} ${field.beside}`);
-  }
 }
 
 /** The second tap of a glove comes within so long, in milliseconds. */

@@ -1,12 +1,19 @@
 /** Is a finger or a mouse down? */
 let pressed = false;
 
+/** What waits until it is up again. */
+const waiting: (() => void)[] = [];
+
 if (typeof document !== 'undefined') {
-  const note = (down: boolean) => () => {
-    pressed = down;
+  const down = (): void => {
+    pressed = true;
   };
-  addEventListener('pointerdown', note(true), true);
-  for (const up of ['pointerup', 'pointercancel']) addEventListener(up, note(false), true);
+  const up = (): void => {
+    pressed = false;
+    for (const act of waiting.splice(0)) setTimeout(act);
+  };
+  addEventListener('pointerdown', down, true);
+  for (const end of ['pointerup', 'pointercancel']) addEventListener(end, up, true);
 }
 
 /**
@@ -15,14 +22,6 @@ if (typeof document !== 'undefined') {
  */
 export function afterPress(act: () => void): void {
   // A finger is up again before the field is left, but its click is still to come.
-  if (!pressed) {
-    setTimeout(act);
-    return;
-  }
-  const ends = ['pointerup', 'pointercancel'];
-  const done = (): void => {
-    for (const end of ends) removeEventListener(end, done, true);
-    setTimeout(act);
-  };
-  for (const end of ends) addEventListener(end, done, true);
+  if (pressed) waiting.push(act);
+  else setTimeout(act);
 }
