@@ -47,6 +47,11 @@ const rows: readonly [typed: string, leads: RegExp, because: string][] = [
     /^\/know\/the-taper-and-r\/$/,
     'what the mean depth promises, and the roof does not give',
   ],
+  [
+    'gypsum ½ in',
+    /^\/rules\/thermal\.board\.gypsum-thickness\/$/,
+    'a fraction of one character is the one written 1/2',
+  ],
   ['roof leak', /^\/trouble\/leak-after-rain\/$/, 'the page for it'],
 ];
 

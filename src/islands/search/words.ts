@@ -31,9 +31,19 @@ const OTHER = /[^a-z0-9]/g;
 const sameAs = (words: readonly string[]): string =>
   words.join('').toLowerCase().replace(OTHER, '').replace(/s$/, '');
 
-/** The words of a text, without the marks of its sentences. What a hyphen joins is one word, as in the index. */
+/** ½ and its like, which Unicode takes apart into figures and a stroke of their own. */
+const ONE_CHARACTER = /[¼-¾⅐-⅞]/g;
+
+/**
+ * The words of a text, without the marks of its sentences. What a hyphen joins is one word, as in the index, and so is a fraction, ½ as 1/2.
+ * @example wordsIn('10½ in') // => ['10', '1/2', 'in']
+ */
 export const wordsIn = (text: string): string[] =>
-  text.split(/[\s,;:?!"“”()/]+/).filter((each) => /[a-z0-9]/i.test(each));
+  (
+    text
+      .replace(ONE_CHARACTER, (each) => ` ${each.normalize('NFKD').replace('⁄', '/')} `)
+      .match(/[^\s,;:?!"“”()/]+(?:\/\d+)?/g) ?? []
+  ).filter((each) => /[a-z0-9]/i.test(each));
 
 /**
  * What to look for where a crew typed this: what the site has another word for goes by that word, and small words are left out unless there

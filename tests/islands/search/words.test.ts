@@ -39,6 +39,7 @@ describe('what a crew types is looked for by the words of the site', () => {
       'a1 b1 c1 d1 e1 f1 g1 h1 i1',
       ['a1', 'b1', 'c1', 'd1', 'e1', 'f1', 'g1', 'h1'],
     ],
+    ['a fraction of one character, with small words left out', '½ in', ['1/2']],
     ['nothing', ' ?! ', []],
   ])('%s', (_, typed, words) => {
     expect(lookedFor(typed, called).words).toEqual(words);
@@ -53,8 +54,14 @@ describe('what a crew types is looked for by the words of the site', () => {
     });
   });
 
-  test('marks of a sentence part words, hyphens do not', () => {
-    expect(wordsIn('“R-38”, or (more)?')).toEqual(['R-38', 'or', 'more']);
+  test.each([
+    ['marks of a sentence part words, hyphens do not', '“R-38”, or (more)?', ['R-38', 'or', 'more']],
+    ['a stroke parts words', 'drill/saw', ['drill', 'saw']],
+    ['but no fraction', '3/8 in', ['3/8', 'in']],
+    ['nor one of one character', '⅜', ['3/8']],
+    ['which a whole number may stand before', '10½" hole', ['10', '1/2', 'hole']],
+  ])('%s', (_, text, words) => {
+    expect(wordsIn(text)).toEqual(words);
   });
 });
 
