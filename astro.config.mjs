@@ -17,7 +17,7 @@ const { data } = loadProject();
 const groups = [
   {
     name: 'page',
-    test: /src.(?:components.links|offline.names|islands.(?:refused-style|rule-card|soon|copy.(?:mount|memory|notice|recall|saved)))\b/,
+    test: /src.(?:components.links|offline.names|islands.(?:own-address|refused-style|rule-card|soon|copy.(?:mount|memory|notice|recall|saved)))\b/,
   },
   {
     name: 'shared',

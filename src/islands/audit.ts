@@ -1,3 +1,5 @@
+import { setAddress } from './own-address.ts';
+
 /**
  * Filters of the table of values. What is chosen stands in the fragment of the address, so that a filtered table can be sent to somebody;
  * without script the plain table shows every value.
@@ -89,12 +91,11 @@ export function mountAudit(): void {
     told: toldBy(row, documents),
   }));
   const count = document.getElementById('shown');
-  const show = () => {
-    const chosen = chosenIn(location.hash.slice(1));
+  const show = (fragment: string) => {
+    const chosen = chosenIn(fragment);
     for (const filter of FILTERS) {
-      const box = form.elements.namedItem(filter);
-      if (box instanceof HTMLSelectElement || box instanceof HTMLInputElement)
-        box.value = chosen[filter] ?? '';
+      const box = form.elements.namedItem(filter) as HTMLSelectElement | HTMLInputElement | null;
+      if (box) box.value = chosen[filter] ?? '';
     }
     let shown = 0;
     for (const { row, told } of rows) {
@@ -103,18 +104,18 @@ export function mountAudit(): void {
     }
     if (count) count.textContent = `${shown} of ${rows.length} values shown.`;
   };
+  const choose = (fragment: string) => {
+    setAddress(fragment ? `#${fragment}` : undefined);
+    show(fragment);
+  };
   form.addEventListener('input', () => {
     const chosen = [...new FormData(form)].filter(([, value]) => value !== '') as [string, string][];
-    const fragment = new URLSearchParams(chosen).toString();
-    history.replaceState(null, '', fragment ? `#${fragment}` : location.pathname + location.search);
-    show();
+    choose(String(new URLSearchParams(chosen)));
   });
   form.addEventListener('submit', (event) => event.preventDefault());
-  form.addEventListener('reset', () => {
-    history.replaceState(null, '', location.pathname + location.search);
-    queueMicrotask(show);
-  });
-  addEventListener('hashchange', show);
+  form.addEventListener('reset', () => queueMicrotask(() => choose('')));
+  const arrive = () => show(location.hash.slice(1));
+  addEventListener('hashchange', arrive);
   form.hidden = false;
-  show();
+  arrive();
 }

@@ -1,22 +1,23 @@
 import { addressOf, entriesIn } from '../calc/declare/address.ts';
 import type { Entries } from '../calc/declare/entries.ts';
+import { setAddress } from './own-address.ts';
 
 /**
  * Where entries are kept between visits: in the address, so that it can be sent, and in the browser's own store, so that a closed tab
  * loses nothing. A store that is full or refused is no reason to stop.
  */
 export function keep(name: string, entries: Entries): void {
-  intoAddress(entries);
   try {
     localStorage.setItem(name, JSON.stringify(entries));
   } catch {
     // The address still holds the entries.
   }
+  intoAddress(entries);
 }
 
 const inAddress = (): Entries | undefined => entriesIn(location.hash.slice(1));
 
-const intoAddress = (entries: Entries): void => history.replaceState(null, '', `#${addressOf(entries)}`);
+const intoAddress = (entries: Entries): void => setAddress(`#${addressOf(entries)}`);
 
 /**
  * What a new address of an open page brings. A link within the page, such as to its head, brings nothing: another tab's entries are none of
@@ -43,10 +44,10 @@ export function kept(name: string): Entries | undefined {
 
 /** Lets go of what was kept. */
 export function forget(name: string): void {
-  history.replaceState(null, '', location.pathname + location.search);
   try {
     localStorage.removeItem(name);
   } catch {
     // Nothing was stored where nothing can be.
   }
+  setAddress();
 }

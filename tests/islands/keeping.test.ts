@@ -5,15 +5,18 @@ import { arrived, forget, keep, kept } from '../../src/islands/keeping.ts';
 /** What every tab of the browser has together, and the address of this one. */
 let store: Map<string, string>;
 let full: boolean;
+let refused: boolean;
 let location: { hash: string; pathname: string; search: string };
 
 beforeEach(() => {
   store = new Map();
   full = false;
+  refused = false;
   location = { hash: '', pathname: '/calculators/fill/', search: '' };
   vi.stubGlobal('location', location);
   vi.stubGlobal('history', {
     replaceState: (_: unknown, __: string, address: string) => {
+      if (refused) throw new DOMException('too many', 'SecurityError');
       location.hash = address.startsWith('#') ? address : '';
     },
   });
@@ -38,6 +41,24 @@ describe('the entries of a calculator, between visits', () => {
     expect(kept('fill')).toEqual({ area: '800 ft2' });
     forget('fill');
     expect([location.hash, kept('fill')]).toEqual(['', undefined]);
+  });
+});
+
+describe('where the browser refuses to write the address', () => {
+  const mine = { area: '800 ft2' };
+
+  test('the store keeps the entries, and lets go of them, all the same', () => {
+    refused = true;
+    keep('fill', mine);
+    expect([location.hash, kept('fill')]).toEqual(['', mine]);
+    forget('fill');
+    expect(kept('fill')).toBeUndefined();
+  });
+
+  test('a link within the page brings nothing, and stops nothing', () => {
+    refused = true;
+    location.hash = '#main';
+    expect([arrived(mine), location.hash]).toEqual([undefined, '#main']);
   });
 });
 

@@ -76,3 +76,35 @@ for (const path of [
       expect(await typed(page, path)).toEqual([]);
     },
   );
+
+test('a browser that refuses to write the address loses nothing that is typed, and searches and filters all the same', async ({
+  page,
+}) => {
+  const wrong: string[] = [];
+  page.on('pageerror', (error) => wrong.push(String(error)));
+  await page.addInitScript(() => {
+    history.replaceState = () => {
+      throw new DOMException('too many in a short time', 'SecurityError');
+    };
+  });
+  for (const [path, name] of [
+    ['/calculators/ceiling-load/', 'depth'],
+    ['/plan/', 'home.length'],
+  ] as const) {
+    await page.goto(path);
+    const box = page.locator(`[name="${name}"]`);
+    await box.fill('61 ft');
+    await box.blur();
+    await expect.poll(() => page.evaluate(() => JSON.stringify({ ...localStorage }))).toContain('61 ft');
+    await page.reload();
+    await expect(box).toHaveValue('61 ft');
+  }
+  await page.goto('/search/');
+  await page.getByLabel('Steps, terms, rules and calculators').fill('ladder');
+  await expect(page.locator('#count')).toHaveText(/^\d+ found\.$/, { timeout: 15_000 });
+  await page.goto('/rules/');
+  const all = await page.locator('#shown').textContent();
+  await page.getByLabel('Topic').selectOption('fill');
+  await expect(page.locator('#shown')).not.toHaveText(all ?? '');
+  expect(wrong).toEqual([]);
+});

@@ -9,6 +9,7 @@ import type { KeptJob } from '../../job/kept-job.ts';
 import { countInWords, type Photograph } from '../../job/photograph.ts';
 import { forAnotherHome, NONE_OF_EXAMPLE } from '../../job/still-examples.ts';
 import { page } from '../links.ts';
+import { setAddress } from '../own-address.ts';
 import { saveWithPhotographs } from '../photographs/export.ts';
 import { photographStore } from '../photographs/store.ts';
 import { Arrivals, useArrivals } from './Arrivals.tsx';
@@ -66,7 +67,7 @@ export function JobsView({ example }: { readonly example: Entries }): JSX.Elemen
       if (!carriesJob(fragment)) return;
       const read = readCarried(fragment);
       // The job is offered once; a reload of the page does not offer it again.
-      history.replaceState(null, '', location.pathname + location.search);
+      setAddress();
       if (read.ok) offer(read.value);
       else tell(`The link can’t be opened. ${read.problems.map(sentence).join(' ')}`);
     };

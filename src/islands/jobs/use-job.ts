@@ -8,6 +8,7 @@ import type { KeptJob } from '../../job/kept-job.ts';
 import { entered, type OfOneHome, ofThisHome, stillExamples } from '../../job/still-examples.ts';
 import { afterPaint } from '../after-paint.ts';
 import { page } from '../links.ts';
+import { setAddress } from '../own-address.ts';
 import { type SetEntry, useWorked, type Worked } from '../use-entries.ts';
 import { addressOfKept, addressOfUnkept } from './addresses.ts';
 import type { WhyNot } from './browser-store.ts';
@@ -61,9 +62,6 @@ export interface JobState<T> extends Omit<Worked<T>, 'typing' | 'settle'> {
 
 const openedExample = (entries: JobEntries): OpenJob => ({ entries, from: 'example', revision: 0, line: '' });
 
-const setFragment = (fragment: string): void =>
-  history.replaceState(null, '', fragment === '' ? location.pathname + location.search : `#${fragment}`);
-
 /** The open job of a sheet: found again at every visit, kept at every key, never written over what another tab made of it. */
 export function useJob<T>(example: Entries, work: (entries: Entries) => Read<T>): JobState<T> {
   const [job, setJob] = useState<OpenJob>(openedExample(example));
@@ -92,7 +90,7 @@ export function useJob<T>(example: Entries, work: (entries: Entries) => Read<T>)
       store.opened = id;
       const why = store.whyUnkept(id);
       setTrouble(why);
-      setFragment(why === undefined ? addressOfKept(id) : addressOfUnkept(id, entries));
+      setAddress(`#${why === undefined ? addressOfKept(id) : addressOfUnkept(id, entries)}`);
     },
     [become],
   );
@@ -118,8 +116,8 @@ export function useJob<T>(example: Entries, work: (entries: Entries) => Read<T>)
       become({ id, entries: next, revision, changed, from: 'kept', line: before.line });
       setTrouble(put.state === 'unkept' ? put.why : undefined);
       if (before.from !== 'kept') store.opened = id;
-      const fragment = put.state === 'kept' ? addressOfKept(id) : addressOfUnkept(id, next);
-      if (location.hash !== `#${fragment}`) setFragment(fragment);
+      const fragment = `#${put.state === 'kept' ? addressOfKept(id) : addressOfUnkept(id, next)}`;
+      if (location.hash !== fragment) setAddress(fragment);
     },
     [become, openKept, tell],
   );
@@ -155,11 +153,9 @@ export function useJob<T>(example: Entries, work: (entries: Entries) => Read<T>)
         return become({ entries, from: 'address', revision: 0, id, line: fragment });
       }
       case 'open':
-        if (open === undefined) return setFragment(addressOf(shown));
-        return setFragment(
-          from === 'kept' && jobStore().whyUnkept(open) === undefined
-            ? addressOfKept(open)
-            : addressOfUnkept(open, shown),
+        if (open === undefined) return setAddress(`#${addressOf(shown)}`);
+        return setAddress(
+          `#${from === 'kept' && jobStore().whyUnkept(open) === undefined ? addressOfKept(open) : addressOfUnkept(open, shown)}`,
         );
     }
   }, [become, openKept, tell, keepUp]);
@@ -259,7 +255,7 @@ export function useJob<T>(example: Entries, work: (entries: Entries) => Read<T>)
       settle();
       jobStore().opened = undefined;
       become(openedExample(example));
-      setFragment('');
+      setAddress();
     },
     backTo: (before) => {
       keepUp();
@@ -268,7 +264,7 @@ export function useJob<T>(example: Entries, work: (entries: Entries) => Read<T>)
       tell(undefined);
       settle();
       become(before);
-      setFragment(id === undefined ? addressOf(entries) : addressOfUnkept(id, entries));
+      setAddress(`#${id === undefined ? addressOf(entries) : addressOfUnkept(id, entries)}`);
     },
   };
 }

@@ -1,3 +1,4 @@
+import { setAddress } from '../own-address.ts';
 import { findsFor, type Kind } from './finds.ts';
 import { A_FEW, MANY, showFinds } from './list.ts';
 import { type SearchIndex, startIndex } from './program.ts';
@@ -52,7 +53,7 @@ export function mount(): void {
       ...(typed && { q: typed }),
       ...(only.value && { kind: only.value }),
     });
-    history.replaceState(null, '', String(address) === '' ? location.pathname : `?${address}`);
+    setAddress(String(address) === '' ? location.pathname : `?${address}`);
     if (typed === '') {
       list.textContent = '';
       list.removeAttribute('aria-busy');
