@@ -3,6 +3,7 @@ import { useState } from 'preact/hooks';
 import { type Entries, listAt } from '../../calc/declare/entries.ts';
 import { inQuarters } from '../../calc/log/opening.ts';
 import { countedOn } from '../../calc/log/together.ts';
+import type { CautionId } from '../../generated/rule-types.ts';
 import { blownBehind, fillLog, isOpen, type LoggedGroup, type LoggedOpening } from '../../job/fill-log.ts';
 import { jobFields } from '../../job/job-fields.ts';
 import { strayName, wayOf } from '../../job/log-entries.ts';
@@ -36,6 +37,10 @@ const isOf = (
   entry: Entries,
   { way, side, number }: { readonly way: string; readonly side: string; readonly number: number },
 ): boolean => (entry.way || USUAL_WAY) === way && entry.side === side && Number(entry.opening) === number;
+
+/** What was not looked at stands before the first bag too: whoever counts may never have opened the survey. */
+const notLookedFirst = ({ cautions }: WorkedJob): readonly CautionId[] =>
+  cautions.flatMap(({ id }) => (id === 'caution.before.not-looked' ? [id] : []));
 
 /** The log before and after a tap. */
 interface Counting {
@@ -122,6 +127,7 @@ export function FillLogView({ plan, entries, set }: SheetViewProps): JSX.Element
       ) : log.enough ? null : (
         <p>The truck runs short before the plan is filled.</p>
       )}
+      <Cautions ids={notLookedFirst(plan)} />
       <Remarks of={blownBehind(log.openings, plan)} />
       {log.beyondReach ? (
         <p>

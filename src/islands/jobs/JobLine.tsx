@@ -26,7 +26,11 @@ export function JobLine(state: JobLineProps): JSX.Element {
             {job.from === 'kept' && trouble === undefined ? ' Kept on this phone.' : null}
           </span>
         )}{' '}
-        <a href={page('plan/jobs')}>All jobs on this phone</a>
+        <a href={page('plan/jobs')}>
+          {job.from === 'example'
+            ? 'Begin with nothing filled in, or open another job'
+            : 'All jobs on this phone'}
+        </a>
       </p>
       <div role="status">
         {trouble === undefined ? null : (
