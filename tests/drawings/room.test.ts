@@ -1,5 +1,18 @@
 import { describe, expect, test } from 'vitest';
-import { type Box, boxAbout, costOf, inReach, meet, NEVER, type Spot } from '../../src/drawings/room.ts';
+import { line, text } from '../../src/drawings/lines.ts';
+import {
+  type Box,
+  boxAbout,
+  boxOf,
+  costOf,
+  inReach,
+  leastCovering,
+  linesTaken,
+  meet,
+  NEVER,
+  type Spot,
+  wordsTaken,
+} from '../../src/drawings/room.ts';
 
 const box = (left: number, right: number, top: number, bottom: number): Box => ({ left, right, top, bottom });
 
@@ -71,4 +84,60 @@ test.each([
   ];
   const taken = [{ box: other, cost: 1 }];
   expect(inReach(taken, '4 ft', spots, 10)).toEqual(reached ? taken : []);
+});
+
+describe('what some shapes take', () => {
+  const shapes = [
+    line('thin', [30, 40], [10, 20]),
+    text([100, 100], '4 ft', { anchor: 'start', size: 10 }),
+    text([100, 100], '4 ft', { anchor: 'start', size: 10, turn: -90 }),
+  ];
+
+  test('is the words among them, turned ones as they lie, which nothing may cover', () => {
+    const taken = wordsTaken(shapes).map(({ box: { right, top }, cost }) => [right, top, cost]);
+    expect(taken).toEqual([
+      [expect.closeTo(122.8, 9), 92.5, NEVER],
+      [expect.closeTo(102.2, 9), expect.closeTo(77.2, 9), NEVER],
+    ]);
+  });
+
+  test('is the lines among them, whichever way they go, each at its cost', () => {
+    expect(linesTaken(shapes, 3)).toEqual([{ box: box(10, 30, 20, 40), cost: 3 }]);
+    expect(boxOf([10, 40], [30, 20])).toEqual(box(10, 30, 20, 40));
+  });
+});
+
+// By hand: at 0 the words lie on what is taken, from 0 to 10, which costs 9; at 30 and at 60 they lie clear of it.
+test.each<[title: string, places: readonly [at: number, cost?: number][], chosen: number]>([
+  ['the first that is clear, not one that covers', [[0], [30], [60]], 30],
+  [
+    'one that covers, where the clear one is worse by itself',
+    [
+      [0, 1],
+      [30, 11],
+    ],
+    0,
+  ],
+  [
+    'the clear one, where the other is better by itself but not with what it covers',
+    [
+      [0, 1],
+      [30, 8],
+    ],
+    30,
+  ],
+  [
+    'the first of those that are alike',
+    [
+      [30, 5],
+      [60, 5],
+    ],
+    30,
+  ],
+])('words are set at %s', (_, places, chosen) => {
+  const [first, ...more] = places.map(([at, cost = 0]): Spot => ({ at: [at, 0], anchor: 'start', cost }));
+  if (!first) throw new Error('found no spot, expected one at the least');
+  const taken = [{ box: box(0, 10, -5, 0), cost: 9 }];
+  const setting = { size: 10, taken, room: box(0, 90, -9, 9) };
+  expect(leastCovering('4 ft', [first, ...more], setting).at).toEqual([chosen, 0]);
 });

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { level } from '../../src/calc/cavity/profile.ts';
+import { level, oneSlope } from '../../src/calc/cavity/profile.ts';
 import { chordLines, type TrussPart, trussMembers } from '../../src/drawings/truss-members.ts';
 
 type Edge = readonly number[];
@@ -45,6 +45,13 @@ describe('the webs of a truss', () => {
   ])('are drawn %s', (_, change, first) => {
     const [found] = websOf({ ...part, ...change });
     expect(found?.map((each) => Math.round(each * 1000) / 1000)).toEqual(first);
+  });
+
+  // By hand: 48 in from the eave of 9 in a slope of 1/32 has the same 10 1/2 in; 3 1/8 in on it is 0.098 in higher.
+  test('end at the top chord where it slopes, each edge at its own height', () => {
+    const heights = websOf({ ...part, profile: oneSlope(192, 9, 15) }).map(([, , , top = 0]) => top);
+    expect(heights[0]).toBeCloseTo(8.652, 3);
+    expect(heights[1]).toBeCloseTo(8.848, 3);
   });
 
   test('are cut off where the part ends', () => {
