@@ -27,7 +27,7 @@ const obstacleFields = {
   kind: optional(
     choiceField(
       'Kind of flue',
-      'Of a hot flue alone, from its label. Nothing is filled before it is known.',
+      'Of a hot flue alone, from its label.',
       flueKinds,
     ),
   ),
