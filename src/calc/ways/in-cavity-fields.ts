@@ -12,7 +12,7 @@ export const inCavityFields = {
     lengthField(
       'r',
       'Reach of the hose or tube',
-      'How far the one at hand can be pushed, or how long a stiff tube is. Left empty, the usual reach of a flexible hose.',
+      'How far it can be pushed, or how long a stiff tube is. Left empty, the usual reach of a hose.',
       '30 ft',
     ),
   ),
