@@ -24,13 +24,7 @@ const obstacleFields = {
   side: choiceField('Side', 'Back: the side where the holes go. Front: the other.', ['back', 'front']),
   from_peak: along('Distance from the peak', 'Down the slope, to its middle.', '3 ft'),
   across: lengthField('D', 'Width with its flashing', 'The widest across.', '10 in', { most: '10 ft' }),
-  kind: optional(
-    choiceField(
-      'Kind of flue',
-      'Of a hot flue alone, from its label.',
-      flueKinds,
-    ),
-  ),
+  kind: optional(choiceField('Kind of flue', 'Of a hot flue alone, from its label.', flueKinds)),
   listed: listedField('Of a hot flue alone, from its label or instructions; it governs.'),
 } as const;
 
