@@ -5,7 +5,11 @@ import type { JobEntries } from '../../src/job/job-file.ts';
 /** Feet along the roof at which something stands, on each side. */
 const AT = [9, 20, 33, 46, 58, 71];
 
-const kinds = ['plumbing vent', 'furnace flue'] as const;
+/** What stands there, by turns; a flue with its kind, or the plan would be held until somebody has read it. */
+const things = [
+  { what: 'plumbing vent' },
+  { what: 'furnace flue', kind: 'listed double-wall vent or chimney' },
+] as const;
 
 /** Each way to an entry with what it is to be. */
 const changed = (
@@ -26,7 +30,7 @@ export function largestJob(feet = 80): JobEntries {
   } = JSON.parse(readFileSync('public/example-job.json', 'utf8')) as Record<string, unknown>;
   const obstacles = (['back', 'front'] as const).flatMap((side, place) =>
     AT.map((along, count) => ({
-      what: kinds[count % kinds.length],
+      ...things[count % things.length],
       // As far along as they would be on 80 ft, and not at the same places on both sides.
       along: `${Math.round((along + 2 * place) * 12 * (feet / 80))} in`,
       side,
