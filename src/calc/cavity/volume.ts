@@ -29,23 +29,6 @@ export function leftOf(t: number): number {
 }
 
 /**
- * What of an open column stands between two places across, above the old insulation, in cubic inches; its height is that at its middle.
- * By hand: half of π/4 × 20² × 12.
- * @example openBetween(cavitySection({ shape: 'level', width: quantity(10, 'ft'), eave: quantity(12, 'in') }), { across: quantity(20, 'in'), at: quantity(60, 'in') }, 60, 120).toFixed(2) // => '1884.96'
- */
-export function openBetween(
-  { profile }: Section,
-  { across, at }: KeptOpen,
-  from: number,
-  to: number,
-  oldDepth?: Quantity<'length'>,
-): number {
-  const [radius, middle] = [inches(across) / 2, inches(at)];
-  const height = Math.max(0, profile.depthAt(middle) - (oldDepth ? inches(oldDepth) : 0));
-  return (leftOf((to - middle) / radius) - leftOf((from - middle) / radius)) * radius * radius * height;
-}
-
-/**
  * The volume of one space kept open, above the old insulation; what of it lies beyond the edge of the section was never counted there.
  * By hand: π/4 × 2 ft × 2 ft × (12 in − 6 in), which is π/2 ft3.
  * @example keptOpenVolume(cavitySection({ shape: 'level', width: quantity(10, 'ft'), eave: quantity(12, 'in') }), { across: quantity(2, 'ft'), at: quantity(5, 'ft') }, quantity(6, 'in')).amount.toFixed(4) // => '1.5708'
@@ -55,10 +38,14 @@ export function keptOpenVolume(
   space: KeptOpen,
   oldDepth: Quantity<'length'> | undefined,
 ): Quantity<'volume'> {
+  const { profile } = section;
+  const [radius, middle] = [inches(space.across) / 2, inches(space.at)];
+  const height = Math.max(0, profile.depthAt(middle) - (oldDepth ? inches(oldDepth) : 0));
+  const inside = leftOf((profile.width - middle) / radius) - leftOf(-middle / radius);
   const volume = byMethod(
     'round column from the old insulation to the roof, as far as it stands in the section: π/4 · D² · depth there',
     [space.across, space.at, ...section.told, ...(oldDepth ? [oldDepth] : [])],
-    openBetween(section, space, 0, section.profile.width, oldDepth),
+    inside * radius * radius * height,
     'in3',
   );
   return inUnit(volume, 'ft3');

@@ -37,41 +37,6 @@ describe('a note or a caution of an agency states no number with a unit', () => 
       `cautions.yaml:4:7  found "6 ft" ${LOOSE}`,
     ],
     [
-      'on a value for safety, of its kind, whatever says it',
-      note('Fill may lie 1 in from it.', FLUE, OF_NOTICE),
-      `notes.yaml:3:9  found "1 in", ${GUARDED}`,
-    ],
-    [
-      'the same in another unit',
-      note('Fill may lie 25 mm from it.', FLUE, OF_NOTICE),
-      `notes.yaml:3:9  found "25 mm", ${GUARDED}`,
-    ],
-    [
-      'the same in words',
-      note('Fill may lie two inches from it.', FLUE, OF_NOTICE),
-      `notes.yaml:3:9  found "two inches", ${GUARDED}`,
-    ],
-    [
-      'the same as a part of a unit in words',
-      note('Fill may lie half an inch from it.', FLUE, OF_NOTICE),
-      `notes.yaml:3:9  found "half an inch", ${GUARDED}`,
-    ],
-    [
-      'the same without a nought before its point',
-      note('Fill may lie .5 in from it.', FLUE, OF_NOTICE),
-      `notes.yaml:3:9  found ".5 in", ${GUARDED}`,
-    ],
-    [
-      'the same with marks of emphasis',
-      note('Fill may lie 1 **in** from it.', FLUE, OF_NOTICE),
-      `notes.yaml:3:9  found "1 **in", ${GUARDED}`,
-    ],
-    [
-      'the same in a unit that the rulebook does not use',
-      note('Fill may lie 20 mil from it.', FLUE, OF_NOTICE),
-      `notes.yaml:3:9  found "20 mil", ${GUARDED}`,
-    ],
-    [
       'a temperature in degrees',
       note('Work goes on at 100 degrees.', HEAT, OF_NOTICE),
       `notes.yaml:3:9  found "100 degrees", ${GUARDED.replace(FLUE, HEAT)}`,
@@ -82,6 +47,20 @@ describe('a note or a caution of an agency states no number with a unit', () => 
       `cautions.yaml:4:7  found "1 in", ${GUARDED}`,
     ],
   ])('%s', (_, files, problem) => expect(told(files)).toEqual([problem]));
+
+  test.each<[how: string, amount: string, found?: string]>([
+    ['of its kind', '1 in'],
+    ['in another unit', '25 mm'],
+    ['in words', 'two inches'],
+    ['as a part of a unit in words', 'half an inch'],
+    ['without a nought before its point', '.5 in'],
+    ['with marks of emphasis', '1 **in**', '1 **in'],
+    ['in a unit that the rulebook does not use', '20 mil'],
+  ])('on a value for safety, %s, whatever says it', (_, amount, found = amount) =>
+    expect(told(note(`Fill may lie ${amount} from it.`, FLUE, OF_NOTICE))).toEqual([
+      `notes.yaml:3:9  found "${found}", ${GUARDED}`,
+    ]),
+  );
 
   test.each<[what: string, files: Record<string, string>]>([
     ['one from the document that is its source', note('Allow 10 days.', 'do/patching', OF_NOTICE)],
