@@ -1,6 +1,13 @@
 import { byMethod, inches, inUnit, type Quantity } from '../../quantity/quantity.ts';
 import type { Section } from './section.ts';
-import { type KeptOpen, leftOf } from './volume.ts';
+
+/** A round space kept open from ceiling to roof, about a flue or the like. */
+export interface KeptOpen {
+  /** How wide the open space is. */
+  readonly across: Quantity<'length'>;
+  /** Its place, from the eave. */
+  readonly at: Quantity<'length'>;
+}
 
 /** A round space kept open, with its place along the roof. */
 export interface PlacedOpen extends KeptOpen {
@@ -21,6 +28,13 @@ interface Disc {
 
 /** So many slices of a ring that overlaps another: what they share is then told to some hundred-thousandths of it. */
 const SLICES = 1000;
+
+/** Area of a circle of radius 1 on the left of a line at t from its middle. @example leftOf(0) === Math.PI / 2 // => true */
+export function leftOf(t: number): number {
+  if (t <= -1) return 0;
+  if (t >= 1) return Math.PI;
+  return Math.PI / 2 + Math.asin(t) + t * Math.sqrt(1 - t * t);
+}
 
 /** Area of a circle of radius 1 on the left of x and below y, both from its middle. @example cornerOf(0, 0) === Math.PI / 4 // => true */
 export function cornerOf(x: number, y: number): number {

@@ -2,31 +2,17 @@ import { format } from '../../quantity/format.ts';
 import {
   byMethod,
   compare,
-  inches,
   inUnit,
   minus,
   named,
   type Quantity,
+  quantity,
   times,
   total,
 } from '../../quantity/quantity.ts';
 import { EntriesClash } from '../declare/calculation.ts';
+import { type KeptOpen, openWithin, type Part } from './open-within.ts';
 import type { FreeSection, Section } from './section.ts';
-
-/** A round space kept open from ceiling to roof, about a flue or the like. */
-export interface KeptOpen {
-  /** How wide the open space is. */
-  readonly across: Quantity<'length'>;
-  /** Its place, from the eave. */
-  readonly at: Quantity<'length'>;
-}
-
-/** Area of a circle of radius 1 on the left of a line at t from its middle. @example leftOf(0) === Math.PI / 2 // => true */
-export function leftOf(t: number): number {
-  if (t <= -1) return 0;
-  if (t >= 1) return Math.PI;
-  return Math.PI / 2 + Math.asin(t) + t * Math.sqrt(1 - t * t);
-}
 
 /**
  * The volume of one space kept open, above the old insulation; what of it lies beyond the edge of the section was never counted there.
@@ -38,14 +24,12 @@ export function keptOpenVolume(
   space: KeptOpen,
   oldDepth: Quantity<'length'> | undefined,
 ): Quantity<'volume'> {
-  const { profile } = section;
-  const [radius, middle] = [inches(space.across) / 2, inches(space.at)];
-  const height = Math.max(0, profile.depthAt(middle) - (oldDepth ? inches(oldDepth) : 0));
-  const inside = leftOf((profile.width - middle) / radius) - leftOf(-middle / radius);
+  const everywhere: Part = { across: [0, section.profile.width], along: [-Infinity, Infinity] };
+  const [amount = 0] = openWithin(section, [{ ...space, along: quantity(0, 'in') }], everywhere, oldDepth);
   const volume = byMethod(
     'round column from the old insulation to the roof, as far as it stands in the section: π/4 · D² · depth there',
     [space.across, space.at, ...section.told, ...(oldDepth ? [oldDepth] : [])],
-    inside * radius * radius * height,
+    amount,
     'in3',
   );
   return inUnit(volume, 'ft3');

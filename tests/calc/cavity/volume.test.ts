@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { cavity } from '../../../src/calc/cavity/declaration.ts';
-import { leftOf } from '../../../src/calc/cavity/volume.ts';
+import { leftOf } from '../../../src/calc/cavity/open-within.ts';
 import { integralOver } from '../quadrature.ts';
 import { figure } from '../told.ts';
 
