@@ -1,5 +1,6 @@
 import type { Stretch } from '../calc/marks/directions.ts';
-import { type HoseMarks, seenFrom } from '../calc/marks/marks.ts';
+import type { HoseMarks } from '../calc/marks/marks.ts';
+import { seenFrom } from '../calc/marks/opening.ts';
 import { inches } from '../quantity/quantity.ts';
 
 /**

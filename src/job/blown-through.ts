@@ -2,23 +2,21 @@ import { printed, type Remark, said } from '../calc/declare/remark.ts';
 import { bagsFor, tooFewToTell } from '../calc/fill/bags.ts';
 import { excess, plus, type Quantity } from '../quantity/quantity.ts';
 import type { Rulebook } from '../rulebook/rulebook.ts';
-import { markedOpenings } from './parts/marked-openings.ts';
+import { openingsOfRow } from './parts/marked-openings.ts';
 import type { PlannedRow, WorkedJob } from './planned.ts';
 
 /**
  * What is said beside the bags of a hole where not as many are blown through it as its stretch takes: the ring of a flue or a light keeps its
  * stream from some of them, or it blows some behind the ring of a neighbour. Undefined where the two are alike.
- * @example ofBlownThrough(plan, 'back', 1, rules) // => undefined
+ * @example ofBlownThrough(plan, plan.rows[0], 1, rules) // => undefined
  */
 export function ofBlownThrough(
   plan: WorkedJob,
-  side: PlannedRow['side'],
+  row: PlannedRow,
   number: number,
   rules: Rulebook,
 ): Remark | undefined {
-  const opening = markedOpenings(plan, rules).find(
-    ({ side: its, hole }) => its === side && hole.number === number,
-  );
+  const opening = openingsOfRow(plan, row, rules).find(({ hole }) => hole.number === number);
   if (!opening) return undefined;
   const { blown, hole, ofNeighbours } = opening;
   const { density, bag_weight } = plan.job.fill;

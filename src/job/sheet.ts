@@ -145,7 +145,7 @@ function rowLines(row: PlannedRow, plan: WorkedJob, rules: Rulebook): string[] {
       ? [`  ${clashSentence(row.clash)}`, ...departureSentences(row.departures).map((each) => `  ${each}`)]
       : [];
   const blownThrough = (number: number) => {
-    const remark = ofBlownThrough(plan, row.side, number, rules);
+    const remark = ofBlownThrough(plan, row, number, rules);
     return remark ? `, ${remarkText(remark)}` : '';
   };
   const holes = row.holes.map(

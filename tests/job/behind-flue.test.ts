@@ -38,14 +38,12 @@ const opening = (along: number, from: number, to: number, rings: readonly Ring[]
 function saidAt(row: readonly ReturnType<typeof opening>[]): readonly string[][] {
   const shadows = shadowsOf(row);
   const told = row.map((each, place) => {
-    const behind = shadows.flatMap(({ from, flue, blownFrom }) =>
-      blownFrom === place ? (row[from]?.found.opening.rings?.[flue] ?? []) : [],
-    );
+    const behind = shadows.flatMap(({ ring: its, blownFrom }) => (blownFrom === place ? [its] : []));
     const rings = [
       ...(each.found.opening.rings ?? []),
       ...behind.map((ring) => ({ ...ring, blownBehind: true })),
     ];
-    return { ...each, found: hoseMarks({ ...each.found.opening, rings }, rules) };
+    return { ...each, marks: () => hoseMarks({ ...each.found.opening, rings }, rules) };
   });
   return behindFlues(told, shadows).map((remarks) => remarks.map(remarkText));
 }
@@ -135,9 +133,13 @@ test('the example: 14.5 of 133.9 ft3 of opening 4 lie behind its flue, by a coun
   ]);
 });
 
+/** What is said beside the bags of each hole, row by row. */
+const saidOfHoles = (plan: ReturnType<typeof planOf>) =>
+  plan.rows.flatMap((row) => row.holes.map(({ number }) => ofBlownThrough(plan, row, number, rules)));
+
 test('the plan tells beside holes 4 and 5 of the example what is blown through each: what the log asks of them', () => {
   const plan = planOf(exampleEntries);
-  const said = (plan.rows[0]?.holes ?? []).map(({ number }) => ofBlownThrough(plan, 'back', number, rules));
+  const said = saidOfHoles(plan);
   const told = said.map(
     (remark) => remark && Number(/^blow ([\d.]+) bags here/.exec(remarkText(remark))?.[1]),
   );
@@ -159,9 +161,7 @@ test('the plan tells beside holes 4 and 5 of the example what is blown through e
 
 test('where no ring keeps the stream off, nothing is told beside the bags of a hole', () => {
   const plan = planOf(exampleWith({ 'roof.obstacles': [], 'survey.flues': 'none' }));
-  expect(
-    (plan.rows[0]?.holes ?? []).map(({ number }) => ofBlownThrough(plan, 'back', number, rules)),
-  ).toEqual([undefined, undefined, undefined, undefined, undefined]);
+  expect(saidOfHoles(plan)).toEqual([undefined, undefined, undefined, undefined, undefined]);
 });
 
 test('what lies behind a light is not told of a flue: a home without one has none to look for', () => {

@@ -9,8 +9,9 @@ import { trussesMeasured } from '../holes/measured-field.ts';
 import { knowsTrusses, trussPlaces } from '../holes/members.ts';
 import { fluesField, ringsAbout } from '../ways/flue-ring.ts';
 import { inCavityFields } from '../ways/in-cavity-fields.ts';
-import { MOST } from './directions.ts';
-import { type HoseMarks, hands, hoseMarks } from './marks.ts';
+import { MOST } from './fewest.ts';
+import { type HoseMarks, hoseMarks } from './marks.ts';
+import { hands, type Opening } from './opening.ts';
 
 const mark = { tape: 8, round: 'down' } as const;
 const tape = { tape: 8 } as const;
@@ -82,24 +83,24 @@ export const hoseMarkFields = {
   flues: optional(fluesField('the eave on the opening’s own side')),
 } as const;
 
-/** The marks that the entries of the calculation ask for; its drawing asks the same. */
+/** The opening that the entries of the calculation tell of. */
+export const openingFrom = (values: Values<typeof hoseMarkFields>, rules: Rulebook): Opening => ({
+  along: values.along,
+  from: values.from,
+  to: values.to,
+  width: values.width,
+  across: values.across,
+  streamReach: values.stream_reach,
+  standOff: values.stand_off,
+  startingEnd: values.starting_end,
+  reach: values.reach,
+  rings: ringsAbout(values.flues, { width: values.width }, rules),
+  trusses: knowsTrusses(values) ? trussPlaces(values, values.to, Number.POSITIVE_INFINITY) : undefined,
+});
+
+/** The marks that the entries ask for; its drawing asks the same. */
 export const marksFrom = (values: Values<typeof hoseMarkFields>, rules: Rulebook): HoseMarks =>
-  hoseMarks(
-    {
-      along: values.along,
-      from: values.from,
-      to: values.to,
-      width: values.width,
-      across: values.across,
-      streamReach: values.stream_reach,
-      standOff: values.stand_off,
-      startingEnd: values.starting_end,
-      reach: values.reach,
-      rings: ringsAbout(values.flues, { width: values.width }, rules),
-      trusses: knowsTrusses(values) ? trussPlaces(values, values.to, Number.POSITIVE_INFINITY) : undefined,
-    },
-    rules,
-  );
+  hoseMarks(openingFrom(values, rules), rules);
 
 export const hoseMarkings = calculation({
   name: 'hose-marks',

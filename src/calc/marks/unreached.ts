@@ -1,4 +1,5 @@
-import { comesTo, fromRay, type Ray, type Stretch } from './directions.ts';
+import type { Ray, Stretch } from './directions.ts';
+import { comesTo, fromRay, reachedBy, type Span, uncovered } from './reached.ts';
 
 /** A round space that nothing is blown into, in inches from the opening. */
 interface Round {
@@ -7,8 +8,8 @@ interface Round {
   readonly radius: number;
 }
 
-/** How wide the squares are that a stretch is counted in, in inches. */
-const SQUARE = 2;
+/** A stretch is counted in strips along the roof, no wider than this, in inches. */
+const STRIP = 4;
 
 /** A push as it goes, and as it would go were no ring in its way. */
 export interface Push {
@@ -25,11 +26,22 @@ export interface Unreached {
   readonly behind: readonly number[];
 }
 
+/** What of a level line do rings cover? */
+const ringsAlong = (rings: readonly Round[], at: number): Span[] =>
+  rings.flatMap(({ x, y, radius }): Span[] => {
+    const half = Math.sqrt(Math.max(0, radius * radius - (at - y) ** 2));
+    return half > 0 ? [[x - half, x + half]] : [];
+  });
+
+const lengthOf = (spans: readonly Span[]): number => spans.reduce((sum, [from, to]) => sum + to - from, 0);
+
 /**
- * What share of a stretch, less the rings in it, does no push come within the stream's reach of, and behind which ring? Counted in squares of
- * 2 in by their middles, so it is off by about as much as the squares along the shadow's border.
- * By hand: a push of 10 in along a strip 20 in long and 4 in wide, its stream 2 in to the sides and past the end, leaves about 8 of 20 in.
- * @example sharesUnreached({ left: 0, right: 20, up: 2, down: 2 }, [{ ray: { minutes: 180, x: 1, y: 0, length: 10 }, whole: { minutes: 180, x: 1, y: 0, length: 10 }, ring: undefined }], [], 2).all // => 0.4
+ * What share of a stretch, less the rings in it, does no push come within the stream's reach of, and behind which ring? Counted in strips
+ * along the roof by their middle lines, and what lies behind which ring in pieces as long as a strip is wide. Of 300 random stretches with
+ * one or two rings the shares were off by 0.02 percent of the stretch in the mean, and by 0.5 at most, from those in strips of 0.05 in.
+ * By hand: a push of 10 in along a strip 20 in long and 8 in wide, its stream 4 in to the sides and past the end. Lines 2 in off it are
+ * reached to 10 + √(4² − 2²) = 13.464 in, which leaves 6.536 of 20 in.
+ * @example sharesUnreached({ left: 0, right: 20, up: 4, down: 4 }, [{ ray: { minutes: 180, x: 1, y: 0, length: 10 }, whole: { minutes: 180, x: 1, y: 0, length: 10 }, ring: undefined }], [], 4).all.toFixed(4) // => '0.3268'
  */
 export function sharesUnreached(
   { left, right, up, down }: Stretch,
@@ -37,22 +49,27 @@ export function sharesUnreached(
   rings: readonly Round[],
   streamReach: number,
 ): Unreached {
+  const sent = pushes.map(({ ray }) => ray);
+  // Floating noise in a width is no reason for another strip.
+  const strips = Math.ceil((up + down) / STRIP - 1e-9);
+  const wide: Span = [-left, right];
   let [all, missed] = [0, 0];
   const behind = rings.map(() => 0);
-  // What came to a square likely comes to the next one.
-  let near = pushes[0];
-  for (let x = SQUARE / 2 - left; x < right; x += SQUARE)
-    for (let y = SQUARE / 2 - down; y < up; y += SQUARE) {
-      if (rings.some((ring) => (x - ring.x) ** 2 + (y - ring.y) ** 2 < ring.radius ** 2)) continue;
-      all++;
-      if (near && comesTo(near.ray, x, y, streamReach)) continue;
-      near = pushes.find(({ ray }) => comesTo(ray, x, y, streamReach));
-      if (near) continue;
-      missed++;
-      const ring = hiddenBy(pushes, x, y, streamReach);
-      if (ring !== undefined) behind[ring] = (behind[ring] ?? 0) + 1;
+  for (let strip = 0; strip < strips; strip++) {
+    const y = ((strip + 0.5) / strips) * (up + down) - down;
+    const closed = ringsAlong(rings, y);
+    all += lengthOf(uncovered(wide, closed));
+    for (const [from, to] of uncovered(wide, [...closed, ...reachedBy(sent, y, streamReach)])) {
+      missed += to - from;
+      const pieces = Math.ceil((to - from) / STRIP);
+      const long = (to - from) / pieces;
+      for (let piece = 0; piece < pieces; piece++) {
+        const ring = hiddenBy(pushes, from + (piece + 0.5) * long, y, streamReach);
+        if (ring !== undefined) behind[ring] = (behind[ring] ?? 0) + long;
+      }
     }
-  const share = (squares: number): number => all && squares / all;
+  }
+  const share = (length: number): number => all && length / all;
   return { all: share(missed), behind: behind.map(share) };
 }
 

@@ -367,13 +367,13 @@ function HoleTable({
   );
 }
 
-const remarksOf = (hole: PlannedHole, { side }: PlannedRow, plan: WorkedJob): string[] => [
+const remarksOf = (hole: PlannedHole, row: PlannedRow, plan: WorkedJob): string[] => [
   ...(hole.overSeam ? ['metal patch crosses a seam'] : []),
   ...(hole.movedFar
     ? [`moved ${format({ ...hole.moved, amount: Math.abs(hole.moved.amount) }, tape)} from its even place`]
     : []),
   ...(ofWells(plan.job, hole).length > 0 ? ['a skylight whose well is not counted'] : []),
-  ...optional(ofBlownThrough(plan, side, hole.number, rules)).map((remark) => unbroken(remarkText(remark))),
+  ...optional(ofBlownThrough(plan, row, hole.number, rules)).map((remark) => unbroken(remarkText(remark))),
   ...hole.kept.map((space) => `${space.what}: keep ${format(space.across)} across clear`),
 ];
 

@@ -1,17 +1,25 @@
 import { type Remark, said } from '../../calc/declare/remark.ts';
 import { tooFewToTell } from '../../calc/fill/bags.ts';
 import { clock, readingTowards, towards } from '../../calc/marks/directions.ts';
-import { type HoseMark, type HoseMarks, seenFrom } from '../../calc/marks/marks.ts';
+import type { HoseMark, HoseMarks } from '../../calc/marks/marks.ts';
+import { seenFrom } from '../../calc/marks/opening.ts';
+import type { Pushes } from '../../calc/marks/pushes.ts';
 import { keptOff, type Ring, runsInto } from '../../calc/ways/flue-ring.ts';
 import { format } from '../../quantity/format.ts';
 import { inches, inUnit, named, type Quantity, times } from '../../quantity/quantity.ts';
 
-/** An opening of a row with the marks that were found for it. */
-export interface Marked {
-  readonly name: string;
+/** An opening of a row with the pushes that were found for it. */
+export interface Pushed {
   readonly bags: Quantity<'pieces'>;
   /** None where its own entries clash. */
-  readonly found: HoseMarks | undefined;
+  readonly found: Pushes | undefined;
+}
+
+/** An opening of a row by its name, with what finds its marks. */
+export interface Marked {
+  readonly name: string;
+  /** None where its own entries clash. */
+  readonly marks: () => HoseMarks | undefined;
 }
 
 /** What lies behind a flue as seen from one opening of a row. */
@@ -19,6 +27,7 @@ export interface Shadow {
   /** The place in the row of the opening whose stream does not come there, and which of its flues is in the way. */
   readonly from: number;
   readonly flue: number;
+  readonly ring: Ring;
   /** The opening that blows it; none where none lies behind the flue, or another flue keeps that one from it too. */
   readonly blownFrom: number | undefined;
   /** The share of the first one's stretch. */
@@ -34,7 +43,7 @@ const two = { figures: 2 } as const;
  * would come to anyway, so it is told whether or not the stream comes to the rest.
  * @example shadowsOf([]) // => []
  */
-export function shadowsOf(row: readonly Marked[]): readonly Shadow[] {
+export function shadowsOf(row: readonly Pushed[]): readonly Shadow[] {
   return row.flatMap(({ bags, found }, from) => {
     if (!found) return [];
     const rings = found.opening.rings ?? [];
@@ -49,13 +58,13 @@ export function shadowsOf(row: readonly Marked[]): readonly Shadow[] {
       const all = [...rings.filter((each) => each !== ring), ...(other?.opening.rings ?? [])];
       // An opening whose own entries clash is told of those; what it blows does not change.
       const gets = row[beyond] && (!other || getsBehind(other, ring, all));
-      return [{ from, flue, blownFrom: gets ? beyond : undefined, share, held }];
+      return [{ from, flue, ring, blownFrom: gets ? beyond : undefined, share, held }];
     });
   });
 }
 
 /** Does a push from an opening towards a flue get to its ring, with no other ring in its way? */
-function getsBehind({ opening, hose }: HoseMarks, ring: Ring, others: readonly Ring[]): boolean {
+function getsBehind({ opening, hose }: Pushes, ring: Ring, others: readonly Ring[]): boolean {
   const { x, y } = seenFrom(opening, ring);
   const ends = Math.hypot(x, y) - keptOff(ring, hose);
   const ray = towards(readingTowards(x, y));
@@ -79,10 +88,9 @@ export function behindFlues(
   shadows: readonly Shadow[],
 ): readonly (readonly Remark[])[] {
   const remarks: Remark[][] = row.map(() => []);
-  for (const { from, flue, blownFrom, held } of shadows) {
+  for (const { from, ring, blownFrom, held } of shadows) {
     const [here, other] = [row[from], row[blownFrom ?? -1]];
-    const ring = here?.found?.opening.rings?.[flue];
-    if (!here || !ring) continue;
+    if (!here) continue;
     if (!other) {
       remarks[from]?.push(
         'No opening of the plan gets behind the ring. What it keeps the stream from stays thin, unless you reach it another way.',
@@ -92,7 +100,8 @@ export function behindFlues(
     remarks[from]?.push(
       said`About ${format(held, two)} of this opening’s fill belong behind the ring. Hold them back: ${other.name.toLowerCase()} blows them.`,
     );
-    const push = other.found && pushTowards(other.found, ring);
+    const marks = other.marks();
+    const push = marks && pushTowards(marks, ring);
     if (push)
       remarks[blownFrom ?? -1]?.push(
         said`Push ${push.order} goes on past the end of this stretch, towards the ring of ${here.name.toLowerCase()}: at ${push.clock}, tape at ${format(push.mark, { tape: 8, round: 'down' })}. Blow there about ${format(held, two)}, which ${here.name.toLowerCase()} holds back.`,

@@ -2,15 +2,15 @@ import { openingAcross } from '../../calc/cavity/opening.ts';
 import { EntriesClash } from '../../calc/declare/calculation.ts';
 import type { Values } from '../../calc/declare/field.ts';
 import type { Remark } from '../../calc/declare/remark.ts';
-import { type hoseMarkFields, marksFrom } from '../../calc/marks/declaration.ts';
-import type { HoseMarks } from '../../calc/marks/marks.ts';
+import { type hoseMarkFields, marksFrom, openingFrom } from '../../calc/marks/declaration.ts';
+import { pushesOf } from '../../calc/marks/pushes.ts';
 import { amountIn, minus, named, plus, type Quantity, times } from '../../quantity/quantity.ts';
 import type { Rulebook } from '../../rulebook/rulebook.ts';
 import { oncePerPlan } from '../once-per-plan.ts';
 import { ofMarriageLine } from '../over-the-line.ts';
 import type { PlannedHole, PlannedRow, WorkedJob } from '../planned.ts';
 import { roomOnPushes } from '../room-on-pushes.ts';
-import { behindFlues, type Marked, type Shadow, shadowsOf } from './behind-flue.ts';
+import { behindFlues, type Shadow, shadowsOf } from './behind-flue.ts';
 import { asFlue, hotInTheWay } from './flue-rings.ts';
 import type { Known } from './part.ts';
 
@@ -24,8 +24,6 @@ export interface MarkedOpening {
   readonly values: MarkValues;
   /** The way in the job to each of its flues. */
   readonly flues: readonly string[];
-  /** What lies behind flues, beside its marks. */
-  readonly remarks: readonly Remark[];
   /** What is blown through it: its own stretch less what lies behind a flue, and what it blows behind that of a neighbour. */
   readonly blown: Quantity<'volume'>;
   /** The last of it; undefined where it blows behind none. */
@@ -34,24 +32,61 @@ export interface MarkedOpening {
 
 type Worked = Pick<MarkedOpening, 'title' | 'side' | 'hole' | 'values' | 'flues'>;
 
-/**
- * The openings of the plan, row by row, each with the flues that its hose has to do with: those that meet its own stretch, and those of a
- * neighbour that it blows behind.
- */
-export const markedOpenings = oncePerPlan((plan, rules): readonly MarkedOpening[] => {
+/** The openings of a row, and what lies behind flues along it. */
+interface MarkedRow {
+  readonly openings: readonly MarkedOpening[];
+  readonly shadows: readonly Shadow[];
+}
+
+/** The rows of a plan, by what they are asked about: each is worked by itself, so that a page can draw between them. */
+const rowsOf = oncePerPlan((): Map<PlannedRow, MarkedRow> => new Map());
+
+function markedRow(plan: WorkedJob, row: PlannedRow, rules: Rulebook): MarkedRow {
+  const known = rowsOf(plan, rules);
+  const before = known.get(row);
+  if (before) return before;
   const double = plan.rows.length > 1;
   const across = openingAcross(plan.section, rules, double ? plan.section.width : undefined);
-  const room = roomOnPushes(plan, across, rules);
-  return plan.rows.flatMap(({ side, holes }) =>
-    withFluesOfNeighbours(
-      holes.map((hole) => alone(plan, { side, hole, across, double })),
-      rules,
-    ).map((each) => ({
-      ...each,
-      remarks: [...each.remarks, ...ofMarriageLine(plan, { side, ...each.hole }), ...room],
-    })),
+  const { side } = row;
+  const found = withFluesOfNeighbours(
+    row.holes.map((hole) => alone(plan, { side, hole, across, double })),
+    rules,
   );
-});
+  known.set(row, found);
+  return found;
+}
+
+/**
+ * The openings of a row of the plan, each with the flues that its hose has to do with: those that meet its own stretch, and those of a
+ * neighbour that it blows behind.
+ */
+export const openingsOfRow = (plan: WorkedJob, row: PlannedRow, rules: Rulebook): readonly MarkedOpening[] =>
+  markedRow(plan, row, rules).openings;
+
+/** All openings of the plan, row by row. */
+export const markedOpenings = (plan: WorkedJob, rules: Rulebook): readonly MarkedOpening[] =>
+  plan.rows.flatMap((row) => openingsOfRow(plan, row, rules));
+
+/** What is said at each opening of the plan beside its marks: what lies behind flues, what reaches over the marriage line, where a hose has no room. */
+export function saidOfMarks(plan: WorkedJob, rules: Rulebook): readonly (readonly Remark[])[] {
+  const rows = plan.rows.map((row) => markedRow(plan, row, rules));
+  const [first] = rows.flatMap(({ openings }) => openings);
+  const room = first?.values.across ? roomOnPushes(plan, first.values.across, rules) : [];
+  return rows.flatMap(({ openings, shadows }) => {
+    const behind = behindFlues(
+      openings.map(({ title, values }) => ({
+        name: title,
+        marks: () => unlessTheyClash(() => marksFrom(values as Values<typeof hoseMarkFields>, rules)),
+      })),
+      shadows,
+    );
+    return openings.map(({ side, hole }, place) => [
+      ...(behind[place] ?? []),
+      ...ofMarriageLine(plan, { side, ...hole }),
+      ...room,
+    ]);
+  });
+}
 
 function alone(
   plan: WorkedJob,
@@ -89,32 +124,26 @@ function alone(
 }
 
 /** Nothing lies behind a flue, as far as is known, while an entry that the marks need is missing. */
-function withFluesOfNeighbours(row: readonly Worked[], rules: Rulebook): readonly MarkedOpening[] {
+function withFluesOfNeighbours(row: readonly Worked[], rules: Rulebook): MarkedRow {
   const known =
     row.some(({ flues }) => flues.length > 0) && row.every(({ values }) => values.stream_reach !== undefined);
-  if (!known)
-    return row.map((each) => ({ ...each, remarks: [], blown: each.hole.volume, ofNeighbours: undefined }));
-  const marked = ({ title, hole, values }: Worked): Marked => ({
-    name: title,
-    bags: hole.bags,
-    found: marksOf(values as Values<typeof hoseMarkFields>, rules),
-  });
-  const first = row.map(marked);
-  const shadows = shadowsOf(first);
-  const last = row.map((each, place) =>
-    shadows
+  const shadows = known
+    ? shadowsOf(
+        row.map(({ hole, values }) => ({
+          bags: hole.bags,
+          found: unlessTheyClash(() =>
+            pushesOf(openingFrom(values as Values<typeof hoseMarkFields>, rules), rules),
+          ),
+        })),
+      )
+    : [];
+  const openings = row.map((each, place) => ({
+    ...shadows
       .filter(({ blownFrom }) => blownFrom === place)
       .reduce((so, shadow) => blowing(so, shadow, row), each),
-  );
-  const remarks = behindFlues(
-    last.map((each, place) => (each === row[place] ? (first[place] as Marked) : marked(each))),
-    shadows,
-  );
-  return last.map((each, place) => ({
-    ...each,
-    remarks: remarks[place] ?? [],
     ...volumes(place, row, shadows),
   }));
+  return { openings, shadows };
 }
 
 /** An opening that blows behind a flue of its neighbour: its hose has to do with that flue too. */
@@ -164,10 +193,10 @@ function volumes(
   };
 }
 
-/** The marks of one opening; none where its entries clash, which its own run tells of. */
-function marksOf(values: Values<typeof hoseMarkFields>, rules: Rulebook): HoseMarks | undefined {
+/** What was found of one opening; nothing where its entries clash, which its own run tells of. */
+function unlessTheyClash<Found>(find: () => Found): Found | undefined {
   try {
-    return marksFrom(values, rules);
+    return find();
   } catch (error) {
     if (error instanceof EntriesClash) return undefined;
     throw error;

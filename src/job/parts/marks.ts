@@ -1,6 +1,6 @@
 import { hoseMarkings } from '../../calc/marks/declaration.ts';
 import { USUAL_WAY, wayTaken } from '../way-taken.ts';
-import { markedOpenings } from './marked-openings.ts';
+import { markedOpenings, saidOfMarks } from './marked-openings.ts';
 import { part } from './part.ts';
 
 /** The hose marks of every opening of the plan, each a run of its own. */
@@ -23,11 +23,12 @@ export const marksPart = part({
       return `The way taken is the ${way}: the sheet of the ways in tells how far the hose goes in.`;
     const openings = markedOpenings(plan, rules);
     if (openings.length === 0) return 'The plan has no openings yet, so there is nothing to mark.';
-    return openings.map(({ title, values, flues, remarks }) => ({
+    const said = saidOfMarks(plan, rules);
+    return openings.map(({ title, values, flues }, place) => ({
       title,
       values,
       entries: { flues },
-      remarks,
+      remarks: said[place] ?? [],
     }));
   },
 });

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { type Hand, hoseMarks, type Opening } from '../../../src/calc/marks/marks.ts';
+import { hoseMarks } from '../../../src/calc/marks/marks.ts';
+import type { Hand, Opening } from '../../../src/calc/marks/opening.ts';
 import type { Ring } from '../../../src/calc/ways/flue-ring.ts';
 import { amountIn, quantity } from '../../../src/quantity/quantity.ts';
 import { rules } from '../told.ts';

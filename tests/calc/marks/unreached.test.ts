@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { fewestDirections, type Ray, type Stretch } from '../../../src/calc/marks/directions.ts';
+import type { Ray, Stretch } from '../../../src/calc/marks/directions.ts';
+import { fewestDirections } from '../../../src/calc/marks/fewest.ts';
 import { sharesUnreached } from '../../../src/calc/marks/unreached.ts';
 
 /** A push straight to the right, of this length in inches. */
