@@ -1,18 +1,9 @@
 import { byMethod, inches, named, type Quantity } from '../../quantity/quantity.ts';
 import type { Rulebook } from '../../rulebook/rulebook.ts';
-import { keptOff, ringTold, runsInto } from '../ways/flue-ring.ts';
-import { ray, readingTowards, type Stretch } from './directions.ts';
-import { fewestDirections } from './fewest.ts';
+import { keptOff, ringTold } from '../ways/flue-ring.ts';
+import type { Stretch } from './directions.ts';
 import { checkOpening, clash, type Opening, seenFrom, stretchOf } from './opening.ts';
-import { type Push, sharesUnreached } from './unreached.ts';
-
-/** A push as far as it gets. */
-export interface SentPush extends Push {
-  /** It stops before the ring kept open about a flue. */
-  readonly stopsAtRing: boolean;
-  /** It goes on past the end of the stretch, towards a flue that a neighbouring opening is not blown behind. */
-  readonly past: boolean;
-}
+import { type Around, type Sent, type SentPush, sendPushes } from './sent.ts';
 
 /** A ring for a drawing, in inches from the opening. */
 export interface DrawnRing {
@@ -41,24 +32,26 @@ export interface Pushes {
 }
 
 /**
- * Which ways is the hose pushed from an opening, how far does each push get, and what of the stretch does the stream not come to?
- * The fewest directions, evenly round the clock to the nearest five minutes of its face, from which every place of the stretch lies within
- * the stream's reach of a push; each as long as the way to the stretch's edge less the stand-off. A push that would run into the ring
- * about a flue stops short of the ring by the stand-off. One more goes to each ring that is blown behind from here, in the place of one
- * round the clock that points the same way. Lengths are level: the slope of these roofs is slight. The method is our own.
+ * Which ways is the hose pushed from an opening, how far does each push get, and what of the stretch does the stream not come to? The
+ * pushes are sent by a method in plain numbers, which a caller may give so that it is remembered.
  * @throws EntriesClash if the stretch has no length, the opening lies outside it or inside a ring, or the stand-off outdoes the stream.
  * @example pushesOf({ along: quantity(4, 'ft'), from: quantity(0, 'ft'), to: quantity(8, 'ft'), width: quantity(8, 'ft'), across: quantity(4, 'ft'), streamReach: quantity(3, 'ft') }, rules).sent.length // => 5
  */
-export function pushesOf(opening: Opening, rules: Rulebook): Pushes {
+export function pushesOf(
+  opening: Opening,
+  rules: Rulebook,
+  send: (around: Around) => Sent = sendPushes,
+): Pushes {
   checkOpening(opening);
   const { streamReach, along, from, to, width, across } = opening;
   const standOff = opening.standOff ? inches(opening.standOff) : 0;
   const stretch = stretchOf(opening);
   const hose = rules.value('access.hose.diameter');
   const rings = (opening.rings ?? []).map((ring) => ({
-    ring,
     ...seenFrom(opening, ring),
+    radius: inches(ring.across) / 2,
     off: keptOff(ring, hose),
+    blownBehind: ring.blownBehind === true,
   }));
   const about = rings.findIndex(({ x, y, off }) => Math.hypot(x, y) <= off);
   if (about >= 0)
@@ -68,37 +61,7 @@ export function pushesOf(opening: Opening, rules: Rulebook): Pushes {
       'the opening inside the ring kept open about it',
       'a place clear of the opening',
     );
-  const { rays, covers } = fewestDirections(stretch, inches(streamReach), standOff);
-  const past = rings
-    .filter(({ ring }) => ring.blownBehind)
-    .map(({ x, y, off }) => ({
-      ...ray(stretch, readingTowards(x, y), standOff),
-      // However the reading is rounded, the hose ends no nearer to the middle of the flue than this.
-      length: Math.max(0, Math.hypot(x, y) - off - standOff),
-    }));
-  const round = rays.filter(({ minutes }) => past.every((each) => each.minutes !== minutes));
-  const sent = [...round, ...past].map((each): SentPush => {
-    const met = rings.flatMap(({ x, y, off }, ring) => {
-      const into = runsInto(x * each.x + y * each.y, x * each.y - y * each.x, off);
-      return into && into.from < each.length + standOff ? [{ from: into.from, ring }] : [];
-    });
-    const [first] = met.sort((a, b) => a.from - b.from);
-    const length = Math.max(0, first ? first.from - standOff : each.length);
-    const isPast = past.includes(each);
-    return {
-      ray: { ...each, length },
-      whole: each,
-      ring: first?.ring,
-      stopsAtRing: isPast || first !== undefined,
-      past: isPast,
-    };
-  });
-  const drawn = rings.map(({ ring, x, y }) => ({
-    x,
-    y,
-    radius: inches(ring.across) / 2,
-    ...(ring.flue ? { flue: inches(ring.flue) / 2 } : {}),
-  }));
+  const { sent, covers, unreached } = send({ stretch, streamReach: inches(streamReach), standOff, rings });
   const plain = [
     along,
     from,
@@ -109,33 +72,34 @@ export function pushesOf(opening: Opening, rules: Rulebook): Pushes {
     ...(opening.standOff ? [opening.standOff] : []),
   ];
   // A ring stops some pushes, and the others change places with them.
-  const told = rings.length > 0 ? [...plain, hose, ...rings.flatMap(({ ring }) => ringTold(ring))] : plain;
-  const unreached =
-    covers && rings.length === 0 ? undefined : sharesUnreached(stretch, sent, drawn, inches(streamReach));
+  const told = rings.length > 0 ? [...plain, hose, ...(opening.rings ?? []).flatMap(ringTold)] : plain;
   return {
     opening,
     told,
     hose,
     stretch,
-    rings: drawn,
+    rings: rings.map(({ x, y, radius }, place) => {
+      const flue = opening.rings?.[place]?.flue;
+      return { x, y, radius, ...(flue ? { flue: inches(flue) / 2 } : {}) };
+    }),
     sent,
     covers,
     unreached: named(
       byMethod(
         'places in the stretch that no push comes within the stream’s reach of, of all outside a ring',
         told,
-        100 * (unreached?.all ?? 0),
+        100 * unreached.all,
         'percent',
       ),
       'su',
       'Stretch out of reach',
     ),
-    behind: rings.map((_, place) =>
+    behind: unreached.behind.map((share, place) =>
       named(
         byMethod(
           'places in the stretch that a push would come to, did the ring about this flue not stop it, of all outside a ring',
           told,
-          100 * (unreached?.behind[place] ?? 0),
+          100 * share,
           'percent',
         ),
         `su${place + 1}`,

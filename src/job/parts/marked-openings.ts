@@ -4,15 +4,20 @@ import type { Values } from '../../calc/declare/field.ts';
 import type { Remark } from '../../calc/declare/remark.ts';
 import { type hoseMarkFields, marksFrom, openingFrom } from '../../calc/marks/declaration.ts';
 import { pushesOf } from '../../calc/marks/pushes.ts';
+import { sendPushes } from '../../calc/marks/sent.ts';
 import { amountIn, minus, named, plus, type Quantity, times } from '../../quantity/quantity.ts';
 import type { Rulebook } from '../../rulebook/rulebook.ts';
 import { oncePerPlan } from '../once-per-plan.ts';
 import { ofMarriageLine } from '../over-the-line.ts';
 import type { PlannedHole, PlannedRow, WorkedJob } from '../planned.ts';
+import { remembering } from '../remembering.ts';
 import { roomOnPushes } from '../room-on-pushes.ts';
 import { behindFlues, type Shadow, shadowsOf } from './behind-flue.ts';
 import { asFlue, hotInTheWay } from './flue-rings.ts';
 import type { Known } from './part.ts';
+
+/** Most keys move no opening. As many as the two rows of a long roof have, and what they were a key before. */
+const sendRemembered = remembering(sendPushes, 48);
 
 type MarkValues = Known<typeof hoseMarkFields>;
 
@@ -132,7 +137,7 @@ function withFluesOfNeighbours(row: readonly Worked[], rules: Rulebook): MarkedR
         row.map(({ hole, values }) => ({
           bags: hole.bags,
           found: unlessTheyClash(() =>
-            pushesOf(openingFrom(values as Values<typeof hoseMarkFields>, rules), rules),
+            pushesOf(openingFrom(values as Values<typeof hoseMarkFields>, rules), rules, sendRemembered),
           ),
         })),
       )
