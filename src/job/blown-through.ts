@@ -2,8 +2,18 @@ import { printed, type Remark, said } from '../calc/declare/remark.ts';
 import { bagsFor, tooFewToTell } from '../calc/fill/bags.ts';
 import { excess, plus, type Quantity } from '../quantity/quantity.ts';
 import type { Rulebook } from '../rulebook/rulebook.ts';
-import { openingsOfRow } from './parts/marked-openings.ts';
+import { type MarkedOpening, openingsOfRow } from './parts/marked-openings.ts';
 import type { PlannedRow, WorkedJob } from './planned.ts';
+
+/**
+ * How many bags are blown through an opening of a hole: those of its own stretch, less what lies behind a ring, and what it blows behind that of a
+ * neighbour.
+ * @example bagsThrough(plan, openingsOfRow(plan, plan.rows[0], rules)[0]).amount === plan.rows[0].holes[0].bags.amount // => true
+ */
+export const bagsThrough = (
+  { job: { fill } }: WorkedJob,
+  { blown }: Pick<MarkedOpening, 'blown'>,
+): Quantity<'pieces'> => bagsFor(blown, fill.density, fill.bag_weight).bags;
 
 /**
  * What is said beside the bags of a hole where not as many are blown through it as its stretch takes: the ring of a flue or a light keeps its
@@ -18,14 +28,12 @@ export function ofBlownThrough(
 ): Remark | undefined {
   const opening = openingsOfRow(plan, row, rules).find(({ hole }) => hole.number === number);
   if (!opening) return undefined;
-  const { blown, hole, ofNeighbours } = opening;
-  const { density, bag_weight } = plan.job.fill;
-  const bagsOf = (volume: Quantity<'volume'>) => bagsFor(volume, density, bag_weight).bags;
-  const bags = bagsOf(blown);
+  const { hole, ofNeighbours } = opening;
+  const bags = bagsThrough(plan, opening);
   const apart = plus(excess(hole.bags, bags), excess(bags, hole.bags));
   if (tooFewToTell(apart)) return undefined;
   const here = said`blow ${printed(bags, { figures: 3 })} here`;
   return ofNeighbours
-    ? said`${here}, ${printed(bagsOf(ofNeighbours), { figures: 2 })} of them behind a ring: see its hose card`
+    ? said`${here}, ${printed(bagsThrough(plan, { blown: ofNeighbours }), { figures: 2 })} of them behind a ring: see its hose card`
     : said`${here}: the rest of its stretch lies behind a ring, see its hose card`;
 }

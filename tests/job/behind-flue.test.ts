@@ -2,10 +2,11 @@ import { describe, expect, test } from 'vitest';
 import { remarkText } from '../../src/calc/declare/remark.ts';
 import { hoseMarks } from '../../src/calc/marks/marks.ts';
 import type { Ring } from '../../src/calc/ways/flue-ring.ts';
-import { ofBlownThrough } from '../../src/job/blown-through.ts';
+import { bagsThrough, ofBlownThrough } from '../../src/job/blown-through.ts';
 import { blownBehind, fillLog } from '../../src/job/fill-log.ts';
 import { openingsOf } from '../../src/job/openings.ts';
 import { behindFlues, shadowsOf } from '../../src/job/parts/behind-flue.ts';
+import { openingsOfRow } from '../../src/job/parts/marked-openings.ts';
 import { marksPart } from '../../src/job/parts/marks.ts';
 import { workPart } from '../../src/job/parts/part.ts';
 import { amountIn, quantity } from '../../src/quantity/quantity.ts';
@@ -157,6 +158,15 @@ test('the plan tells beside holes 4 and 5 of the example what is blown through e
     (Number(four?.bags.amount) * 14.5) / 133.9,
     1,
   );
+});
+
+test('what is blown through all openings is what the plan takes, whichever of them blows it', () => {
+  const plan = planOf(exampleEntries);
+  const through = plan.rows.flatMap((row) =>
+    openingsOfRow(plan, row, rules).map((opening) => bagsThrough(plan, opening).amount),
+  );
+  expect(through.reduce((sum, bags) => sum + bags, 0)).toBeCloseTo(plan.bags.amount, 9);
+  expect(through[3]).toBeLessThan(plan.rows[0]?.holes[3]?.bags.amount ?? 0);
 });
 
 test('where no ring keeps the stream off, nothing is told beside the bags of a hole', () => {

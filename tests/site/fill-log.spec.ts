@@ -110,6 +110,25 @@ test('a count that comes down to nothing keeps the focus', ONCE, async ({ page }
   await expect(hole(page, 3).locator('output')).toContainText('0 bags of');
 });
 
+test(
+  'on paper an opening has a box for each bag that is to go, two more, and one for when it is full',
+  ONCE,
+  async ({ page }) => {
+    await page.goto('/plan/fill-log/');
+    const tally = (number: number) => hole(page, number).locator('.tally');
+    await expect(tally(3)).toBeHidden();
+    // 7.07 bags to go: eight begun, and two more.
+    await expect(hole(page, 3)).toContainText('7.07 bags');
+    await page.emulateMedia({ media: 'print' });
+    await expect(tally(3)).toBeVisible();
+    await expect(tally(3).locator('i')).toHaveCount(8 + 2 + 1);
+    await expect(tally(3).locator('i.beyond')).toHaveCount(2);
+    // The first one is full.
+    await expect(tally(1)).toHaveCount(0);
+    await expect(hole(page, 3).getByRole('button', { name: '+ 1 bag' })).toBeHidden();
+  },
+);
+
 test('more bags than planned stop the hole before any density', ONCE, async ({ page }) => {
   await page.goto('/plan/fill-log/');
   // 7 are over the 6.9 that the plan and its usual tenth come to, and no more yet than the ceiling carries.

@@ -195,6 +195,27 @@ test('a head of hose marks reads as a name and not as one number', ONCE, async (
   await expect(page.getByRole('heading', { name: 'Opening 1, 14 Larkspur Lane' })).toHaveCount(1);
 });
 
+test(
+  'the card of an opening beside a flue bears the bags that the plan has blown there, and those of another are those of its stretch',
+  ONCE,
+  async ({ page }) => {
+    await page.goto('/plan/');
+    const bags = await page.locator('#plan table:has-text("Fills from") tbody tr').evaluateAll((rows) =>
+      rows.map((row) => {
+        const cells = [...row.querySelectorAll('td')].map(({ textContent }) => textContent ?? '');
+        const [, here] = /blow ([\d.]+\sbags) here/.exec(cells.join(' ')) ?? [];
+        return { here, stretch: cells[4] };
+      }),
+    );
+    expect(bags.map(({ here }) => here !== undefined)).toEqual([false, false, false, true, true]);
+    await page.goto('/plan/hose-marks/');
+    const cards = page.locator('.hole-card', { hasText: 'Bags to blow through it' });
+    await expect(cards.locator('.figures > div:first-child dd')).toHaveText(
+      bags.map(({ here, stretch }) => here ?? stretch ?? ''),
+    );
+  },
+);
+
 test('a unit behind its box describes it', ONCE, async ({ page }) => {
   await page.goto('/plan/machine/');
   const field = page.locator('.field:has(.unit)').first();

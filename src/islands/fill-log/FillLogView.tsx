@@ -21,6 +21,7 @@ import { rules } from '../rules.ts';
 import { AtHand } from './AtHand.tsx';
 import { Counter, SoFar } from './Counter.tsx';
 import { inQuartersText } from './quarters.ts';
+import { Tally } from './Tally.tsx';
 
 const tape = { tape: 8 } as const;
 const three = { figures: 3 } as const;
@@ -258,6 +259,7 @@ function Group({
         count={(more) => change(counted(of, more))}
         turn={(state) => change(turned(of, state))}
       />
+      {isOpen(of) ? <Tally left={of.left} /> : null}
       <Cautions ids={of.cautions} />
       <dl class="figures">
         <Row label="Density once spread through them" of={of.density} />
@@ -297,6 +299,7 @@ function Opening({ of, change }: OpeningProps): JSX.Element {
         count={(more) => change(Math.max(0, bags + more), of.state)}
         turn={(state) => change(bags, state)}
       />
+      {isOpen(of) ? <Tally left={of.left} /> : null}
       <Cautions ids={of.cautions} />
       <dl class="figures">
         <Row label="Density once spread through its stretch" of={of.density} />

@@ -5,7 +5,9 @@ import { type hoseMarkFields, marksFrom } from '../../calc/marks/declaration.ts'
 import { hoseCard } from '../../drawings/hose-card.ts';
 import { drawnStretch } from '../../drawings/past-stretch.ts';
 import type { CautionId } from '../../generated/rule-types.ts';
+import { bagsThrough } from '../../job/blown-through.ts';
 import { ridgeOf } from '../../job/off-the-roof.ts';
+import { markedOpenings } from '../../job/parts/marked-openings.ts';
 import { marksPart } from '../../job/parts/marks.ts';
 import { type PartOutcome, workPart } from '../../job/parts/part.ts';
 import type { WorkedJob } from '../../job/planned.ts';
@@ -18,12 +20,15 @@ import { unansweredInALine } from '../parts/in-a-line.ts';
 import { PartView } from '../parts/PartsView.tsx';
 import { TableView } from '../results/AnswerView.tsx';
 import { Cautions } from '../results/Caution.tsx';
+import { FigureRow } from '../results/FigureRow.tsx';
 import { Fold } from '../results/Fold.tsx';
 import { Later } from '../results/Later.tsx';
 import { Remarks } from '../results/Remarks.tsx';
 import { RowWorkings } from '../results/RowWorkings.tsx';
 import { Sheet } from '../results/Sheet.tsx';
 import { rules } from '../rules.ts';
+
+const three = { figures: 3 } as const;
 
 type Answered = Extract<PartOutcome, { readonly state: 'answered' }>;
 
@@ -47,7 +52,7 @@ const ofItsFlue = (id: CautionId): boolean => OF_ITS_FLUE.includes(id);
 export function HoseMarksView({ plan, elsewhere }: SheetViewProps): JSX.Element {
   const outcomes = workPart(marksPart, plan, rules);
   const cards = outcomes.filter(isAnswered);
-  const holes = plan.rows.flatMap((row) => row.holes);
+  const openings = markedOpenings(plan, rules);
   const cautions = [...new Set(cards.flatMap(({ answer }): readonly CautionId[] => answer.cautions))].filter(
     (id) => !ofItsFlue(id),
   );
@@ -66,19 +71,23 @@ export function HoseMarksView({ plan, elsewhere }: SheetViewProps): JSX.Element 
         .map((outcome) => (
           <PartView key={outcome.title} outcome={outcome} elsewhere={elsewhere} />
         ))}
-      {cards.map((card, place) => (
-        <Later key={card.title} of={card}>
-          {() => (
-            <HoleCard
-              card={card}
-              place={place}
-              job={plan.job.name}
-              ridge={ridgeOf(plan.job, plan.section)}
-              wells={ofWells(plan.job, holes[outcomes.indexOf(card)])}
-            />
-          )}
-        </Later>
-      ))}
+      {cards.map((card, place) => {
+        const opening = openings[outcomes.indexOf(card)];
+        return (
+          <Later key={card.title} of={card}>
+            {() => (
+              <HoleCard
+                card={card}
+                place={place}
+                job={plan.job.name}
+                ridge={ridgeOf(plan.job, plan.section)}
+                bags={opening && bagsThrough(plan, opening)}
+                wells={ofWells(plan.job, opening?.hole)}
+              />
+            )}
+          </Later>
+        );
+      })}
     </>
   );
 }
@@ -88,12 +97,14 @@ function HoleCard({
   place,
   job,
   ridge,
+  bags,
   wells,
 }: {
   readonly card: Answered;
   readonly place: number;
   readonly job: string;
   readonly ridge: Quantity<'length'>;
+  readonly bags: Quantity<'pieces'> | undefined;
   /** What is not counted in its stretch. */
   readonly wells: readonly Remark[];
 }): JSX.Element {
@@ -107,6 +118,7 @@ function HoleCard({
       </h2>
       <Cautions ids={answer.cautions.filter(ofItsFlue)} />
       <dl class="figures">
+        {bags ? <FigureRow label="Bags to blow through it" of={bags} options={three} /> : null}
         {[pushes, longest].flatMap((figure) =>
           figure && typeof figure.value !== 'string'
             ? [
