@@ -34,8 +34,8 @@ const feetAndInches = new RegExp(`^(${NUMBER})\\s*${FEET}\\s*[-,]?\\s*(${NUMBER}
 const numberAndUnit = new RegExp(`^(${NUMBER})\\s*(.*)$`);
 /** 1,500 in is 1500 or 1.5; 13 ft -2 in is a range, a difference or 13 ft 2 in. */
 const twoMeanings = /\d,\d| -/;
-/** May be 13.1 ft or, as some write it, 13 ft 10 in. */
-const feetPointTen = new RegExp(`^\\d+\\.10\\s*${FEET}$`, 'i');
+/** 13.10 ft may be 13.1 ft or, as some write it, 13 ft 10 in; 13-8 is 13 ft 8 in to a carpenter, and a range to others. */
+const asFeetAndInches = new RegExp(`^(\\d+)(?:\\.10\\s*${FEET}|-(\\d|1[01]))$`, 'i');
 /** How framing is named: 16 in on center. */
 const ON_CENTRE = /\s*\b(?:o\.? ?c\.?|on cent(?:er|re)s?)$/i;
 /** An R as it stands on a bag: R-19, R 3.7. */
@@ -66,7 +66,7 @@ const MOST_CHARACTERS = 60;
  * unit is assumed, and `0` of all that is not read off a scale; what a piece weighs or measures may be written without the piece, `28 lb`: it
  * is that of the example.
  * Odd cases: nothing written, a comma between digits (1,500 may mean 1500 or 1.5), a hyphen behind a space, `13.10 ft` (13.1 ft or 13 ft
- * 10 in), tenths of a foot before inches, a fraction over 0, one of a whole or more behind a whole number, a unit of another kind, a missing
+ * 10 in), 13-8 for 13 ft 8 in, tenths of a foot before inches, a fraction over 0, one of a whole or more behind a whole number, a unit of another kind, a missing
  * unit and more than 60 characters are each refused; inches in a feet-and-inches reading stay below 12.
  * @throws ParseError with what was found and what is expected.
  * @example parseQuantity('13 ft 10 in', { dimension: 'length' }).amount // => 166
@@ -97,19 +97,17 @@ export function parseQuantity<D extends Dimension>(written: string, asked: Asked
     throw new ParseError(`"${written.trim()}"`, expected);
   };
 
-  if (isLength && feetPointTen.test(unsigned)) {
-    const feet = Number.parseInt(unsigned, 10);
-    twofold(`${feet}.1 ft or ${feet} ft 10 in`);
-  }
+  const [either, feet, inches] = asFeetAndInches.exec(unsigned) ?? [];
+  if (isLength && either) twofold(`${inches ? '' : `${feet}.1 ft or `}${feet} ft ${inches ?? 10} in`);
   const tape = feetAndInches.exec(unsigned);
   if (tape && isLength) {
     const [, whole = '', rest = ''] = tape;
-    const feet = amountOf(whole);
-    const inches = amountOf(rest, '0');
-    if (!Number.isFinite(feet + inches)) return refuse();
+    const over = amountOf(rest, '0');
+    const all = amountOf(whole) * 12 + over;
+    if (!Number.isFinite(all)) return refuse();
     if (/^\d*\.\d/.test(unsigned)) twofold('whole feet before the inches');
-    if (inches >= 12) throw new ParseError(`"${written.trim()}"`, 'less than 12 in after the feet');
-    return made(sign * (feet * 12 + inches), 'in', asked);
+    if (over >= 12) throw new ParseError(`"${written.trim()}"`, 'less than 12 in after the feet');
+    return made(sign * all, 'in', asked);
   }
 
   const [, digits = '', unitText = ''] = numberAndUnit.exec(unsigned) ?? refuse();

@@ -83,6 +83,10 @@ const refused: readonly [written: string, message: RegExp][] = [
   ],
   ['13.5\' 6"', /expected whole feet before the inches$/],
   ['.5 ft 6 in', /expected whole feet before the inches$/],
+  ['13-8', /found "13-8", which could mean two things, expected 13 ft 8 in$/],
+  ['13-11', /which could mean two things, expected 13 ft 11 in$/],
+  // No foot has so many inches.
+  ['16-24', /found "16-24" with the unknown unit/],
   ['13 ft -2 in', /which could mean two things, expected a length/],
   ['13 ft - 2 in', /which could mean two things, expected a length/],
   ['13\' -2"', /which could mean two things, expected a length/],
