@@ -1,6 +1,7 @@
 import { toEdge } from '../calc/marks/directions.ts';
 import type { HoseMarks } from '../calc/marks/marks.ts';
-import { circle, line, type Point, text } from './lines.ts';
+import { flueFromAbove } from './flue-from-above.ts';
+import { line, type Point, text } from './lines.ts';
 import { type Shape, shape } from './svg.ts';
 
 type At = (x: number, y: number) => Point;
@@ -23,19 +24,11 @@ const between = ([ax, ay]: Point, [bx, by]: Point, share: number): Point => [
   ay + (by - ay) * share,
 ];
 
-/** A flue as on the roof's plan: itself thick and crossed, what is kept open about it dashed; nothing where it lies beyond the stretch. */
+/** The flues of a stretch; nothing where one lies beyond it. */
 export function ringShapes({ rings, stretch }: HoseMarks, at: At, perInch: number): Shape[] {
   return rings.flatMap(({ x, y, radius, flue = radius }) => {
     if (x + radius <= -stretch.left || x - radius >= stretch.right) return [];
-    const [cx, cy] = at(x, y);
-    const r = flue * perInch;
-    const arm = r * Math.SQRT1_2;
-    return [
-      circle('hidden', [cx, cy], radius * perInch),
-      circle('outline', [cx, cy], r),
-      line('thin', [cx - arm, cy - arm], [cx + arm, cy + arm]),
-      line('thin', [cx - arm, cy + arm], [cx + arm, cy - arm]),
-    ];
+    return flueFromAbove(at(x, y), { ring: radius * perInch, flue: flue * perInch });
   });
 }
 

@@ -5,32 +5,8 @@ import type { WorkedJob } from '../../src/job/planned.ts';
 import { amountIn } from '../../src/quantity/quantity.ts';
 import { builtJob } from '../job/any-job.ts';
 import { exampleWith, planOf, rules, workEntries } from '../job/entries.ts';
-import { boxOf, overlap, shapesOf } from './measure.ts';
+import { offTheSheet, overlapping } from './crowding.ts';
 import { jobs, sectionOf, sheetsOf, sizes } from './sheets.ts';
-import { type Element, wordsOf } from './xml.ts';
-
-const nameOf = (shape: Element): string => `${shape.name} ${wordsOf(shape)}`.trim();
-
-/** What is drawn where the sheet does not reach, and would be cut off. */
-const offTheSheet = (root: Element): string[] => {
-  const [right, bottom] = [Number(root.attributes.width), Number(root.attributes.height)];
-  return shapesOf(root).flatMap((shape) => {
-    const box = boxOf(shape);
-    const on = !box || (box.left >= 0 && box.top >= 0 && box.right <= right && box.bottom <= bottom);
-    return on ? [] : [`${nameOf(shape)} on ${root.attributes['aria-labelledby']}`];
-  });
-};
-
-/** Words that stand on one another. */
-function overlapping(root: Element): string[] {
-  const texts = shapesOf(root).filter(({ name }) => name === 'text');
-  return texts.flatMap((one, place) =>
-    texts.slice(place + 1).flatMap((other) => {
-      const [a, b] = [boxOf(one), boxOf(other)];
-      return a && b && overlap(a, b) ? [`${wordsOf(one)} on ${wordsOf(other)}`] : [];
-    }),
-  );
-}
 
 /** A vent farther down the slope than the roof reaches is drawn where it was said to be. */
 const staysOnRoof = ({ job, section }: WorkedJob): boolean => {

@@ -3,12 +3,12 @@ import type { CautionId } from '../../generated/rule-types.ts';
 import type { AnyPart, PartOutcome } from '../../job/parts/part.ts';
 import { workPart } from '../../job/parts/part.ts';
 import type { WorkedJob } from '../../job/planned.ts';
-import { drawingsFor } from '../calculator/drawings.ts';
 import { ProblemSummary } from '../form/ProblemSummary.tsx';
 import { type FindElsewhere, WayTo } from '../form/WayTo.tsx';
 import { AnswerView } from '../results/AnswerView.tsx';
 import { Later } from '../results/Later.tsx';
 import { rules, watched } from '../rules.ts';
+import { drawingsOfPart } from './drawings.ts';
 
 /** Some parts of the job, each with its answer, or with what it waits for. */
 export function PartsView({
@@ -109,7 +109,7 @@ function Outcome({
           name={outcome.name}
           answer={outcome.answer}
           asked={asked}
-          drawings={drawingsFor(outcome.name, outcome.values, rules)}
+          drawings={drawingsOfPart(outcome.name, outcome.values, rules)}
           said={said}
           within="section"
         />
