@@ -7,6 +7,7 @@ import { type FormatOptions, format } from '../quantity/format.ts';
 import { parseQuantity } from '../quantity/parse.ts';
 import { type Quantity, QuantityError } from '../quantity/quantity.ts';
 import { isUnitName, units } from '../quantity/units.ts';
+import { rulesBehind } from '../quantity/working.ts';
 import { nearest } from '../rulebook/nearest.ts';
 import { openRulebook, type Rule, type RulebookData, type TableId } from '../rulebook/rulebook.ts';
 import type { Column } from '../rulebook/schema.ts';
@@ -26,6 +27,8 @@ export type FoundAnswer =
       readonly text: string;
       readonly value: Quantity | string;
       readonly format?: FormatOptions;
+      /** Rules that it rests on: those behind a figure; of words, all that the calculation asked for. */
+      readonly rules: readonly string[];
       /** Cautions that this answer trips. */
       readonly cautions: readonly CautionId[];
     }
@@ -152,7 +155,12 @@ function fromCalculation(
     const expected = meant('the name of a calculation', calculation, names);
     return wrong(['calculation'], `the calculation "${calculation}"`, expected, 'unknown-calculation');
   }
-  const read = answer(declared, given, openRulebook(data));
+  const asked = new Set<string>();
+  const read = answer(
+    declared,
+    given,
+    openRulebook(data, (id) => asked.add(id)),
+  );
   if (!read.ok) {
     return {
       ok: false,
@@ -181,6 +189,7 @@ function fromCalculation(
       text: typeof shown.value === 'string' ? shown.value : format(shown.value, shown.format),
       value: shown.value,
       ...(shown.format ? { format: shown.format } : {}),
+      rules: typeof shown.value === 'string' ? [...asked].sort() : rulesBehind(shown.value),
       cautions,
     },
   };
