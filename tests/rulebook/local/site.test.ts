@@ -82,6 +82,13 @@ describe('the site with an agency’s folder, whose notes hold a script', () => 
     expect(local).toContain('Harrow Valley Home Repair');
   });
 
+  test('its note stands behind the steps of a page, before its numbers and the way on to the next', () => {
+    const inOrder = ['id="step-1"', 'class="local-note"', 'Numbers on this page', 'rel="next"'];
+    const places = inOrder.map((each) => html('do/patching').indexOf(each));
+    expect(places).not.toContain(-1);
+    expect([...places].sort((a, b) => a - b)).toEqual(places);
+  });
+
   test.each(['do/patching', 'cards/patching', 'safety/falls'])(
     '%s has the agency’s caution under its name, right behind the one it stands beside',
     (page) => {
@@ -179,6 +186,16 @@ describe('the site with an agency’s folder, whose notes hold a script', () => 
     ],
     ['rules', 'at least 3 in (Harrow Valley). In the rulebook: at least 2 in'],
     ['plan/patches', 'Overlap of a patch layer (Harrow Valley)'],
+    [
+      'train/answers',
+      'at least 3 in (Harrow Valley) Clearance of a combustion flue, read Harrow Valley notice 12 (2026), paragraph 2. In the rulebook: at least 2 in',
+    ],
+    // 8 + 2 x 3 = 14 in.
+    ['train/answers', 'Square of metal 14 in by Patch, with Overlap of a patch layer (Harrow Valley)'],
+    [
+      'train/lessons',
+      '3 in (Harrow Valley) Overlap of a patch layer, practice common practice, no source. In the rulebook: 2 in',
+    ],
     ['calculators/patch-layers/example', 'square of metal, screwed 12 in 3 in (Harrow Valley)'],
   ])('%s tells whose value it is, and the rulebook’s', (page, told) => {
     expect(words(html(page))).toContain(told);
