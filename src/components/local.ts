@@ -65,6 +65,15 @@ export function besideBase(rule: string): readonly [by: string, base: string] {
   return [` (${found.by})`, `. In the rulebook: ${here === there ? 'other numbers' : there}`];
 }
 
+/** What an agency set of the values that an answer rests on, or what follows from it: each by its title with whose it is, to stand behind the answer; nothing where all are the rulebook's own. */
+export function setBehind(rules: readonly string[]): string {
+  const theirs = rules.flatMap((id) => {
+    const found = rulebook.rules[id];
+    return found?.by === undefined ? [] : [`${found.title} (${found.by})`];
+  });
+  return theirs.length > 0 ? `, with ${theirs.join('; ')}` : '';
+}
+
 /** Where something local comes from, in a line. */
 export const localSource = (source: RuleSource): string => sourceLine(source, rulebook.documents);
 
