@@ -1,4 +1,5 @@
 import { existsSync, readFileSync, statSync } from 'node:fs';
+import { join } from 'node:path';
 import { readReleases } from '../rulebook/changes/releases.ts';
 import { ExportError, readRulebookJson } from '../rulebook/export/json.ts';
 import { resolve } from '../rulebook/load.ts';
@@ -11,7 +12,7 @@ import { InputError } from './run.ts';
 /**
  * The rulebook that a word of a command means: `now` for the project's own, a published version such as 2026.1, a folder of rule files, or an
  * exported file.
- * @throws InputError if it is none of these; DataError for a folder with mistakes in it.
+ * @throws InputError if it is none of these, an agency's folder among them; DataError for a folder with mistakes in it.
  */
 export function rulebookAt(word: string): RulebookData {
   if (word === 'now') return loadProject('let pass', []).data;
@@ -25,6 +26,10 @@ export function rulebookAt(word: string): RulebookData {
     );
   }
   if (statSync(word).isDirectory()) {
+    if (existsSync(join(word, 'agency.yaml')))
+      throw new InputError(
+        `found "${word}", an agency's folder, expected a folder with the files of a whole rulebook; what an agency changes stands on the page /local/ of its copy`,
+      );
     const files = readRuleFiles(word);
     if (files.problems.length > 0) throw new DataError(files.problems);
     return resolve(files);

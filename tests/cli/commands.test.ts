@@ -165,6 +165,22 @@ describe('the rules:diff command', () => {
   });
 });
 
+describe('the rules:diff command, given what is no rulebook', () => {
+  test.each([
+    [
+      'an agency’s folder',
+      'rules/local/harrow-valley',
+      "an agency's folder, expected a folder with the files of a whole rulebook",
+    ],
+    ['no file', 'nowhere', 'expected now, a published version (2026.1'],
+  ])('%s ends it with one sentence and exit code 2', async (_, word, sentence) => {
+    const { code, out, said } = await command('rules-diff', 'now', word);
+    expect({ code, out }).toEqual({ code: 2, out: '' });
+    expect(said.split('\n')).toHaveLength(1);
+    expect(said).toContain(sentence);
+  });
+});
+
 describe('the checks command', () => {
   const check = (total: string) => `- title: Thirteen inches at three pounds a cubic foot
   calculation: ceiling-load
