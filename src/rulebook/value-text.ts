@@ -5,14 +5,18 @@ import type { RuleValue, TableValue } from './schema.ts';
 import type { CellValue } from './table.ts';
 
 /**
- * A number of a rule as printed: number and unit, in the unit of its source; a metric length with its tape reading beside it, on the side on which a bound
- * holds.
+ * A number of a rule as printed: number and unit, in the unit of its source; a metric length, and inches that no tape has a mark for, with the tape
+ * reading beside it, on the side on which a bound holds.
  * @example amountText(6, 'ft') // => '6 ft'
+ * @example amountText(11.9055, 'in') // => '11.9055 in (11 7/8 in)'
  */
-export const amountText = (amount: number, unit: string, bound?: Bound): string =>
-  isUnitName(unit)
-    ? format(ofRule(amount, unit, bound), { figures: 6 })
-    : `${formatNumber(amount, 6)} ${unit}`;
+export function amountText(amount: number, unit: string, bound?: Bound): string {
+  if (!isUnitName(unit)) return `${formatNumber(amount, 6)} ${unit}`;
+  const length = ofRule(amount, unit, bound);
+  const text = format(length, { figures: 6 });
+  // Inches with a mark of their own stand as a fraction.
+  return unit === 'in' && text.includes('.') ? `${text} (${format(length, { tape: 16 })})` : text;
+}
 
 /** Which way a value bounds: it may not be undershot, or not be passed. */
 type Bound = 'least' | 'most';

@@ -36,6 +36,11 @@ const printed: readonly [value: RuleValue, inSentence: string | undefined, headl
   [{ kind: 'at-most', number: 9, unit: 'cm' }, '9 cm (3 1/2 in)', 'at most 9 cm (3 1/2 in)'],
   [{ kind: 'at-most', number: 2, unit: 'm' }, '2 m (6 ft 6 11/16 in)', 'at most 2 m (6 ft 6 11/16 in)'],
   [{ kind: 'exact', number: 20, unit: 'cm' }, '20 cm (7 7/8 in)', '20 cm (7 7/8 in)'],
+  // Inches between two marks, as follow from a metric value: 11.9055 is 190.49 sixteenths, 2.3 is 36.8.
+  [{ kind: 'exact', number: 11.9055, unit: 'in' }, '11.9055 in (11 7/8 in)', '11.9055 in (11 7/8 in)'],
+  [{ kind: 'at-least', number: 2.3, unit: 'in' }, '2.3 in (2 5/16 in)', 'at least 2.3 in (2 5/16 in)'],
+  [{ kind: 'at-most', number: 2.3, unit: 'in' }, '2.3 in (2 1/4 in)', 'at most 2.3 in (2 1/4 in)'],
+  [{ kind: 'exact', number: 0.375, unit: 'in' }, '3/8 in', '3/8 in'],
   [
     { kind: 'between', low: 9, high: 12, unit: 'cm' },
     '9 to 12 cm (3 9/16 in to 4 11/16 in)',

@@ -1,14 +1,19 @@
 import { isReading } from '../../quantity/dimension.ts';
+import { format, formatNumber } from '../../quantity/format.ts';
+import { quantity } from '../../quantity/quantity.ts';
 import { isUnitName, units } from '../../quantity/units.ts';
 import { cellsOf, inUnit } from '../changes/judge.ts';
 import type { RuleValue } from '../schema.ts';
-import { amountText } from '../value-text.ts';
 
 /** No two codes, climates or makers are so many times apart; and up to it every calculation can still be worked. */
 const MOST_TIMES = 100;
 
 /** The same amount told in two units differs by floating noise. */
 const NOISE = 1e-9;
+
+/** Number and unit alone: no tape is held to the bounds of what may have been mistyped. */
+const told = (amount: number, unit: string): string =>
+  isUnitName(unit) ? format(quantity(amount, unit), { figures: 6 }) : `${formatNumber(amount, 6)} ${unit}`;
 
 /**
  * Which number of a local value is of another size than the rulebook's, as by a slip of unit or point? Both values have one form.
@@ -32,8 +37,8 @@ export function sizeProblem(
       const least = isRead ? -most : begins ? 0 : size / MOST_TIMES;
       if (amount >= least * (1 - NOISE) && amount <= most * (1 + NOISE)) continue;
       return {
-        found: amountText(amount, unit),
-        expected: `${amountText(least, unit)} to ${amountText(most, unit)}, no more than ${MOST_TIMES} times off the rulebook’s value`,
+        found: told(amount, unit),
+        expected: `${told(least, unit)} to ${told(most, unit)}, no more than ${MOST_TIMES} times off the rulebook’s value`,
       };
     }
   return undefined;
