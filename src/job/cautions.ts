@@ -20,7 +20,8 @@ export function cautionsFor(
   const cut = wayTaken(job) === USUAL_WAY ? rows : [];
   const holes = cut.flatMap((row) => row.holes);
   const layout: CautionId[] = ['caution.layout.framing'];
-  layout.push(...placesUnknown(job.roof, job.home.length, job.roof.cover === 'metal', rules));
+  if (wayTaken(job) === USUAL_WAY)
+    layout.push(...placesUnknown(job.roof, job.home.length, job.roof.cover === 'metal', rules));
   if (cut.some((row) => row.outcome !== 'meets every rule')) layout.push('caution.layout.departs');
   if (holes.some((hole) => hole.overSeam)) layout.push('caution.layout.over-seam');
   if (holes.some((hole) => hole.movedFar)) layout.push('caution.layout.moved-far');

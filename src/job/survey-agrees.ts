@@ -16,7 +16,11 @@ export function checkSurveyAgrees(job: JobValues): void {
   const lights = ceiling.lights ?? [];
   const unrated = lights.filter(({ kind }) => kind === 'light, not rated for contact').length;
   if (survey.flues === 'none' && flues > 0)
-    refuse('survey.flues', 'Flues and chimneys', `"none" in the survey, and ${flues} hot on the roof`);
+    refuse(
+      'survey.flues',
+      'Flues and chimneys',
+      `"none" in the survey, and ${flues} hot ${flues === 1 ? 'flue' : 'flues'} on the roof`,
+    );
   if (survey.lights === 'none' && lights.length > 0)
     refuse('survey.lights', 'Recessed lights', `"none" in the survey, and ${lights.length} in the ceiling`);
   const rated = survey.lights === 'all rated for contact' || survey.lights === 'all rated, and held clear';

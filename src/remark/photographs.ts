@@ -17,6 +17,8 @@ const photographSchema = z.strictObject({
   when: z.enum(['before', 'during', 'after']),
   /** The procedure, by the name of its page in `do`. */
   page: z.string().regex(/^[a-z][a-z0-9-]*$/, 'the name of a page, such as first-visit'),
+  /** The way in that alone has it, where its page serves more than one. */
+  way: z.enum(['gable end', 'lifted roof edge', 'roof holes']).optional(),
   /** Words that stand in the step it belongs to, and in no other step of that page. */
   step: words,
   /** What somebody looks for in it afterwards. */

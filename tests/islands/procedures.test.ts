@@ -3,7 +3,7 @@ import { expect, test } from 'vitest';
 import { ways } from '../../src/calc/ways/compare.ts';
 import { isOfWay, nextSheet, procedures, proceduresOf } from '../../src/islands/job/procedures.ts';
 import { jobSheets } from '../../src/islands/job/sheets.ts';
-import { listed } from '../../src/islands/photographs/list.ts';
+import { isTakenOn, listed } from '../../src/islands/photographs/list.ts';
 
 test.each(Object.entries(procedures))(
   'the procedure %s is called "%s" on its own page too',
@@ -33,15 +33,26 @@ test.each([
     'gable end',
     ['filling-from-the-gable', 'closing-the-edge-and-the-gable'],
     ['marking-out', 'patching', 'lifting-the-edge'],
+    { has: ['gable-closed'], lacks: ['edge-closed'] },
   ],
   [
     'lifted roof edge',
     ['lifting-the-edge', 'filling-under-a-lifted-edge'],
     ['marking-out', 'opening-the-gable'],
+    { has: ['edge-closed'], lacks: ['gable-closed'] },
   ],
-  ['roof holes', ['marking-out', 'patching'], ['opening-the-gable', 'filling-under-a-lifted-edge']],
-] as const)('the photographs of a job by the %s are those of its own work', (way, has, lacks) => {
-  const pages: readonly string[] = listed.filter(({ page }) => isOfWay(page, way)).map(({ page }) => page);
+  [
+    'roof holes',
+    ['marking-out', 'patching'],
+    ['opening-the-gable', 'filling-under-a-lifted-edge'],
+    { has: ['patches'], lacks: ['edge-closed', 'gable-closed'] },
+  ],
+] as const)('the photographs of a job by the %s are those of its own work', (way, has, lacks, closed) => {
+  const taken = listed.filter((each) => isTakenOn(each, way));
+  const pages: readonly string[] = taken.map(({ page }) => page);
   expect(pages).toEqual(expect.arrayContaining(['first-visit', ...has]));
   for (const page of lacks) expect(pages).not.toContain(page);
+  const ids: readonly string[] = taken.map(({ id }) => id);
+  expect(ids).toEqual(expect.arrayContaining([...closed.has]));
+  for (const id of closed.lacks) expect(ids).not.toContain(id);
 });

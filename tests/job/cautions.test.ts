@@ -140,9 +140,16 @@ test.each(['gable end', 'lifted roof edge'])(
   'filled by the %s, no hole is cut, and nothing is said of where it lies',
   (way) => {
     const all = placed(
-      planOf(exampleWith({ 'ways.chosen': way, 'roof.obstacles': [...skylights, exampleFlue] })),
+      planOf(
+        exampleWith({
+          'ways.chosen': way,
+          'roof.obstacles': [...skylights, exampleFlue],
+          'roof.first_truss': undefined,
+          'roof.first_seam': undefined,
+        }),
+      ),
     );
-    for (const id of ['departs', 'over-seam', 'moved-far'])
+    for (const id of ['departs', 'over-seam', 'moved-far', 'trusses-unknown', 'seams-unknown'])
       expect(all).not.toContain(`layout: caution.layout.${id}`);
     expect(all).toContain('layout: caution.flue.keep-clear');
   },

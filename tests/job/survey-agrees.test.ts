@@ -30,6 +30,13 @@ describe('a survey that found none of what is entered is told off', () => {
   });
 });
 
+test.each([
+  [[exampleFlue], '1 hot flue on the roof'],
+  [[exampleFlue, { ...exampleFlue, along: '20 ft' }], '2 hot flues on the roof'],
+])('it is said of how many flues the survey knows nothing', (flues, words) => {
+  expect(told(exampleWith({ 'survey.flues': 'none', 'roof.obstacles': flues }))[0]).toContain(words);
+});
+
 describe('what the survey found and nobody placed is asked for', () => {
   const rated = lightOf('light, rated for contact and airtight');
   const cellulose = { 'fill.material': 'cellulose', 'fill.density': '1.6 lb/ft3' };

@@ -5,7 +5,6 @@ import type { Read } from '../../calc/declare/read-fields.ts';
 import { ANYTHING_ELSE, countInWords, MOST_WORDS, type Photograph } from '../../job/photograph.ts';
 import { JobNav } from '../job/JobNav.tsx';
 import { Onward, wayChosen } from '../job/Onward.tsx';
-import { isOfWay } from '../job/procedures.ts';
 import { Arrivals, useArrivals } from '../jobs/Arrivals.tsx';
 import { JobLine } from '../jobs/JobLine.tsx';
 import { OpenFile } from '../jobs/OpenFile.tsx';
@@ -13,7 +12,7 @@ import { useJob } from '../jobs/use-job.ts';
 import { nameOf, said, whyNotKept } from '../jobs/words.ts';
 import { page } from '../links.ts';
 import { saveWithPhotographs } from './export.ts';
-import { headingOf, type Listed, listed, placeOf, shownIn, times } from './list.ts';
+import { headingOf, isTakenOn, type Listed, listed, placeOf, shownIn, times } from './list.ts';
 import { PhotographPages } from './PhotographPages.tsx';
 import { type PhotographsState, usePhotographs } from './use-photographs.ts';
 
@@ -37,7 +36,7 @@ export function PhotographsView({ example }: { readonly example: Entries }): JSX
   // What belongs to another way in than the one chosen is not asked for; what was taken all the same is shown.
   const way = wayChosen(entries);
   const wanted = listed.filter(
-    (each) => !way || isOfWay(each.page, way) || taken.some(({ entry }) => entry === each.id),
+    (each) => !way || isTakenOn(each, way) || taken.some(({ entry }) => entry === each.id),
   );
   const none = wanted.filter((each) => !taken.some(({ entry }) => entry === each.id)).length;
   return (

@@ -1,5 +1,7 @@
+import type { Way } from '../../calc/ways/compare.ts';
 import { photographs as written } from '../../generated/photographs.ts';
 import { ANYTHING_ELSE, type Photograph } from '../../job/photograph.ts';
+import { isOfWay } from '../job/procedures.ts';
 
 /** A photograph that a job is to have, at its step. */
 export interface Listed {
@@ -11,6 +13,8 @@ export interface Listed {
   readonly when: 'before' | 'during' | 'after';
   /** The procedure, its title, and the number of the step. */
   readonly page: string;
+  /** The way in that alone has it, where the procedure serves more than one. */
+  readonly way?: Way;
   readonly title: string;
   readonly step: number;
   readonly why: string;
@@ -21,6 +25,10 @@ export interface Listed {
 export const listed: readonly Listed[] = written;
 
 export const times = { before: 'Before the fill', during: 'While it is filled', after: 'After' } as const;
+
+/** Does a photograph belong to the work of a way in? Of a page that serves two ways each has its own. */
+export const isTakenOn = ({ page, way }: Pick<Listed, 'page' | 'way'>, chosen: Way): boolean =>
+  isOfWay(page, chosen) && (way ?? chosen) === chosen;
 
 const upper = (text: string): string => text.replace(/^./u, (letter) => letter.toUpperCase());
 
