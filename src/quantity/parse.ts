@@ -144,7 +144,11 @@ const made = <D extends Dimension>(amount: number, unit: UnitName, asked: Asked<
 const pieceOf = ({ dimension, example = usualUnit[dimension] }: Omit<Asked<Dimension>, 'assume'>): string =>
   (/ of a piece$/.test(dimension) && /\/\w+$/.exec(example ?? '')?.[0]) || '';
 
-const kinds: { readonly [D in Dimension]?: string } = { pieces: 'a count', money: 'an amount of money' };
+const kinds: { readonly [D in Dimension]?: string } = {
+  pieces: 'a count',
+  money: 'an amount of money',
+  'degree-days': 'degree-days',
+};
 
 function expectation<D extends Dimension>(asked: Asked<D>): string {
   const article = /^[aeiou]/.test(asked.dimension) ? 'an' : 'a';

@@ -310,3 +310,8 @@ describe('reading never surprises', () => {
     );
   });
 });
+
+test('what is asked for is named as people name it, with an article or as many', () => {
+  const asked = { dimension: 'degree-days', example: '6000 F day' } as const;
+  expect(() => parseQuantity('cold', asked)).toThrow(/expected degree-days such as 6000 F day/);
+});

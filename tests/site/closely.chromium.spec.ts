@@ -124,3 +124,26 @@ test('words of drawings can be read where nothing is made larger, in every size 
     expect(some(wrong)).toEqual([]);
   }
 });
+
+test('at twice the type a page with long amounts or long names is no wider than a phone', async ({
+  page,
+}) => {
+  await page.setViewportSize(phone);
+  await page.goto('/');
+  await setType(page, 32);
+  const wider: string[] = [];
+  for (const path of [
+    '/know/air-vapour-and-metal-roofs/',
+    '/know/materials-compared/',
+    '/do/testing-the-machine/',
+    '/calculators/roof-heat/',
+    '/checks/hole-layout/',
+    '/checks/patch-kit/',
+    '/changes/2026.8/cautions/',
+  ]) {
+    await page.goto(path);
+    const width = await page.evaluate(() => document.documentElement.scrollWidth);
+    if (width > phone.width) wider.push(`${path}: ${width} px`);
+  }
+  expect(wider).toEqual([]);
+});
