@@ -77,3 +77,10 @@ export const heldBy = ({
       (at === 'ceiling' && OF_THE_CEILING.includes(id)) || (at === 'before' && stops.includes(id)),
   );
 };
+
+/**
+ * How many open stops hold a plan, counted as the sheet of the survey counts them: by what was found, since two of these may share a caution;
+ * and the ceiling once, whatever it gives way to.
+ */
+export const openStopsOf = (plan: Pick<WorkedJob, 'cautions' | 'readiness'>): number =>
+  plan.readiness.openStops.length + (heldBy(plan).some(({ at }) => at === 'ceiling') ? 1 : 0);

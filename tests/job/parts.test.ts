@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import type { Answer } from '../../src/calc/declare/calculation.ts';
 import { sentence } from '../../src/calc/declare/read-fields.ts';
 import { plannedJson } from '../../src/cli/planned-json.ts';
-import { heldBy } from '../../src/job/cautions.ts';
+import { heldBy, openStopsOf } from '../../src/job/cautions.ts';
 import type { JobEntries } from '../../src/job/job-file.ts';
 import type { PartOutcome } from '../../src/job/parts/part.ts';
 import { workParts } from '../../src/job/parts/parts.ts';
@@ -233,6 +233,25 @@ describe('an open stop of the survey', () => {
   test('holds the plan', () => {
     expect(heldBy(leaking).map(({ id }) => id)).toEqual(['caution.before.wet']);
     expect(heldBy(planOf(exampleEntries))).toEqual([]);
+  });
+
+  // Counted by hand; two conditions that share one caution are two stops.
+  test.each([
+    ['one', { 'survey.leaks': 'leaks found' }, 1],
+    ['leaks and wet old insulation', { 'survey.leaks': 'leaks found', 'survey.old_insulation': 'wet' }, 2],
+    [
+      'open boxes, old wiring, and a board that no limit is known of',
+      {
+        'survey.junctions': 'some open',
+        'survey.wiring': 'old or damaged',
+        'ceiling.board': 'gypsum 3/8 in',
+      },
+      3,
+    ],
+  ])('is counted on every sheet as on that of the survey: %s', (_, changes, count) => {
+    const entries = exampleWith(changes);
+    expect(openStopsOf(planOf(entries))).toBe(count);
+    expect(figure(answerOf(named(entries, 'readiness')[0]), 'stops', '1')).toBe(count);
   });
 
   test('keeps the figures of the text sheet behind it, and gives them when asked', () => {

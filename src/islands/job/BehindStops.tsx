@@ -1,7 +1,7 @@
 import { type ComponentChildren, Fragment, type JSX } from 'preact';
 import { asLimit, besideLimit, mostThatPasses } from '../../calc/ceiling/load.ts';
 import type { CautionId } from '../../generated/rule-types.ts';
-import { heldBy } from '../../job/cautions.ts';
+import { heldBy, openStopsOf } from '../../job/cautions.ts';
 import type { WorkedJob } from '../../job/planned.ts';
 import { settling } from '../../job/settling.ts';
 import type { FormatOptions } from '../../quantity/format.ts';
@@ -14,7 +14,7 @@ import { rules } from '../rules.ts';
 
 /** The open stops in a line, for the bar at the foot of a phone. */
 export function heldInALine(plan: WorkedJob): string {
-  const count = heldBy(plan).length;
+  const count = openStopsOf(plan);
   return count === 1 ? 'One open stop holds the plan' : `${count} open stops hold the plan`;
 }
 
