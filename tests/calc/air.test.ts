@@ -114,6 +114,11 @@ describe('the answer', () => {
     expect(cautions).not.toContain('caution.air.recalled');
   });
 
+  test('with a single room says that the path is recalled', () => {
+    const rooms = [{ name: 'bath', room: 'bath', runs: 'on demand', window: 'opens' }];
+    expect(worked({ floor: '1000 ft2', bedrooms: '2', rooms }).cautions).toContain('caution.air.recalled');
+  });
+
   test('with rooms says that the path is recalled, and that nothing may end in the roof cavity', () => {
     const { cautions, tables } = worked(freshAirCalculation.example);
     expect(cautions).toContain('caution.air.recalled');

@@ -73,15 +73,33 @@ describe('what lies behind a flue is blown from the next opening', () => {
     ]);
   });
 
+  test('and from one that blows behind the flues of both its neighbours each of the two is told its own push', () => {
+    const mirrored: Ring = { ...ring, along: inches(384) };
+    const [, between = []] = saidAt([
+      opening(84, 0, 168, [ring]),
+      opening(252, 168, 336, []),
+      opening(420, 336, 504, [mirrored]),
+    ]);
+    // The flues stand 132 in off to either hand, so that both pushes are as long as the one above.
+    expect(between).toEqual([
+      expect.stringMatching(/towards the ring of opening 84: at 3:00, tape at 9 ft 11 in\./),
+      expect.stringMatching(/towards the ring of opening 420: at 9:00, tape at 9 ft 11 in\./),
+    ]);
+  });
+
   test('and where none stands there, that is said', () => {
     const beforeAll: Ring = { ...ring, along: inches(48) };
     const [near = []] = saidAt([opening(84, 0, 168, [beforeAll]), opening(252, 168, 336, [])]);
     expect(near).toEqual([expect.stringMatching(/^No opening of the plan gets behind the ring\./)]);
   });
 
-  test('and where another flue stands in the way of the one that would blow, that is said too', () => {
-    const inTheWay: Ring = { along: inches(200), at: inches(80), across: inches(12) };
-    const [near = [], far = []] = saidAt([opening(84, 0, 168, [ring]), opening(252, 168, 336, [inTheWay])]);
+  const inTheWay = (along: number): Ring => ({ along: inches(along), at: inches(80), across: inches(12) });
+  test.each<[title: string, near: readonly Ring[], far: readonly Ring[]]>([
+    ['in the stretch of the one that would blow', [ring], [inTheWay(200)]],
+    // 150 in along, between the ring at 120 in and that opening at 252 in.
+    ['in the stretch of the one that is kept from it', [ring, inTheWay(150)], []],
+  ])('and where another flue stands in the way, %s, that is said too', (_, nearRings, farRings) => {
+    const [near = [], far = []] = saidAt([opening(84, 0, 168, nearRings), opening(252, 168, 336, farRings)]);
     expect(near[0]).toMatch(/^No opening of the plan gets behind the ring\./);
     expect(far.filter((each) => each.startsWith('Push'))).toEqual([]);
   });
@@ -148,6 +166,9 @@ test('the plan tells beside holes 4 and 5 of the example what is blown through e
   const log = fillLog(plan, rules).openings;
   for (const place of [3, 4])
     expect(told[place]).toBeCloseTo(Number(log[place]?.planned.amount.toPrecision(3)), 9);
+  const [kept, blown] = said.slice(3).map((remark) => remark && remarkText(remark));
+  expect(kept).toMatch(/here: the rest of its stretch lies behind a ring/);
+  expect(blown).toMatch(/here, [\d.]+ bags of them behind a ring/);
   // By the same count in cubes, some 14.5 of 133.9 ft3 go from the one to the other; the card counts squares, hence a twentieth of a bag.
   const [four, five] = (plan.rows[0]?.holes ?? []).slice(3);
   expect(Number(four?.bags.amount) - Number(told[3])).toBeCloseTo(

@@ -104,6 +104,29 @@ describe('the log of a job that is not filled through roof holes', () => {
     expect(new Set(names).size).toBe(names.length);
   });
 
+  test.each([
+    // From 15 in down to 3 in: the ridge is the deeper edge, and all is filled from the shallower one.
+    ['back', ['15 in', '3 in'], 'front'],
+    ['front', ['3 in', '15 in'], 'back'],
+  ])(
+    'both edges of a cavity deepest at its %s edge: nothing is filled through that one',
+    (_, [back, front], side) => {
+      const points = [
+        { from_eave: '0 in', depth: back },
+        { from_eave: '160 in', depth: front },
+      ];
+      const plan = taken('lifted roof edge', {
+        cavity: { shape: 'measured', width: '160 in', points },
+        'ways.edges': 'both edges',
+        'roof.obstacles': [],
+        'survey.flues': 'none',
+      });
+      const { openings } = fillLog(plan, rules);
+      expect(openings.length).toBeGreaterThan(0);
+      expect(new Set(openings.map(({ opening }) => opening.side))).toEqual(new Set([side]));
+    },
+  );
+
   test('where the tube goes into no bay, the log says so, and counts the bays whole', () => {
     // Over the old insulation the eave of the example has 1 in left, and the tube is 2 in.
     const log = fillLog(taken('lifted roof edge', { 'hose.tube': '2 in' }), rules);

@@ -22,6 +22,19 @@ const inchesOf = (name: string, value: string, changes: Changes): number =>
 /** A double-section home, whose sections the example's entries describe. */
 const double = { 'home.sections': 'double', 'cavity.shape': 'one-slope', 'cavity.width': '14 ft' };
 
+/** Skylights of 10 ft from end to end of 66 ft and from 1 ft below the peak to 11 ft, which leave that side of the roof no room for a hole. */
+const noRoom = (side: string): Changes => ({
+  'roof.obstacles': [5, 15, 25, 35, 45, 55, 65].map((feet) => ({
+    what: 'skylight',
+    along: `${feet} ft`,
+    side,
+    from_peak: '6 ft',
+    across: '10 ft',
+  })),
+  'survey.flues': 'none',
+  'log.openings': [],
+});
+
 describe('fall protection goes by the lesser of the two sizes of the whole roof, and by the edge of the ladder', () => {
   // By hand: the example is 66 ft by 13 ft 10 in; two sections of 14 ft are 28 ft.
   test.each<[title: string, changes: Changes, value: 'width' | 'height', byHand: number]>([
@@ -41,7 +54,10 @@ describe('fall protection goes by the lesser of the two sizes of the whole roof,
   });
 });
 
-describe('a sheet of the crew is worked as soon as one of its entries is there', () => {
+/** What was entered of the machine, and nothing else of it. */
+const run = (machine: Changes): Changes => ({ machine });
+
+describe('a sheet is worked as soon as one of its entries is there', () => {
   test.each<[title: string, name: string, changes: Changes, state: PartOutcome['state']]>([
     ['a ladder by its edge', 'ladder', { ladder: { height: '9 ft' } }, 'answered'],
     ['a ladder by its length', 'ladder', { ladder: { working: '10 ft' } }, 'answered'],
@@ -52,6 +68,10 @@ describe('a sheet of the crew is worked as soon as one of its entries is there',
     ['dust in all', 'dust', { dust: { material: 'glass fibre', total: '8 mg/m3' } }, 'answered'],
     ['its fine part', 'dust', { dust: { material: 'glass fibre', respirable: '1 mg/m3' } }, 'answered'],
     ['its fibres', 'dust', { dust: { material: 'glass fibre', fibres: '0.5 fibres/cm3' } }, 'answered'],
+    ['the rate of a machine by the weight of a run', 'blowing-rate', run({ run_weight: '30 lb' }), 'wrong'],
+    ['the rate of a machine by the time of a run', 'blowing-rate', run({ run_time: '2.5 min' }), 'wrong'],
+    ['the rate of a machine as it was told', 'blowing-rate', run({ rate: '12 lb/min' }), 'answered'],
+    ['no machine', 'blowing-rate', run({}), 'nothing'],
     ['no dust', 'dust', { dust: { material: 'glass fibre' } }, 'nothing'],
   ])('%s', (_, name, changes, state) => {
     expect(runsOf(name, changes).map((run) => run.state)).toEqual([state]);
@@ -130,7 +150,21 @@ describe('each half of a double-section home is given what stands in it', () => 
     expect(Math.min(back, front)).toBeGreaterThan(0);
     expect(given('patch-kit', home)[0]?.holes).toBe(back + front);
   });
+
+  test('and for those of one row where the other finds no room', () => {
+    const full = { ...home, ...noRoom('front') };
+    const holes = planOf(exampleWith(full)).rows.map((row) => row.holes.length);
+    expect(holes).toEqual([expect.toSatisfy((count: number) => count > 0), 0]);
+    expect(given('patch-kit', full)[0]?.holes).toBe(holes[0]);
+  });
 });
+
+test.each(['patch-kit', 'patch-layers', 'hose-marks'])(
+  'with no hole on the roof, %s has nothing to tell',
+  (name) => {
+    expect(runsOf(name, noRoom('back')).map((run) => run.state)).toEqual(['nothing']);
+  },
+);
 
 describe('the hose marks of an opening are given the rings that reach into its stretch', () => {
   const at = (along: string, side = 'front') => ({

@@ -1,7 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { remarkText } from '../../src/calc/declare/remark.ts';
+import { workParts } from '../../src/job/parts/parts.ts';
 import { amountIn } from '../../src/quantity/quantity.ts';
-import { exampleWith, planOf, told } from './entries.ts';
+import { exampleWith, planOf, rules, told } from './entries.ts';
 
 /** The example with 4 in of old batts at 1.9 lb/ft3 of new fill, which a board of 2.2 lb/ft2 carries where they lie loose. */
 const heavy = (heat: Readonly<Record<string, string>>) =>
@@ -45,6 +46,26 @@ describe('that it is counted as loose is said where nobody told how it lies, and
   ])('%s', (_, entries, told) => {
     const said = planOf(exampleWith(entries)).remarks.map(remarkText);
     expect(said.some((words) => words.startsWith('The old insulation is counted as lying loose'))).toBe(told);
+  });
+});
+
+describe('that the room for hose and tube is counted above it as pressed is said where it is pressed, and there alone', () => {
+  const sheets = ['ways-in', 'gable-lanes', 'edge-bays'];
+  test.each<[title: string, entries: Record<string, unknown>, told: boolean]>([
+    ['pressed', { heat: pressed('1 in') }, true],
+    ['pressed to its full depth', { heat: pressed('2 in') }, false],
+    ['lying loose', { heat: {} }, false],
+    ['none', { old: {}, heat: {} }, false],
+  ])('%s', (_, entries, told) => {
+    const runs = workParts(planOf(exampleWith(entries)), rules, true).filter(({ name }) =>
+      sheets.includes(name),
+    );
+    const said = runs.map(
+      (run) =>
+        run.state === 'answered' &&
+        run.answer.remarks.map(remarkText).some((words) => words.startsWith('Room for hose and tube')),
+    );
+    expect(said).toEqual(sheets.map(() => told));
   });
 });
 

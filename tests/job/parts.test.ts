@@ -96,8 +96,14 @@ describe('the parts of the example job', () => {
 });
 
 describe('the moisture screen of the example job', () => {
-  test('goes through the layers of the heat calculation: R of all at the deepest place', () => {
-    const rows = example('moisture').tables?.layers?.rows ?? [];
+  test.each<[title: string, finish: string | undefined]>([
+    ['as it is', undefined],
+    // The handbook gives a coat of paint a permeance and no R.
+    ['painted with a vapour retarder, which adds no R', 'vapour-retarder paint'],
+  ])('goes through the layers of the heat calculation, %s: R of all at the deepest place', (_, finish) => {
+    const [screen] = named(exampleWith({ 'moisture.finish': finish }), 'moisture');
+    const rows = answerOf(screen).tables?.layers?.rows ?? [];
+    expect(rows.length).toBe(finish === undefined ? 6 : 7);
     const sum = rows.reduce(
       (all, { resistance }) =>
         all + (typeof resistance === 'object' && 'amount' in resistance ? resistance.amount : 0),

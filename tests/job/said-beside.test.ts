@@ -32,6 +32,7 @@ describe('text and JSON say the same beside the figures', () => {
       { 'ceiling.engineer_load': '3 lb/ft2' },
       'counts only once you enter who gave it',
     ],
+    ['old insulation of which nobody told how it lies', { heat: {} }, 'is counted as lying loose'],
     ['a skylight', { 'roof.obstacles.0.what': 'skylight' }, 'The well of the skylight'],
     ['ducts overhead', { 'survey.ducts': 'all tight' }, 'The ducts overhead are not counted'],
   ])('%s', (_, changes, word) => {

@@ -53,6 +53,13 @@ const mistakes: readonly Mistake[] = [
   },
   {
     check: 'duplicate-id',
+    title: 'a caution with the id of a rule',
+    files: { 'caution/heat.yaml': rule('hot'), 'cautions/heat.yaml': `§${caution('hot')}` },
+    found: 'the id "caution.heat.hot", already held in caution/heat.yaml',
+    expected: 'an id of its own',
+  },
+  {
+    check: 'duplicate-id',
     title: 'an alias that is the id of another rule',
     files: { 'a/b.yaml': rule('width', { more: 'aliases: [a.b.wide, §a.b.depth]' }) + rule('depth') },
     found: 'the alias "a.b.depth", already an id in a/b.yaml',
@@ -515,6 +522,18 @@ const mistakes: readonly Mistake[] = [
     title: 'a remark with a value in braces, which is shown as it is written',
     files: {
       'a/b.yaml': rule('width', { source: '{ kind: practice, remark: §"Wider than {a.b.width}." }' }),
+    },
+    found: '{a.b.width}',
+    expected: 'words, since a remark is shown as it is written',
+  },
+  {
+    check: 'placeholder-in-remark',
+    title: 'a value in braces in the remark of a caution',
+    files: {
+      'a/b.yaml': rule('width'),
+      'cautions/heat.yaml': caution('hot', {
+        source: '{ kind: practice, remark: §"Wider than {a.b.width}." }',
+      }),
     },
     found: '{a.b.width}',
     expected: 'words, since a remark is shown as it is written',

@@ -5,6 +5,7 @@ import { answer, type Figure } from '../../../src/calc/declare/calculation.ts';
 import { sentence } from '../../../src/calc/declare/read-fields.ts';
 import { remarkText } from '../../../src/calc/declare/remark.ts';
 import { heat } from '../../../src/calc/heat/declaration.ts';
+import { oldInsulation } from '../../../src/calc/heat/old-insulation.ts';
 import { uniformResistance } from '../../../src/calc/heat/uniform.ts';
 import { format } from '../../../src/quantity/format.ts';
 import { amountIn, type Quantity, quantity } from '../../../src/quantity/quantity.ts';
@@ -73,6 +74,13 @@ describe('the ceiling board', () => {
       expect(remarks.map(remarkText)).toEqual([expect.stringMatching(/gets no R, on the safe side/)]);
     },
   );
+});
+
+test.each<[title: string, depth: Quantity<'length'> | undefined]>([
+  ['not told', undefined],
+  ['told as a depth of nothing', quantity(0, 'in')],
+])('there is no old insulation where it is %s', (_, depth) => {
+  expect(oldInsulation({ depth, condition: undefined, pressedDepth: undefined }, rules)).toBeUndefined();
 });
 
 describe('the whole roof', () => {

@@ -280,6 +280,7 @@ describe('a flue in the cavity', () => {
     // 10 in less 5 in, reckoned in feet and back: it touches, and floating noise makes no stop of that.
     [10, 5 - 1e-15, 5, undefined],
     [-10, 0, 5, undefined],
+    [-4.5, 0, 5, { from: -9.5, to: 0.5 }],
     [0, 0, 5, { from: -5, to: 5 }],
   ])('%d ahead, %d aside, radius %d', (ahead, aside, radius, expected) => {
     expect(runsInto(ahead, aside, radius)).toEqual(expected);
