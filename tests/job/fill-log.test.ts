@@ -211,6 +211,8 @@ describe('the log of a job that is not filled through roof holes', () => {
     const log = fillLog(plan, rules);
     expect(withinReach(plan, rules)).toBeUndefined();
     expect(log.unknown).toMatch(/waits for: Spread to each side\.$/);
+    // What no opening takes is not known before the openings are.
+    expect(log.beyondReach).toBeUndefined();
     expect(log.openings).toEqual([]);
     expect([log.used.amount, log.strays]).toEqual([2, []]);
     // No 0 that could be read as done, and no word that the truck runs short.

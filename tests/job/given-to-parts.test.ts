@@ -102,6 +102,23 @@ describe('whether the cavity is to be vented goes by what the survey says, and i
   });
 });
 
+describe('the moisture screen is given the ceiling board as the table of permeance names it', () => {
+  const layers = (board: string) => given('moisture', { 'ceiling.board': board })[0]?.layers;
+  test.each<[board: string, material: string]>([
+    ['gypsum 1/2 in', 'gypsum board primed and painted'],
+    ['gypsum 5/16 in', 'gypsum board primed and painted'],
+    ['wood-fibre panel', 'wood-fibre board'],
+  ])('%s', (board, material) => {
+    expect(layers(board)).toContainEqual(expect.objectContaining({ what: 'ceiling board', material }));
+  });
+
+  test('a board that nobody knows is no board of the table, and is asked for', () => {
+    expect(runsOf('moisture', { 'ceiling.board': 'other or not known' }).map((run) => run.state)).toEqual([
+      'wrong',
+    ]);
+  });
+});
+
 describe('each half of a double-section home is given what stands in it', () => {
   const flue = {
     what: 'furnace flue',
@@ -116,6 +133,11 @@ describe('each half of a double-section home is given what stands in it', () => 
 
   test.each(['gable-lanes', 'edge-bays'])('%s: the flue of the front half, and none', (name) => {
     expect(flues(name)).toEqual([0, 1]);
+  });
+
+  test('the ways in: the flue of the front half, and none', () => {
+    const standing = given('ways-in', home).map(({ obstacles }) => (obstacles as readonly unknown[]).length);
+    expect(standing).toEqual([0, 1]);
   });
 
   // What is placed decides; where nothing is, the survey, once it has looked at flues and at lights.

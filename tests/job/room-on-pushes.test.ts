@@ -56,6 +56,38 @@ describe('where the hose of an opening has no room, nearer to an eave than its m
     ]);
   });
 
+  // The tip stops 36 from the eave, which the room between trusses comes up to at 35, and that across a truss at 45.5.
+  test('is told of what lies before the tip alone', () =>
+    expect(
+      said({
+        ...slopes('0 in', '12 in'),
+        'old.depth': '3 in',
+        'hose.stream_reach': '4 ft',
+        'hose.stand_off': '3 ft',
+        ...asDeep,
+      }),
+    ).toEqual([expect.stringMatching(/^Across a truss .* no nearer than 3 ft 9 1\/2 in to either/)]));
+
+  // 4 deep at 36, 15 at 72: 11/36 up an inch, so 5 stand at 39.27, which a tape shows as 39 3/8. On the way out the roof rises again.
+  test('is told where a low place lies between the opening and an eave that has room', () => {
+    const points = [
+      { from_eave: '0 in', depth: '12 in' },
+      { from_eave: '3 ft', depth: '4 in' },
+      { from_eave: '6 ft', depth: '15 in' },
+      { from_eave: '14 ft', depth: '12 in' },
+    ];
+    const [between] = said({
+      cavity: { shape: 'measured', width: '14 ft', points },
+      'roof.obstacles': [],
+      'survey.flues': 'none',
+      'old.depth': '3 in',
+      ...asDeep,
+    });
+    expect(between).toMatch(
+      /^Nearer than 3 ft 3 3\/8 in to the eave on the back side the hose, 2 in wide, has no/,
+    );
+  });
+
   // 16 down from the peak, 68 across: 68/7 = 9.7 deep at most 12; over 9 of old insulation 0.7 is left.
   test('is told at the opening itself where not even that has room', () =>
     expect(said({ ...slopes('0 in', '12 in'), 'old.depth': '9 in', 'heat.pressed_depth': '9 in' })).toEqual([

@@ -21,6 +21,19 @@ describe('what the old insulation is taken to weigh is said beside the ceiling',
   });
 });
 
+describe('that ducts overhead are not counted is said where some lie there, and nowhere else', () => {
+  test.each<[ducts: string, told: boolean]>([
+    ['all tight', true],
+    ['none overhead', false],
+    ['not looked at', false],
+  ])('%s', (ducts, told) => {
+    const says = saidOfFill(planOf(exampleWith({ 'survey.ducts': ducts })))
+      .map(remarkText)
+      .join(' ');
+    expect(says.includes('The ducts overhead are not counted')).toBe(told);
+  });
+});
+
 describe('text and JSON say the same beside the figures', () => {
   test.each<[title: string, changes: Readonly<Record<string, unknown>>, word: string]>([
     ['the example', {}, TAKEN],

@@ -1,6 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import { cavity } from '../../../src/calc/cavity/declaration.ts';
 import { leftOf } from '../../../src/calc/cavity/open-within.ts';
+import { fillVolume } from '../../../src/calc/cavity/volume.ts';
+import { EntriesClash } from '../../../src/calc/declare/calculation.ts';
+import { amountIn, quantity } from '../../../src/quantity/quantity.ts';
 import { integralOver } from '../quadrature.ts';
 import { figure } from '../told.ts';
 
@@ -15,6 +18,21 @@ test('a part of a circle to the left of a line, by Simpson’s rule and by schoo
   expect(leftOf(-0.5)).toBeCloseTo(Math.PI / 3 - Math.sqrt(3) / 4, 14);
   expect(leftOf(0.5)).toBeCloseTo((2 * Math.PI) / 3 + Math.sqrt(3) / 4, 14);
   expect([leftOf(-2), leftOf(2)]).toEqual([0, Math.PI]);
+});
+
+describe('spaces kept open leave something to fill, or are refused', () => {
+  const [free, length] = [quantity(10, 'ft2'), quantity(1, 'ft')];
+  const net = (open: number) =>
+    fillVolume({ free, old: quantity(0, 'ft2'), framing: quantity(0, 'ft2') }, length, [
+      quantity(open, 'ft3'),
+    ]).net;
+  // By hand: 10 ft2 × 1 ft less what is kept open.
+  test('half a cubic foot less than the cavity', () =>
+    expect(amountIn(net(9.5), 'ft3')).toBeCloseTo(0.5, 12));
+  test.each([
+    ['as much as the cavity', 10],
+    ['half a cubic foot more', 10.5],
+  ])('%s', (_, open) => expect(() => net(open)).toThrow(EntriesClash));
 });
 
 describe('a space kept open at the edge of the section takes only what stands in it', () => {
