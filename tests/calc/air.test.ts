@@ -311,6 +311,18 @@ const duct = (flow: number, size: number, kind: DuctKind, elbows: number) =>
   exhaustDuct(quantity(flow, 'cfm'), quantity(size, 'in'), kind, number(elbows), rules);
 
 describe('the length of a duct', () => {
+  // Whatever fits the table: it ends outdoors, a cooker's is of its own kind, and one that is kinked lets through less than the table has.
+  test.each([
+    ['that the table has', 80, 4],
+    ['that the table has not', 80, 2],
+  ])('of a size %s, comes with the three cautions of every duct', (_, flow, size) => {
+    expect([...duct(flow, size, 'smooth', 0).cautions].sort()).toEqual([
+      'caution.air.grease',
+      'caution.air.length',
+      'caution.air.outdoors',
+    ]);
+  });
+
   /** The table’s own lengths, flexible and smooth; by hand 15 ft off for each elbow. */
   const lengths: readonly [
     flow: number,

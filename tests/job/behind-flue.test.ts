@@ -87,6 +87,18 @@ describe('what lies behind a flue is blown from the next opening', () => {
     ]);
   });
 
+  test('and from one whose own entries clash no push is told, but what it blows still is', () => {
+    const [near, far] = [opening(84, 0, 168, [ring]), opening(252, 168, 336, [])];
+    const row = [
+      { ...near, marks: () => near.found },
+      { ...far, marks: () => undefined },
+    ];
+    expect(behindFlues(row, shadowsOf([near, far])).map((remarks) => remarks.map(remarkText))).toEqual([
+      [expect.stringMatching(/opening 252 blows them\.$/)],
+      [],
+    ]);
+  });
+
   test('and where none stands there, that is said', () => {
     const beforeAll: Ring = { ...ring, along: inches(48) };
     const [near = []] = saidAt([opening(84, 0, 168, [beforeAll]), opening(252, 168, 336, [])]);

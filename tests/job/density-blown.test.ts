@@ -62,6 +62,11 @@ describe('weights that can’t be true hold the plan, and never count the ceilin
       { 'machine.box_height': '' },
       'Inside height of the box (machine.box_height)',
     ],
+    [
+      'fills of a box without its length',
+      { 'machine.box_length': '' },
+      '(machine.box_length): found nothing',
+    ],
     ['fills of a box without its width', { 'machine.box_width': '' }, '(machine.box_width): found nothing'],
     [
       'fills of a box without any size',

@@ -21,6 +21,19 @@ describe('what the old insulation is taken to weigh is said beside the ceiling',
   });
 });
 
+describe('a density that is not usual is told beside the fill', () => {
+  // The rulebook's usual density is from 1.25 to 1.75 lb/ft3.
+  test.each([
+    ['1.5 lb/ft3', false],
+    ['1.8 lb/ft3', true],
+  ])('%s', (density, told) => {
+    const says = saidOfFill(planOf(exampleWith({ 'fill.density': density })))
+      .map(remarkText)
+      .join(' ');
+    expect(says.includes('lies outside the usual')).toBe(told);
+  });
+});
+
 describe('that ducts overhead are not counted is said where some lie there, and nowhere else', () => {
   test.each<[ducts: string, told: boolean]>([
     ['all tight', true],
