@@ -72,6 +72,7 @@ describe('a sheet is worked as soon as one of its entries is there', () => {
     ['the rate of a machine by the time of a run', 'blowing-rate', run({ run_time: '2.5 min' }), 'wrong'],
     ['the rate of a machine as it was told', 'blowing-rate', run({ rate: '12 lb/min' }), 'answered'],
     ['no machine', 'blowing-rate', run({}), 'nothing'],
+    ['no duct of a fan', 'exhaust-duct', { 'air.ducts': [] }, 'nothing'],
     ['no dust', 'dust', { dust: { material: 'glass fibre' } }, 'nothing'],
   ])('%s', (_, name, changes, state) => {
     expect(runsOf(name, changes).map((run) => run.state)).toEqual([state]);
