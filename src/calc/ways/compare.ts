@@ -91,14 +91,18 @@ function onReach(push: Quantity<'length'>, reach: QuantityRange<'length'>, who: 
 }
 
 /** What nobody knows of the fill behind rings: how much is left over there, or whether there is any. */
-const behindRings = ({ hotInCavity }: Home, what: 'hose' | 'tube', told: 'lanes' | 'bays'): string[] =>
+const behindRings = ({ hotInCavity }: Home, told: 'lanes' | 'bays'): string[] =>
   hotInCavity === 'no'
     ? []
     : [
         hotInCavity === 'yes'
-          ? `what is left over behind a flue or a light, whose ring the ${what} stops before: the ${told} tell how much`
+          ? `what is left over behind the ring of a flue or a light: the ${told} tell how much`
           : 'whether a flue or a light stands in the cavity',
       ];
+
+/** What nobody knows of the cover, or of work in one that is not metal. */
+const ofCover = (cover: Home['cover'], ofAnother: string): string[] =>
+  cover === undefined ? ['what the roof is covered with'] : cover === 'metal' ? [] : [ofAnother];
 
 const noRoom = (
   room: Quantity<'length'>,
@@ -139,7 +143,7 @@ function gable(home: Home, rules: Rulebook): WayIn {
     unknown: [
       ...(gables === 'not known' ? ['whether a gable end can be opened'] : []),
       ...(reached?.unknown ?? []),
-      ...behindRings(home, 'hose', 'lanes'),
+      ...behindRings(home, 'lanes'),
       ...(acrossTrusses ? [] : ['the trusses, whose chords and webs the hose has to pass']),
     ],
   };
@@ -174,10 +178,10 @@ function holes(home: Home, rules: Rulebook): WayIn {
         ? ['whether the crew leader takes a row that departs from the rules of the layout']
         : []),
       ...(acrossTrusses ? [] : ['where the trusses stand']),
-      ...(cover === undefined ? ['what the roof is covered with'] : []),
-      ...(cover !== undefined && cover !== 'metal'
-        ? ['how a patch is made in this cover: the rules here are for metal roofs, so ask a roofer']
-        : []),
+      ...ofCover(
+        cover,
+        'how a patch is made in this cover: the rules here are for metal roofs, so ask a roofer',
+      ),
       ...(reached?.unknown ?? []),
     ],
   };
@@ -272,12 +276,9 @@ function edge(home: Home, rules: Rulebook): WayIn {
     ],
     unknown: [
       ...(edges === 'not known' ? ['whether an edge of the roof can be lifted'] : []),
-      ...behindRings(home, 'tube', 'bays'),
+      ...behindRings(home, 'bays'),
       ...(bays === undefined ? ['where the trusses stand, and so the bays'] : []),
-      ...(cover === undefined ? ['what the roof is covered with'] : []),
-      ...(cover !== undefined && cover !== 'metal'
-        ? ['how an edge of this cover is lifted and closed: ask a roofer']
-        : []),
+      ...ofCover(cover, 'how an edge of this cover is lifted and closed: ask a roofer'),
       ...(reached?.unknown ?? []),
     ],
   };

@@ -12,7 +12,7 @@ export const inCavityFields = {
     lengthField(
       'r',
       'Reach of the hose or tube',
-      'How far it can be pushed, or how long a stiff tube is. Left empty, the usual reach of a hose.',
+      'How far it goes in, at the most. Left empty, the usual reach of a hose.',
       '30 ft',
     ),
   ),
@@ -20,7 +20,13 @@ export const inCavityFields = {
 
 /** A stiff tube fed in under a lifted edge. */
 export const tubeField = optional(
-  lengthField('dt', 'Width of the tube', 'Outside. Left empty, the width of the hose.', '2 in', {
-    most: '1 ft',
-  }),
+  lengthField(
+    'dt',
+    'Width of the tube',
+    'Under a lifted edge alone, outside. Left empty, the width of the hose.',
+    '2 in',
+    {
+      most: '1 ft',
+    },
+  ),
 );

@@ -101,13 +101,13 @@ describe('what nobody knows rules nothing out, and is told', () => {
       'what is left over behind a ring, in the lanes',
       { hot_in_cavity: 'yes' },
       'gable end',
-      /^what is left over behind a flue or a light, whose ring the hose stops before: the lanes tell how much$/,
+      /^what is left over behind the ring of a flue or a light: the lanes tell how much$/,
     ],
     [
       'and in the bays',
       { hot_in_cavity: 'yes' },
       'lifted roof edge',
-      /^what is left over behind a flue or a light, whose ring the tube stops before: the bays tell how much$/,
+      /^what is left over behind the ring of a flue or a light: the bays tell how much$/,
     ],
     [
       'whether there is a ring, for the hose',
