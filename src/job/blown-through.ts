@@ -8,7 +8,8 @@ import type { PlannedRow, WorkedJob } from './planned.ts';
 /**
  * How many bags are blown through an opening of a hole: those of its own stretch, less what lies behind a ring, and what it blows behind that of a
  * neighbour.
- * @example bagsThrough(plan, openingsOfRow(plan, plan.rows[0], rules)[0]).amount === plan.rows[0].holes[0].bags.amount // => true
+ * By hand: 100 ft3 × 1.5 lb/ft3 = 150 lb, in bags of 30 lb.
+ * @example bagsThrough({ job: { fill: { density: quantity(1.5, 'lb/ft3'), bag_weight: quantity(30, 'lb/bag') } } }, { blown: quantity(100, 'ft3') }).amount // => 5
  */
 export const bagsThrough = (
   { job: { fill } }: WorkedJob,

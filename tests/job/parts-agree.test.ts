@@ -155,14 +155,16 @@ describe('what two sheets say of one thing is the same', () => {
   });
 
   test('a flue in the way of the lanes is told beside the gable end', () => {
-    expect(cell(only(exampleWith({}), 'ways-in'), 'gable end', 'unknown')).toContain('behind a flue');
+    expect(cell(only(exampleWith({}), 'ways-in'), 'gable end', 'unknown')).toContain(
+      'behind the ring of a flue',
+    );
     expect(
       cell(
         only(exampleWith({ 'roof.obstacles': [], 'survey.flues': 'none', 'ceiling.lights': [] }), 'ways-in'),
         'gable end',
         'unknown',
       ),
-    ).not.toContain('behind a flue');
+    ).not.toContain('behind the ring of a flue');
   });
 
   test('of a double-section home each half is compared, with the holes of its own row and one edge', () => {
