@@ -48,13 +48,22 @@ test(
   },
 );
 
+test('what is said of a hole stands under its places, as wide as all of them', ONCE, async ({ page }) => {
+  await page.goto('/plan/');
+  const table = page.locator('#plan table', { hasText: 'Fills from' });
+  // Hole 4 stands beside a flue: of words in a column of their own each had a line.
+  const remark = table.locator('tbody', { hasText: 'keep' }).locator('.remark > td').first();
+  const [all, its] = [await table.boundingBox(), await remark.boundingBox()];
+  expect(its?.width).toBeGreaterThan(0.85 * (all?.width ?? Number.POSITIVE_INFINITY));
+});
+
 test('a changed length changes the holes, the bags and the drawing at once', async ({ page }) => {
   await page.goto('/plan/');
   await expect(answer(page)).toContainText('5 holes');
   await write(page, 'Length of the roof', '50 ft');
   // Three holes reach 48 ft at most (8 + 2 × 16 + 8), four reach from there to 64 ft.
   await expect(answer(page)).toContainText('4 holes');
-  await expect(page.locator('#plan tbody tr')).toHaveCount(4);
+  await expect(page.locator('#plan tbody > tr > th')).toHaveCount(4);
   await expect(page.locator('.drawing .wide svg desc').first()).toContainText('A roof of 50 ft');
 });
 

@@ -200,7 +200,7 @@ test(
   ONCE,
   async ({ page }) => {
     await page.goto('/plan/');
-    const bags = await page.locator('#plan table:has-text("Fills from") tbody tr').evaluateAll((rows) =>
+    const bags = await page.locator('#plan table:has-text("Fills from") tbody').evaluateAll((rows) =>
       rows.map((row) => {
         const cells = [...row.querySelectorAll('td')].map(({ textContent }) => textContent ?? '');
         const [, here] = /blow ([\d.]+\sbags) here/.exec(cells.join(' ')) ?? [];

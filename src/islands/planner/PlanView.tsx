@@ -328,7 +328,7 @@ function HoleTable({
 }): JSX.Element | null {
   if (row.holes.length === 0) return null;
   return (
-    <table {...columnsOf(8)}>
+    <table {...columnsOf(7)}>
       <caption>
         {double ? `Holes on the ${row.side} side` : 'Holes on the back side'},{' '}
         <Pieces
@@ -344,25 +344,34 @@ function HoleTable({
           <th scope="col">to</th>
           <th scope="col">Bags</th>
           <th scope="col">Weight</th>
-          <th scope="col">Remarks</th>
         </tr>
       </thead>
-      <tbody>
-        {row.holes.map((hole, place) => (
-          <tr key={hole.number}>
-            <th scope="row">{hole.number}</th>
-            <td data-label="From the starting end">{unbroken(format(hole.along, tape))}</td>
-            <td data-label="To the next">
-              {row.gaps[place] ? unbroken(format(row.gaps[place], tape)) : 'end'}
-            </td>
-            <td data-label="Fills from">{unbroken(format(hole.from, tape))}</td>
-            <td data-label="to">{unbroken(format(hole.to, tape))}</td>
-            <td data-label="Bags">{unbroken(format(hole.bags, three))}</td>
-            <td data-label="Weight">{unbroken(format(hole.weight, three))}</td>
-            <td data-label="Remarks">{remarksOf(hole, row, plan).join('; ') || 'none'}</td>
-          </tr>
-        ))}
-      </tbody>
+      {row.holes.map((hole, place) => {
+        const remarks = remarksOf(hole, row, plan);
+        const said = remarks.length > 0;
+        return (
+          <tbody key={hole.number}>
+            <tr class={said ? 'remarked' : undefined}>
+              <th scope={said ? 'rowgroup' : 'row'} rowSpan={said ? 2 : 1}>
+                {hole.number}
+              </th>
+              <td data-label="From the starting end">{unbroken(format(hole.along, tape))}</td>
+              <td data-label="To the next">
+                {row.gaps[place] ? unbroken(format(row.gaps[place], tape)) : 'end'}
+              </td>
+              <td data-label="Fills from">{unbroken(format(hole.from, tape))}</td>
+              <td data-label="to">{unbroken(format(hole.to, tape))}</td>
+              <td data-label="Bags">{unbroken(format(hole.bags, three))}</td>
+              <td data-label="Weight">{unbroken(format(hole.weight, three))}</td>
+            </tr>
+            {said ? (
+              <tr class="remark">
+                <td colSpan={6}>{remarks.join('; ')}</td>
+              </tr>
+            ) : null}
+          </tbody>
+        );
+      })}
     </table>
   );
 }
