@@ -166,6 +166,23 @@ test(
   },
 );
 
+test(
+  'the lanes of the gable end are drawn on the sheet of the ways in, and drawn anew when the home is another',
+  ONCE,
+  async ({ page }) => {
+    await page.goto('/plan/ways-in/');
+    const lanes = page.locator('figure', { hasText: 'Lanes from the gable end' });
+    await expect(lanes).toBeVisible();
+    await expect(lanes.locator('.wide svg')).toContainText('66 ft');
+    await sheet(page, 'Plan').click();
+    await page.getByLabel('Length of the roof').first().fill('50 ft');
+    await sheet(page, 'Ways in').click();
+    // From both ends each push goes to the middle.
+    await expect(lanes.locator('.wide svg')).toContainText('25 ft');
+    await expect(lanes.locator('.wide svg')).not.toContainText('66 ft');
+  },
+);
+
 test('holes of a plan that cuts none are folded away, and not on paper', ONCE, async ({ page }) => {
   await page.goto('/plan/ways-in/');
   await page.getByLabel('The way taken').selectOption('gable end');
@@ -173,6 +190,9 @@ test('holes of a plan that cuts none are folded away, and not on paper', ONCE, a
   await sheet(page, 'Plan').click();
   await expect(answers(page)).toContainText('the holes of this plan are not cut');
   await expect(page.getByRole('heading', { name: 'Holes' })).toBeHidden();
+  const behind = answers(page).locator('h2:text("Every rule behind this plan") + *');
+  await expect(behind).toContainText('What a ceiling board may carry');
+  await expect(behind).not.toContainText('Spacing of the holes');
   await page.getByText('Holes of the plan, not to be cut').click();
   await expect(page.getByRole('heading', { name: 'Holes' })).toBeVisible();
   await page.emulateMedia({ media: 'print' });

@@ -279,7 +279,9 @@ const EveryRule = ({ plan, plan: { resistance } }: OfPlan): JSX.Element => (
     <h2>Every rule behind this plan</h2>
     <RuleList
       of={[
-        ...plan.rows.flatMap((row) => row.holes.flatMap((hole) => [hole.along, hole.bags])),
+        ...(holesAreCut(plan) ? plan.rows : []).flatMap((row) =>
+          row.holes.flatMap((hole) => [hole.along, hole.bags]),
+        ),
         plan.bagsToLoad,
         plan.load.total,
         ...optional(plan.load.limit),
