@@ -3,9 +3,8 @@ import type { GableEnds } from '../calc/ways/lane-fields.ts';
 import type { Lane, Lanes } from '../calc/ways/lanes.ts';
 import { format } from '../quantity/format.ts';
 import { inches, type Quantity } from '../quantity/quantity.ts';
-import { dimension } from './dimension.ts';
-import { flueFromAbove } from './flue-from-above.ts';
-import { line, type Point, text, widthOf } from './lines.ts';
+import { alongTheHome, type CavityView, cavityShapes, cavityView, WORDS } from './cavity-from-above.ts';
+import { line, text, widthOf } from './lines.ts';
 import { type PageSize, pushTape, tape } from './page-sheet.ts';
 import { scaleBar } from './scale-bar.ts';
 import { type Drawing, type Shape, shape } from './svg.ts';
@@ -28,34 +27,10 @@ const sheets = {
   wide: { along: 500, across: 260, before: 126, after: 108, near: 52, far: 66 },
   narrow: { along: 900, across: 220, before: 140, after: 128, near: 58, far: 36 },
 } as const;
-const WORDS = 12;
 /** A home drawn shorter than this leaves no room for the eave's name between those of its ends. */
 const EAVE = 260;
 /** Lanes drawn narrower than this leave no room for words in them, and narrower than the other none for a number. */
 const ROOM = { words: 17, number: 12 } as const;
-
-/** A place in the cavity on its sheet: along it from the starting end and across it from the eave, in inches. */
-interface View {
-  readonly upright: boolean;
-  readonly perInch: number;
-  readonly at: (along: number, across: number) => Point;
-}
-
-/** Words beside a place: so far along and across from it in drawing units, set along the home whichever way it lies. */
-function said(
-  { upright, at }: View,
-  [along, across]: readonly [number, number],
-  [by, aside]: readonly [number, number],
-  words: string,
-  anchor: 'start' | 'middle' | 'end',
-): Shape {
-  const [x, y] = at(along, across);
-  // Turned words run from below upwards, so that they begin where level ones end.
-  const turned = anchor === 'start' ? 'end' : anchor === 'end' ? 'start' : 'middle';
-  return upright
-    ? text([x - aside, y + by], words, { anchor: turned, size: WORDS, turn: -90 })
-    : text([x + by, y - aside], words, { anchor, size: WORDS });
-}
 
 /**
  * The lanes of a gable fill from above, to scale: how far the hose goes into each from either end, where its tape goes, where it runs,
@@ -64,14 +39,8 @@ function said(
 export function lanesPlan(found: Lanes, on: LanesOn, size: PageSize): Drawing {
   const sheet = sheets[size];
   const upright = size === 'narrow';
-  const [length, width] = [inches(on.length), inches(on.width)];
-  const perInch = Math.min(sheet.along / length, sheet.across / width);
-  const [long, high] = [length * perInch, width * perInch];
-  const at = (along: number, across: number): Point =>
-    upright
-      ? [sheet.near + high - across * perInch, sheet.before + along * perInch]
-      : [sheet.before + along * perInch, sheet.near + across * perInch];
-  const view: View = { upright, perInch, at };
+  const view = cavityView(on, sheet, upright);
+  const [long, high] = [view.length * view.perInch, view.width * view.perInch];
   const foot = upright ? sheet.before + long + sheet.after : sheet.near + high + sheet.far;
   const starred = found.lanes.some(isDoubtful);
   return {
@@ -80,18 +49,14 @@ export function lanesPlan(found: Lanes, on: LanesOn, size: PageSize): Drawing {
     title: 'Lanes from the gable end',
     description: descriptionOf(found, on),
     shapes: [
-      ...[0, width].map((across) => line('outline', at(0, across), at(length, across))),
-      ...[0, length].map((along) => line('outline', at(along, 0), at(along, width))),
-      ...on.rings.flatMap(({ along, at: across, across: open, flue }) =>
-        flueFromAbove(at(inches(along), inches(across)), {
-          ring: (inches(open) / 2) * perInch,
-          flue: (inches(flue ?? open) / 2) * perInch,
-        }),
-      ),
+      ...cavityShapes(view, on.rings, on),
       ...found.lanes.flatMap((lane, place) => laneShapes(lane, on, view, on.bags[place])),
-      ...endsNamed(on, view, length, width),
-      ...dimensions(on, view, length, width),
-      ...scaleBar([upright ? sheet.near : sheet.before, foot], Math.min(length, width), perInch),
+      ...endsNamed(on, view),
+      ...scaleBar(
+        [upright ? sheet.near : sheet.before, foot],
+        Math.min(view.length, view.width),
+        view.perInch,
+      ),
       ...(starred
         ? [text([12, foot + 44], '* the hose may not get there', { anchor: 'start', size: WORDS })]
         : []),
@@ -107,12 +72,12 @@ const NOISE = 1e-6;
 
 function laneShapes(
   lane: Lane,
-  { length, ends }: LanesOn,
-  view: View,
+  { ends }: LanesOn,
+  view: CavityView,
   bags: Quantity<'pieces'> | undefined,
 ): Shape[] {
-  const { at, perInch, upright } = view;
-  const [middle, whole] = [inches(lane.middle), inches(length)];
+  const { at, perInch, upright, length: whole } = view;
+  const middle = inches(lane.middle);
   const high = (inches(lane.to) - inches(lane.from)) * perInch;
   const edge =
     lane.number === 1 ? [] : [line('boundary', at(0, inches(lane.from)), at(whole, inches(lane.from)))];
@@ -126,8 +91,10 @@ function laneShapes(
             size: 13,
             bold: true,
           }),
-          said(view, [0, middle], [-30, -4], tape(lane.middle), 'end'),
-          ...(bags ? [said(view, [whole, middle], [36, -4], format(bags, { figures: 3 }), 'start')] : []),
+          alongTheHome(view, [0, middle], [-30, -4], tape(lane.middle), 'end'),
+          ...(bags
+            ? [alongTheHome(view, [whole, middle], [36, -4], format(bags, { figures: 3 }), 'start')]
+            : []),
         ];
   if (!lane.feedable)
     return [
@@ -135,7 +102,7 @@ function laneShapes(
       ...named,
       ...(high < ROOM.words
         ? []
-        : [said(view, [whole / 2, middle], [0, -4], 'the hose does not fit', 'middle')]),
+        : [alongTheHome(view, [whole / 2, middle], [0, -4], 'the hose does not fit', 'middle')]),
     ];
   const push = (asked: Quantity<'length'>, sure: Quantity<'length'>, from: 'start' | 'far'): Shape[] => {
     const [to, surely] = [inches(asked), inches(sure)];
@@ -161,7 +128,7 @@ function laneShapes(
     return [
       ...lines,
       shape('circle', { cx, cy, r: 2.6, fill: 'currentColor' }),
-      ...(inLine ? [said(view, [along(to / 2), middle], [0, -4], words, 'middle')] : []),
+      ...(inLine ? [alongTheHome(view, [along(to / 2), middle], [0, -4], words, 'middle')] : []),
     ];
   };
   return [
@@ -173,8 +140,7 @@ function laneShapes(
 }
 
 /** Which end is which, which of them is opened, and the eave that lanes are counted from. */
-function endsNamed({ ends }: LanesOn, view: View, length: number, width: number): Shape[] {
-  const { upright, at } = view;
+function endsNamed({ ends }: LanesOn, { upright, at, length, width }: CavityView): Shape[] {
   const far = ends === 'both ends' ? 'far end' : 'far end, shut';
   if (!upright) {
     const [left, top] = at(0, 0);
@@ -197,18 +163,6 @@ function endsNamed({ ends }: LanesOn, view: View, length: number, width: number)
     text([left, foot + 116], far, { anchor: 'start', size: WORDS }),
     text([right + 16, middle], 'eave', { size: WORDS, turn: -90 }),
   ];
-}
-
-function dimensions({ length, width }: LanesOn, { upright, at }: View, long: number, wide: number): Shape[] {
-  return upright
-    ? [
-        ...dimension(at(0, wide), at(long, wide), -22, tape(length), WORDS),
-        ...dimension(at(long, wide), at(long, 0), 24, tape(width), WORDS),
-      ]
-    : [
-        ...dimension(at(0, wide), at(long, wide), 26, tape(length), WORDS),
-        ...dimension(at(long, 0), at(long, wide), 24, tape(width), WORDS),
-      ];
 }
 
 const descriptionOf = ({ lanes }: Lanes, { length, width, ends }: LanesOn): string =>
