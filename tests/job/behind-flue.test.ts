@@ -151,7 +151,7 @@ test('the example: 14.5 of 133.9 ft3 of opening 4 lie behind its flue, by a coun
   const cards = workPart(marksPart, planOf(exampleEntries), rules);
   const texts = cards.map((card) => (card.state === 'answered' ? card.answer.remarks.map(remarkText) : []));
   const share = cards[3]?.state === 'answered' ? cards[3].answer.figures.unreached?.value : undefined;
-  // The count was by volume, over old insulation of 2 in; the card counts squares.
+  // The count was by volume, over old insulation of 2 in; the card counts areas.
   expect(typeof share === 'object' && share.amount).toBeGreaterThan(9);
   expect(typeof share === 'object' && share.amount).toBeLessThan(12);
   expect(texts[3]?.[0]).toMatch(/^About 0\.7/);
@@ -181,7 +181,7 @@ test('the plan tells beside holes 4 and 5 of the example what is blown through e
   const [kept, blown] = said.slice(3).map((remark) => remark && remarkText(remark));
   expect(kept).toMatch(/here: the rest of its stretch lies behind a ring/);
   expect(blown).toMatch(/here, [\d.]+ bags of them behind a ring/);
-  // By the same count in cubes, some 14.5 of 133.9 ft3 go from the one to the other; the card counts squares, hence a twentieth of a bag.
+  // By the same count in cubes, some 14.5 of 133.9 ft3 go from the one to the other; the card counts areas, hence a twentieth of a bag.
   const [four, five] = (plan.rows[0]?.holes ?? []).slice(3);
   expect(Number(four?.bags.amount) - Number(told[3])).toBeCloseTo(
     (Number(four?.bags.amount) * 14.5) / 133.9,

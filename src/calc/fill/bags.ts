@@ -31,7 +31,7 @@ export function bagsFor(
   return { weight, bags: named(over(weight, bagWeight), 'n', 'Bags') };
 }
 
-/** Less than a hundredth of a bag comes of rounding alone: areas and volumes are counted in squares and slices, and bags in quarters. */
+/** Less than a hundredth of a bag comes of rounding alone: areas and volumes are counted in strips and slices, and bags in quarters. */
 const NEXT_TO_NOTHING = quantity(0.01, 'bag');
 
 /** Are these so few bags that nothing is said of them? @example tooFewToTell(quantity(0.001, 'bag')) // => true */
