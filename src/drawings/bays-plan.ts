@@ -1,19 +1,10 @@
 import type { Bay, Bays, Side } from '../calc/ways/bays.ts';
-import type { Ring } from '../calc/ways/flue-ring.ts';
 import { inches, minus, type Quantity } from '../quantity/quantity.ts';
-import { alongTheHome, type CavityView, cavityShapes, cavityView, WORDS } from './cavity-from-above.ts';
+import { alongTheHome, type CavityOn, type CavityView, cavityDrawing, WORDS } from './cavity-from-above.ts';
 import { dimension } from './dimension.ts';
 import { line, text } from './lines.ts';
 import { type PageSize, tape } from './page-sheet.ts';
-import { scaleBar } from './scale-bar.ts';
 import { type Drawing, type Shape, shape } from './svg.ts';
-
-/** What is drawn beside the bays themselves. */
-export interface BaysOn {
-  readonly length: Quantity<'length'>;
-  readonly width: Quantity<'length'>;
-  readonly rings: readonly Ring[];
-}
 
 /** The home lies along a wide sheet, and down an upright one. */
 const sheets = {
@@ -29,23 +20,11 @@ const NOISE = 1e-6;
  * The bays under a lifted edge from above, to scale: trusses dashed, the tube in each bay thick as far as it goes, dashed where it is wanted and does not
  * come. A bay that it does not go into is crossed.
  */
-export function baysPlan(found: Bays, on: BaysOn, size: PageSize): Drawing {
-  const sheet = sheets[size];
-  const upright = size === 'narrow';
-  const view = cavityView(on, sheet, upright);
-  const [long, high] = [view.length * view.perInch, view.width * view.perInch];
-  const foot = upright ? sheet.before + long + sheet.after : sheet.near + high + sheet.far;
-  const pitch = Math.min(...found.bays.map(({ from, to }) => inches(to) - inches(from))) * view.perInch;
-  const step = [1, 2, 5, 10].find((each) => each * pitch >= APART[size]) ?? 20;
-  return {
-    width: upright
-      ? Math.max(340, sheet.near + high + sheet.far)
-      : Math.max(300, sheet.before + long + sheet.after),
-    height: foot + 30,
-    title: 'Bays under the lifted edge',
-    description: descriptionOf(found, on),
-    shapes: [
-      ...cavityShapes(view, on.rings, on),
+export function baysPlan(found: Bays, on: CavityOn, size: PageSize): Drawing {
+  const within = (view: CavityView): Shape[] => {
+    const pitch = Math.min(...found.bays.map(({ from, to }) => inches(to) - inches(from))) * view.perInch;
+    const step = [1, 2, 5, 10].find((each) => each * pitch >= APART[size]) ?? 20;
+    return [
       ...found.bays.flatMap((bay) =>
         bayShapes(bay, found.sides, view, bay.number % step === 0 || bay.number === 1),
       ),
@@ -62,13 +41,13 @@ export function baysPlan(found: Bays, on: BaysOn, size: PageSize): Drawing {
             ),
           ]),
       ...tubes(found.sides, on, view),
-      ...scaleBar(
-        [upright ? sheet.near : sheet.before, foot],
-        Math.min(view.length, view.width),
-        view.perInch,
-      ),
-    ],
+    ];
   };
+  return cavityDrawing(on, sheets, size, {
+    title: 'Bays under the lifted edge',
+    description: descriptionOf(found, on),
+    within,
+  });
 }
 
 const fitsSomewhere = (sides: readonly Side[]): boolean => sides.some(({ tubeFits }) => tubeFits);
@@ -137,7 +116,7 @@ function edgesNamed(sides: readonly Side[], view: CavityView): Shape[] {
 }
 
 /** How long the tube has to be from each edge, along the starting end. */
-function tubes(sides: readonly Side[], { width }: BaysOn, { upright, at }: CavityView): Shape[] {
+function tubes(sides: readonly Side[], { width }: CavityOn, { upright, at }: CavityView): Shape[] {
   const [back] = sides;
   if (!back || sides.length < 2) return [];
   const ridge = inches(back.tube);
@@ -155,5 +134,5 @@ function tubes(sides: readonly Side[], { width }: BaysOn, { upright, at }: Cavit
 
 const ordered = <P>(turned: boolean, a: P, b: P): [P, P] => (turned ? [b, a] : [a, b]);
 
-const descriptionOf = ({ bays, sides }: Bays, { length, width }: BaysOn): string =>
+const descriptionOf = ({ bays, sides }: Bays, { length, width }: CavityOn): string =>
   `The cavity, ${tape(length)} long and ${tape(width)} wide, in ${bays.length} ${bays.length === 1 ? 'bay' : 'bays'} filled under ${sides.length > 1 ? 'both edges' : 'one edge'}. The table tells of each.`;

@@ -3,8 +3,9 @@ import { inches, type Quantity } from '../quantity/quantity.ts';
 import { dimension } from './dimension.ts';
 import { flueFromAbove } from './flue-from-above.ts';
 import { line, type Point, text } from './lines.ts';
-import { tape } from './page-sheet.ts';
-import type { Shape } from './svg.ts';
+import { type PageSize, tape } from './page-sheet.ts';
+import { scaleBar } from './scale-bar.ts';
+import type { Drawing, Shape } from './svg.ts';
 
 /** A cavity from above: along a wide sheet, the eave that is counted from on top; down an upright one, that eave on the right. */
 export interface CavityView {
@@ -17,24 +18,79 @@ export interface CavityView {
   readonly at: (along: number, across: number) => Point;
 }
 
-/** How long and how wide a cavity is drawn at the most, the room before its starting end and beside it, in drawing units. */
+/** The cavity of a home, and the flues in it. */
+export interface CavityOn {
+  readonly length: Quantity<'length'>;
+  readonly width: Quantity<'length'>;
+  readonly rings: readonly Ring[];
+}
+
+/** How long and how wide a cavity is drawn at the most, and the room before its starting end, after its far end, and beside it, in drawing units. */
 export interface CavitySheet {
   readonly along: number;
   readonly across: number;
   readonly before: number;
+  readonly after: number;
   readonly near: number;
+  readonly far: number;
 }
+
+/** A sheet is no narrower than this: a smaller one would be shown enlarged. */
+const NARROWEST = { wide: 300, narrow: 340 } as const;
+/** What a scale bar takes with the names of its ends, and a line of words under it. */
+const BAR = 30;
+const NOTE = 18;
 
 /** The words of such a drawing. */
 export const WORDS = 12;
 
+/**
+ * A cavity from above, to scale, with its edges, its flues, how long and how wide it is, and a scale bar; in it what is drawn of a way in.
+ */
+export function cavityDrawing(
+  on: CavityOn,
+  sheets: { readonly [size in PageSize]: CavitySheet },
+  size: PageSize,
+  {
+    within,
+    notes = [],
+    ...words
+  }: Pick<Drawing, 'title' | 'description'> & {
+    readonly within: (view: CavityView) => readonly Shape[];
+    /** What is told under the scale bar, a line each. */
+    readonly notes?: readonly string[];
+  },
+): Drawing {
+  const sheet = sheets[size];
+  const upright = size === 'narrow';
+  const view = viewOn(on, sheet, upright);
+  const [long, high] = [view.length * view.perInch, view.width * view.perInch];
+  const foot = upright ? sheet.before + long + sheet.after : sheet.near + high + sheet.far;
+  return {
+    ...words,
+    width: Math.max(
+      NARROWEST[size],
+      upright ? sheet.near + high + sheet.far : sheet.before + long + sheet.after,
+    ),
+    height: foot + BAR + notes.length * NOTE,
+    shapes: [
+      ...cavityShapes(view, on),
+      ...within(view),
+      ...scaleBar(
+        [upright ? sheet.near : sheet.before, foot],
+        Math.min(view.length, view.width),
+        view.perInch,
+      ),
+      ...notes.map((note, place) =>
+        text([12, foot + BAR + 12 + place * NOTE], note, { anchor: 'start', size: WORDS }),
+      ),
+    ],
+  };
+}
+
 /** Where the parts of a cavity lie on a sheet. */
-export function cavityView(
-  size: { readonly length: Quantity<'length'>; readonly width: Quantity<'length'> },
-  sheet: CavitySheet,
-  upright: boolean,
-): CavityView {
-  const [length, width] = [inches(size.length), inches(size.width)];
+function viewOn(on: CavityOn, sheet: CavitySheet, upright: boolean): CavityView {
+  const [length, width] = [inches(on.length), inches(on.width)];
   const perInch = Math.min(sheet.along / length, sheet.across / width);
   return {
     upright,
@@ -49,10 +105,9 @@ export function cavityView(
 }
 
 /** Its edges, the flues in it, and how long and how wide it is. */
-export const cavityShapes = (
+const cavityShapes = (
   { upright, length, width, perInch, at }: CavityView,
-  rings: readonly Ring[],
-  size: { readonly length: Quantity<'length'>; readonly width: Quantity<'length'> },
+  { rings, ...size }: CavityOn,
 ): Shape[] => [
   ...[0, width].map((across) => line('outline', at(0, across), at(length, across))),
   ...[0, length].map((along) => line('outline', at(along, 0), at(along, width))),

@@ -1,20 +1,15 @@
-import type { Ring } from '../calc/ways/flue-ring.ts';
 import type { GableEnds } from '../calc/ways/lane-fields.ts';
 import type { Lane, Lanes } from '../calc/ways/lanes.ts';
 import { format } from '../quantity/format.ts';
 import { inches, type Quantity } from '../quantity/quantity.ts';
-import { alongTheHome, type CavityView, cavityShapes, cavityView, WORDS } from './cavity-from-above.ts';
+import { alongTheHome, type CavityOn, type CavityView, cavityDrawing, WORDS } from './cavity-from-above.ts';
 import { line, text, widthOf } from './lines.ts';
 import { type PageSize, pushTape, tape } from './page-sheet.ts';
-import { scaleBar } from './scale-bar.ts';
 import { type Drawing, type Shape, shape } from './svg.ts';
 
 /** What is drawn beside the lanes themselves. */
-export interface LanesOn {
-  readonly length: Quantity<'length'>;
-  readonly width: Quantity<'length'>;
+export interface LanesOn extends CavityOn {
   readonly ends: GableEnds;
-  readonly rings: readonly Ring[];
   /** The bags to blow in each lane, in their order. */
   readonly bags: readonly Quantity<'pieces'>[];
 }
@@ -37,31 +32,15 @@ const ROOM = { words: 17, number: 12 } as const;
  * and what is blown there. Thick: where the hose comes for sure; dashed: where it is to go and may not come.
  */
 export function lanesPlan(found: Lanes, on: LanesOn, size: PageSize): Drawing {
-  const sheet = sheets[size];
-  const upright = size === 'narrow';
-  const view = cavityView(on, sheet, upright);
-  const [long, high] = [view.length * view.perInch, view.width * view.perInch];
-  const foot = upright ? sheet.before + long + sheet.after : sheet.near + high + sheet.far;
-  const starred = found.lanes.some(isDoubtful);
-  return {
-    width: upright ? Math.max(340, sheet.near + high + sheet.far) : sheet.before + long + sheet.after,
-    height: foot + 34 + (starred ? 18 : 0),
+  return cavityDrawing(on, sheets, size, {
     title: 'Lanes from the gable end',
     description: descriptionOf(found, on),
-    shapes: [
-      ...cavityShapes(view, on.rings, on),
+    within: (view) => [
       ...found.lanes.flatMap((lane, place) => laneShapes(lane, on, view, on.bags[place])),
       ...endsNamed(on, view),
-      ...scaleBar(
-        [upright ? sheet.near : sheet.before, foot],
-        Math.min(view.length, view.width),
-        view.perInch,
-      ),
-      ...(starred
-        ? [text([12, foot + 44], '* the hose may not get there', { anchor: 'start', size: WORDS })]
-        : []),
     ],
-  };
+    notes: found.lanes.some(isDoubtful) ? ['* the hose may not get there'] : [],
+  });
 }
 
 /** Is a push asked for that the hose is not sure to make? */
