@@ -1,7 +1,8 @@
 import { readFileSync } from 'node:fs';
 import { onOneLine, sentence } from '../calc/declare/read-fields.ts';
 import { cautionSentence } from '../job/caution-sentence.ts';
-import { readRecord, recheck } from '../job/record.ts';
+import { noRuleNamed, recheck, sideText } from '../job/recheck.ts';
+import { readRecord } from '../job/record.ts';
 import { loadProject } from '../rulebook/project.ts';
 import { openRulebook } from '../rulebook/rulebook.ts';
 import { valuesApart } from '../rulebook/values-apart.ts';
@@ -39,11 +40,12 @@ await run(COMMAND, (given) => {
   console.log(
     `recorded under rulebook ${from}, worked again under ${to}: ${differing.length} of ${figures} figures differ, ${changed.length} of the rules behind them changed`,
   );
-  for (const { label, before, after, because } of differing) {
-    console.log(`\n${onOneLine(`${label}: ${before ?? 'not there'} -> ${after ?? 'not there'}`)}`);
+  for (const { label, before, after, stops, because, rulesRecorded } of differing) {
+    console.log(`\n${onOneLine(`${label}: ${sideText(before, stops)} -> ${sideText(after, stops)}`)}`);
+    for (const stop of stops) console.log(`  behind the stop ${stop}`);
     for (const each of because)
       console.log(`  ${each.rule}: ${valuesApart(each.before, each.after).join(' -> ')}`);
-    if (because.length === 0) console.log('  no rule behind it changed');
+    if (because.length === 0 && stops.length === 0) console.log(`  ${noRuleNamed({ rulesRecorded })}`);
   }
   if (cautions.length > 0) console.log('\nCautions that stand with these figures:');
   for (const id of cautions) console.log(`\n${cautionSentence(data.cautions[id], rules)}`);

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { sentence } from '../../src/calc/declare/read-fields.ts';
-import { type JobRecord, readRecord, recheck, writeRecord } from '../../src/job/record.ts';
+import { recheck } from '../../src/job/recheck.ts';
+import { type JobRecord, readRecord, writeRecord } from '../../src/job/record.ts';
 import { changedRulebook } from '../../src/rulebook/changed.ts';
 import { openRulebook } from '../../src/rulebook/rulebook.ts';
 import { data, exampleEntries, exampleWith, planOf, rules } from './entries.ts';
@@ -166,7 +167,12 @@ describe('a record worked again', () => {
       before: 'none',
       after: 'caution.before.wet',
     });
-    expect(differing.find(({ name: each }) => each === 'plan.bags')).toMatchObject({ after: undefined });
+    expect(differing.find(({ name: each }) => each === 'plan.bags')).toMatchObject({
+      after: undefined,
+      stops: ['caution.before.wet'],
+    });
+    // The stop is told before what stands with the figures that are still there.
+    expect(found.ok && found.value.cautions[0]).toBe('caution.before.wet');
   });
 
   test('tells a figure that is no more, and one that is new', () => {
@@ -191,7 +197,7 @@ describe('a file that is no record is refused in a sentence', () => {
   test.each([
     ['not JSON', '{', 'not JSON'],
     ['a job file', '{"format":"heel-to-ridge job"}', 'another kind'],
-    ['a newer record', changed({ version: 3 }), 'version 3, made by a newer copy of this site'],
+    ['a newer record', changed({ version: 4 }), 'version 4, made by a newer copy of this site'],
     ['of no version', changed({ version: undefined }), 'version'],
     [
       'with a job of a newer copy',
@@ -211,6 +217,11 @@ describe('a file that is no record is refused in a sentence', () => {
     [
       'with an amount of no unit',
       changed({ figures: { b: { label: 'x', text: '3', rules: [], amount: 3 } } }),
+      'the figure "b"',
+    ],
+    [
+      'with an amount that rests on no list of rules',
+      changed({ figures: { b: { label: 'x', text: '3 in', amount: 3, unit: 'in' } } }),
       'the figure "b"',
     ],
     [

@@ -2,13 +2,14 @@ import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
 import { type Read, sentence } from '../../calc/declare/read-fields.ts';
 import { calculationRules } from '../../generated/calculation-rules.ts';
-import { type Rechecked, readRecord, recheck } from '../../job/record.ts';
+import { type DifferingFigure, noRuleNamed, type Rechecked, recheck, sideText } from '../../job/recheck.ts';
+import { readRecord } from '../../job/record.ts';
 import { valuesApart } from '../../rulebook/values-apart.ts';
 import { textOf } from '../blob.ts';
 import { WithBook } from '../book.ts';
-import { rulePage } from '../links.ts';
+import { cautionPage, rulePage } from '../links.ts';
 import { Cautions } from '../results/Caution.tsx';
-import { book, rules } from '../rules.ts';
+import { book, cautions, rules } from '../rules.ts';
 
 function checked(text: string): Read<Rechecked> {
   const record = readRecord(text);
@@ -70,7 +71,7 @@ function Outcome({ found }: { readonly found: Read<Rechecked> }): JSX.Element {
         </ul>
       </>
     );
-  const { from, to, figures, differing, changed, cautions } = found.value;
+  const { from, to, figures, differing, changed, cautions: standing } = found.value;
   return (
     <>
       <p class="answer">
@@ -95,27 +96,40 @@ function Outcome({ found }: { readonly found: Read<Rechecked> }): JSX.Element {
             </tr>
           </thead>
           <tbody>
-            {differing.map(({ name, label, before, after, because }) => (
-              <tr key={name}>
-                <th scope="row">{label}</th>
-                <td data-label="Recorded">{before ?? 'not there'}</td>
-                <td data-label="Now">{after ?? 'not there'}</td>
+            {differing.map((figure) => (
+              <tr key={figure.name}>
+                <th scope="row">{figure.label}</th>
+                <td data-label="Recorded">{sideText(figure.before, figure.stops)}</td>
+                <td data-label="Now">{sideText(figure.after, figure.stops)}</td>
                 <td data-label="Because of">
-                  {because.length === 0
-                    ? 'no rule behind it changed'
-                    : because.map((each) => (
-                        <span class="each" key={each.rule}>
-                          <a href={rulePage(each.rule)}>{each.rule}</a>:{' '}
-                          {valuesApart(each.before, each.after).join(', now ')}
-                        </span>
-                      ))}
+                  <Because figure={figure} />
                 </td>
               </tr>
             ))}
           </tbody>
         </table>
       ) : null}
-      <Cautions ids={cautions} />
+      <Cautions ids={standing} />
+    </>
+  );
+}
+
+/** The stops that hold a figure back, and each rule behind it that changed. */
+function Because({ figure }: { readonly figure: DifferingFigure }): JSX.Element {
+  const { stops, because } = figure;
+  if (stops.length === 0 && because.length === 0) return <>{noRuleNamed(figure)}</>;
+  return (
+    <>
+      {stops.map((id) => (
+        <span class="each" key={id}>
+          {id in cautions ? <a href={cautionPage(id)}>the stop {id}</a> : `the stop ${id}`}
+        </span>
+      ))}
+      {because.map((each) => (
+        <span class="each" key={each.rule}>
+          <a href={rulePage(each.rule)}>{each.rule}</a>: {valuesApart(each.before, each.after).join(', now ')}
+        </span>
+      ))}
     </>
   );
 }

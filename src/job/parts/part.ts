@@ -58,7 +58,13 @@ export interface Wanted {
 
 /** What came of one run: its answer, what it waits for, what is wrong, why there is nothing to work out, or that a stop holds it. */
 export type PartOutcome = { readonly name: string; readonly title: string } & (
-  | { readonly state: 'answered'; readonly answer: Answer; readonly values: unknown }
+  | {
+      readonly state: 'answered';
+      readonly answer: Answer;
+      readonly values: unknown;
+      /** Of the values those that the plan itself found. */
+      readonly found?: FoundByPlan;
+    }
   | { readonly state: 'waiting'; readonly wanted: readonly Wanted[] }
   | { readonly state: 'wrong'; readonly problem: FieldProblem }
   | { readonly state: 'nothing'; readonly why: string }
@@ -104,7 +110,9 @@ function worked(
   try {
     const alone = declared.calculation.work(values, rules);
     const answer = { ...alone, remarks: [...remarks, ...alone.remarks] };
-    return { state: 'answered', answer: found ? restingOnPlan(answer, found) : answer, values };
+    return found
+      ? { state: 'answered', answer: restingOnPlan(answer, found), values, found }
+      : { state: 'answered', answer, values };
   } catch (error) {
     if (!(error instanceof EntriesClash)) throw error;
     return { state: 'wrong', problem: inJob(declared, error.problem, entries) };
@@ -154,11 +162,21 @@ function wayInJob(declared: AnyPart, field: string, entries: PartRun['entries'] 
   return way ? [way, ...rest].join('.') : field;
 }
 
+/**
+ * Does a part wait while these stops hold the plan?
+ * @example waitsBehind({ whileHeld: true }, ['caution.before.wet']) // => false
+ */
+export const waitsBehind = (
+  { whileHeld }: { readonly whileHeld?: AnyPart['whileHeld'] },
+  held: readonly string[],
+): boolean => whileHeld !== true && held.length > 0 && !held.some((id) => id === whileHeld);
+
 /** Does an open stop of this plan hold a part behind it? */
-export const isHeld = ({ whileHeld }: AnyPart, plan: WorkedJob): boolean => {
-  const held = heldBy(plan);
-  return whileHeld !== true && held.length > 0 && !held.some(({ id }) => id === whileHeld);
-};
+export const isHeld = (declared: AnyPart, plan: WorkedJob): boolean =>
+  waitsBehind(
+    declared,
+    heldBy(plan).map(({ id }) => id),
+  );
 
 /** A list that holds nothing counts as not entered, where a calculation can't do without one. */
 export const unlessEmpty = <T>(list: readonly T[] | undefined): readonly T[] | undefined =>

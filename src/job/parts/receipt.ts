@@ -7,6 +7,7 @@ import {
   minus,
   named,
   number,
+  type Origin,
   over,
   plus,
   type Quantity,
@@ -33,6 +34,17 @@ function saidByLog({ openings, groups, used }: FillLog): LogSays | undefined {
     return 'a ceiling is overloaded';
   return all.some(({ verdict }) => verdict === 'full, light') ? 'an opening is light' : 'nothing against it';
 }
+
+/** What that rests on. */
+const restsOn = (plan: WorkedJob, rules: Rulebook): Origin => ({
+  from: 'method',
+  method: 'the bags that went in, against the plan and what the ceiling may carry',
+  operands: [
+    plan.load.highestDensity,
+    plan.load.limit,
+    ...fillLog(plan, rules).openings.map(({ planned }) => planned),
+  ].filter((each) => each !== undefined),
+});
 
 const density = (
   bags: Quantity<'pieces'>,
@@ -157,5 +169,11 @@ export const receiptPart = part({
     if (place === undefined) return undefined;
     return place === '0' ? `receipt.${name}` : `receipt.other_parts.${Number(place) - 1}.${name}`;
   },
-  runs: (plan, rules) => [{ values: receiptValues(plan, rules), remarks: againstTheJob(plan, rules) }],
+  runs: (plan, rules) => [
+    {
+      values: receiptValues(plan, rules),
+      found: { log_says: restsOn(plan, rules) },
+      remarks: againstTheJob(plan, rules),
+    },
+  ],
 });
