@@ -64,6 +64,12 @@ const OF_THE_CEILING: readonly CautionId[] = [
 ];
 
 /**
+ * Does a stop rest on what the ceiling may carry? The others rest on what was found at the home, and on no rule.
+ * @example isOfCeiling('caution.before.wet') // => false
+ */
+export const isOfCeiling = (id: string): boolean => OF_THE_CEILING.some((each) => each === id);
+
+/**
  * Cautions that keep the plan's figures behind them until they are settled: an open stop of the survey, a ceiling that can't carry the fill, or
  * the air that blows it, holes in a roof that nobody goes on.
  */

@@ -2,7 +2,7 @@ import { type Read, readFields } from '../calc/declare/read-fields.ts';
 import type { CautionId } from '../generated/rule-types.ts';
 import type { Rulebook, RuleForCalculation } from '../rulebook/rulebook.ts';
 import type { RuleValue } from '../rulebook/schema.ts';
-import { heldBy } from './cautions.ts';
+import { heldBy, isOfCeiling } from './cautions.ts';
 import { type JobValues, jobFields } from './job-fields.ts';
 import type { JobRecord } from './record.ts';
 import {
@@ -88,7 +88,8 @@ export function recheck(
       const [before, after] = [record.figures[name], now[name]];
       if (before && after && alike(before, after)) return [];
       const stops = before && after ? [] : stopsOf(name);
-      const restsOn = stops.length > 0 ? [record.figures[HELD], now[HELD]] : [before, after];
+      const ofStops = stops.some(isOfCeiling) ? [record.figures[HELD], now[HELD]] : [];
+      const restsOn = stops.length > 0 ? ofStops : [before, after];
       const own = changedOf(restsOn.flatMap((each) => each?.rules ?? []));
       const ownTells = own.length > 0 || stops.length > 0 || (before && after);
       const because = ownTells ? own : changedOf(behindItsPart(name, record, all));
