@@ -32,6 +32,7 @@ export function leastMoved(
   const forcedBy = (gap: Gap) => movementForced(gap, even);
   let least = Number.POSITIVE_INFINITY;
   let best: Passage[] = [];
+  // The gaps that force the least first: what they come to spares the rest a search.
   for (const gap of [...gaps].sort((a, b) => forcedBy(a) - forcedBy(b))) {
     if (forcedBy(gap) > least + tie) break;
     const kept = passable(stands, gap);

@@ -73,6 +73,39 @@ describe('layouts that hold every rule, worked out by hand', () => {
         '244 in the middle and 400 last leave 156 in, so 88 first: 8 + 4 in of movement where 80 would move 4, with gaps of 164 and 156',
     },
     {
+      title: 'gaps as even, and nearer the even places, are of no use where one is too long',
+      roof: {
+        ...bareRoof(50),
+        first: { low: 72, high: 168 },
+        last: { low: 72, high: 168 },
+        obstacles: [60, 96, 144, 264, 312, 456, 504].map((from, place, all) => ({
+          from,
+          to: all[place + 1] ?? 540,
+          name: 'skylight',
+        })),
+      },
+      positions: [144, 312, 504],
+      byHand:
+        'two holes reach 168 + 192 + 168 = 528 of 600 in; of three, the first lies at 96 or 144, the next at 264 or 312, the last at 456 or 504, and 96 to 312 and 264 to 504 are over 192 in. So 96, 264, 456 and 144, 312, 456 and 144, 312, 504 are left, each with gaps that differ by 24 in, moved from 100, 300 and 500 by 84, 100 and 60 in. 96, 312, 504 would move by 20 in, its gaps 216 and 192',
+    },
+    {
+      title: 'nor where one is too short',
+      roof: {
+        ...bareRoof(36),
+        first: { low: 36, high: 132 },
+        last: { low: 36, high: 132 },
+        spacing: { low: 96, high: 156 },
+        obstacles: [0, 84, 132, 216, 252, 312, 384].map((from, place, all) => ({
+          from,
+          to: all[place + 1] ?? 432,
+          name: 'skylight',
+        })),
+      },
+      positions: [132, 252, 384],
+      byHand:
+        'in feet: two holes reach 11 + 13 + 11 = 35 of 36; of three, the first lies at 7 or 11, the next at 18 or 21, the last at 26 or 32. Gaps of 8 to 13 leave 7, 18, 26 with gaps of 11 and 8, and 11, 21, 32 with 10 and 11, which are more even. 11, 18, 26 would move from 6, 18 and 30 by 9 and not by 10, but its gaps are 7 and 8',
+    },
+    {
       title: 'a single hole lies in the middle',
       roof: bareRoof(14),
       positions: [84],
