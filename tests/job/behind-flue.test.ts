@@ -10,6 +10,7 @@ import { openingsOfRow } from '../../src/job/parts/marked-openings.ts';
 import { marksPart } from '../../src/job/parts/marks.ts';
 import { workPart } from '../../src/job/parts/part.ts';
 import { amountIn, quantity } from '../../src/quantity/quantity.ts';
+import { distance, type Push, places } from '../calc/marks/brute-force.ts';
 import { exampleEntries, exampleWith, planOf, rules } from './entries.ts';
 
 const inches = (amount: number) => quantity(amount, 'in');
@@ -103,6 +104,72 @@ describe('what lies behind a flue is blown from the next opening', () => {
     const beforeAll: Ring = { ...ring, along: inches(48) };
     const [near = []] = saidAt([opening(84, 0, 168, [beforeAll]), opening(252, 168, 336, [])]);
     expect(near).toEqual([expect.stringMatching(/^No opening of the plan gets behind the ring\./)]);
+  });
+
+  /** The opening that blows what lies behind a flue so far from the middle one of three, along the roof and up the slope; none where none does. */
+  const blownBy = (along: number, up: number): string | undefined => {
+    const flue: Ring = { along: inches(252 + along), at: inches(80 + up), across: inches(12) };
+    const row = [opening(84, 0, 168, []), opening(252, 168, 336, [flue]), opening(420, 336, 504, [])];
+    const [shadow, ...more] = shadowsOf(row);
+    expect(shadow?.from).toBe(1);
+    expect(more).toEqual([]);
+    return row[shadow?.blownFrom ?? -1]?.name;
+  };
+
+  test.each<[along: number, up: number, by: string | undefined]>([
+    [40, 0, 'Opening 420'],
+    [-40, 0, 'Opening 84'],
+    [40, 20, 'Opening 420'],
+    [-40, -20, 'Opening 84'],
+    [40, 21, undefined],
+    [40, -21, undefined],
+    [-40, 21, undefined],
+    [10, 30, undefined],
+    [0, 30, undefined],
+    [0, -30, undefined],
+  ])(
+    'of a flue %d in along the roof and %d in up the slope: by the one it lies towards if it is twice as far along as across: %s',
+    (along, up, by) => {
+      expect(blownBy(along, up)).toBe(by);
+    },
+  );
+
+  test('whose push brings the stream to the most of it, by a count of places; where none is told to, it would come to little', () => {
+    const counted = { told: { behind: 0, reached: 0 }, not: { behind: 0, reached: 0 } };
+    for (let turned = 2; turned < 90; turned += 4)
+      for (const far of [25, 40, 55]) {
+        const [x, y] = [far * Math.sin((turned * Math.PI) / 180), far * Math.cos((turned * Math.PI) / 180)];
+        const flue: Ring = { along: inches(84 + x), at: inches(80 + y), across: inches(12) };
+        const row = [opening(84, 0, 168, [flue]), opening(252, 168, 336, [])];
+        const [shadow] = shadowsOf(row);
+        if (!shadow) continue;
+        const found = row[0]?.found.sent ?? [];
+        // The starting end lies to the right, so the far opening stands 168 in to the left and the flue to the left too.
+        const asPush = ({ minutes, length }: { minutes: number; length: number }) => ({
+          turned: minutes / 2,
+          length,
+        });
+        const comes = (push: Push, px: number, py: number) => distance(px, py, push) <= 24;
+        // From there: half of 12 in and of the hose of 2 in, and 6 in short of the flue; to the nearest five minutes of the clock.
+        const towards = (Math.atan2(168 - x, y) * 180) / Math.PI;
+        const push: Push = {
+          turned: Math.round(towards / 2.5) * 2.5,
+          length: Math.hypot(168 - x, y) - 13,
+        };
+        const behind = places({ left: 84, right: 84, up: 80, down: 80 }, 3).filter(
+          ([px, py]) =>
+            Math.hypot(px + x, py - y) > 6 &&
+            !found.some(({ ray }) => comes(asPush(ray), px, py)) &&
+            found.some(({ whole, ring }) => ring !== undefined && comes(asPush(whole), px, py)),
+        );
+        const here = shadow.blownFrom === undefined ? counted.not : counted.told;
+        here.behind += behind.length;
+        here.reached += behind.filter(([px, py]) => comes(push, px + 168, py)).length;
+      }
+    const { told, not } = counted;
+    expect(Math.min(told.behind, not.behind)).toBeGreaterThan(200);
+    expect(told.reached / told.behind).toBeGreaterThan(0.5);
+    expect(not.reached / not.behind).toBeLessThan(0.25);
   });
 
   const inTheWay = (along: number): Ring => ({ along: inches(along), at: inches(80), across: inches(12) });
