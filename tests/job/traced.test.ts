@@ -5,8 +5,8 @@ import { workParts } from '../../src/job/parts/parts.ts';
 import type { Quantity } from '../../src/quantity/quantity.ts';
 import type { Rulebook } from '../../src/rulebook/rulebook.ts';
 import { type Entries, leavesIn } from '../calc/every/entries.ts';
-import { amountsIn, type Figures, untoldOfEntry, untoldOfRule } from '../calc/every/named.ts';
-import { data, exampleEntries as example, rules, workEntries } from './entries.ts';
+import { amountsIn, type Figures, namedBy, untoldOfEntry, untoldOfRule } from '../calc/every/named.ts';
+import { data, exampleEntries as example, exampleWith, rules, workEntries } from './entries.ts';
 
 /** The amounts of a job that a sheet shows with their working; none where it can't be worked. */
 function figuresOf(entries: Entries, by: Rulebook = rules): Figures {
@@ -58,5 +58,30 @@ const layoutRules = Object.values(data.rules).filter(({ id }) => id.startsWith('
 describe('every figure of a job that moves with a rule of the holes names it in its working', () => {
   test.each(layoutRules.flatMap((rule) => movableValues(rule)))('$rule $part', (value) => {
     expect(untoldOfRule(before, value, (by) => figuresOf(example, by))).toEqual([]);
+  });
+});
+
+describe('the stops that are open name what the ceiling under the fill is asked by', () => {
+  const onBoard = (framing: string, pressure?: string) =>
+    exampleWith({
+      'ceiling.board': 'gypsum 1/2 in',
+      'ceiling.framing': framing,
+      'machine.pressure': pressure,
+    });
+  /** None of a board of half an inch is published for a framing over 24 in: by that the board is unrated, and no limit is there to name. */
+  test.each<[title: string, entries: Entries, names: readonly string[], not: readonly string[]]>([
+    ['a board with a limit', onBoard('16 in'), ['ceiling.board.limit'], ['machine.pressure']],
+    [
+      'one whose framing is too wide for any',
+      onBoard('24.3 in'),
+      ['ceiling.framing'],
+      ['ceiling.board.limit'],
+    ],
+    ['a gauge that was read', onBoard('16 in', '0.01 psi'), ['machine.pressure'], []],
+  ])('%s', (_, entries, names, not) => {
+    const stops = figuresOf(entries).get('Ready or not: stops');
+    const found = stops ? [...namedBy(stops)] : [];
+    expect(found).toEqual(expect.arrayContaining(['cavity.ridge', 'fill.density', 'old.depth', ...names]));
+    expect(found.filter((name) => not.includes(name))).toEqual([]);
   });
 });

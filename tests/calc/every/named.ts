@@ -27,7 +27,7 @@ const SHARES = [1.02, 0.98];
 const SAME = 1e-9;
 
 /** What a figure's working names: entries by their ways, rules by their ids, rows of tables by id and row. */
-function namedBy(figure: Quantity): ReadonlySet<string> {
+export function namedBy(figure: Quantity): ReadonlySet<string> {
   const seen = new Set<Quantity>();
   const named = new Set<string>();
   const visit = (each: Quantity): void => {
