@@ -46,8 +46,20 @@ describe('an entry that can’t be read holds its own part, and no other', () =>
       { 'old.depth': 'deep', 'saving.cost': '?' },
       ['all of it'],
     ],
+    // No part asks for a whole group, so none would tell of it.
+    ['a word in the place of a sheet’s entries', { saving: 'x' }, ['all of it']],
+    ['a number there', { saving: 7 }, ['all of it']],
+    [
+      'one that is none beside two of the plan that clash',
+      { 'saving.cost': '?', 'cavity.ridge': '1 in' },
+      ['all of it'],
+    ],
   ])('%s', (_, changes, parts) => {
     expect(wrong(exampleWith(changes))).toEqual(parts);
+  });
+
+  test('nothing wrong is nothing to work without', () => {
+    expect(workAside(exampleWith({}), [], work)).toBeUndefined();
   });
 
   test('the plan and its log stand as they are without it', () => {
