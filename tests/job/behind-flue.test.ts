@@ -11,7 +11,7 @@ import { marksPart } from '../../src/job/parts/marks.ts';
 import { workPart } from '../../src/job/parts/part.ts';
 import { amountIn, quantity } from '../../src/quantity/quantity.ts';
 import { distance, type Push, places } from '../calc/marks/brute-force.ts';
-import { exampleEntries, exampleWith, planOf, rules } from './entries.ts';
+import { exampleEntries, exampleFlue, exampleWith, planOf, rules } from './entries.ts';
 
 const inches = (amount: number) => quantity(amount, 'in');
 /** A flue 8 in wide with 2 in about it, 120 in along, in the line of the openings. */
@@ -362,5 +362,66 @@ describe('what is blown through each opening of the example', () => {
   test('and no one knows of it before the reach of the stream is entered', () => {
     const known = openingsOf(planOf(exampleWith({ 'hose.stream_reach': undefined })), rules);
     expect(known.known && known.openings.map((each) => amountIn(each.reached, 'ft3'))).toEqual(volumes);
+  });
+});
+
+describe('an opening that blows behind the flue of its neighbour', () => {
+  /** The openings of the example lie 45 ft 3 in and 58 ft 5 in along, their stretches meet between; its flue stands 46 ft 6 in along. */
+  const fifth = (...along: readonly string[]) => {
+    const plan = planOf(
+      exampleWith({ 'roof.obstacles': along.map((each) => ({ ...exampleFlue, along: each })) }),
+    );
+    const [row] = plan.rows;
+    const opening = row && openingsOfRow(plan, row, rules)[4];
+    return opening?.values.flues?.map((flue, place) => [
+      opening.flues[place],
+      amountIn(flue.along, 'ft'),
+      'blownBehind' in flue,
+    ]);
+  };
+
+  test('keeps those of its own stretch before it', () => {
+    expect(fifth('46 ft 6 in', '62 ft')).toEqual([
+      ['roof.obstacles.1', 62, false],
+      ['roof.obstacles.0', 46.5, true],
+    ]);
+    expect(fifth('62 ft', '46 ft 6 in', '64 ft')).toEqual([
+      ['roof.obstacles.0', 62, false],
+      ['roof.obstacles.2', 64, false],
+      ['roof.obstacles.1', 46.5, true],
+    ]);
+  });
+
+  test('has it once, where it stands in both their stretches', () => {
+    const chimney = {
+      what: 'other hot flue',
+      kind: 'masonry chimney',
+      side: 'back',
+      from_peak: '1 ft 6 in',
+      across: '12 in',
+      listed: '1 ft',
+    };
+    const border = planOf(exampleEntries).rows[0]?.holes[3]?.to ?? inches(Number.NaN);
+    // Half of 12 in and 12 in of clearance: 18 in, of which 2 in lie past the border.
+    const along = amountIn(border, 'in') - 16;
+    const plan = planOf(
+      exampleWith({
+        'hose.stream_reach': '18 in',
+        'roof.obstacles': [{ ...chimney, along: `${along} in` }],
+      }),
+    );
+    const [row] = plan.rows;
+    const found = (row ? openingsOfRow(plan, row, rules) : []).map(({ flues, values }) => [
+      flues,
+      values.flues?.map((flue) => 'blownBehind' in flue),
+    ]);
+    const one = ['roof.obstacles.0'];
+    expect(found).toEqual([
+      [[], []],
+      [[], []],
+      [[], []],
+      [one, [false]],
+      [one, [true]],
+    ]);
   });
 });

@@ -396,6 +396,28 @@ const mistakes: readonly Mistake[] = [
   },
   {
     check: 'table-gap-or-overlap',
+    title: 'a row given twice, told once',
+    files: {
+      'a/b.yaml': rule('load', {
+        value: table(`${keyed('at-most')}, ${lookedUp}`, '[16, 2], [24, 1], [§24, 1]'),
+      }),
+    },
+    found: '24 after 24',
+    expected: 'rows in rising order, each once',
+  },
+  {
+    check: 'table-gap-or-overlap',
+    title: 'a word given twice with another number, told once',
+    files: {
+      'a/b.yaml': rule('load', {
+        value: table(`{ name: at, title: At, key: word }, ${lookedUp}`, '[x, 2], [§x, 1]'),
+      }),
+    },
+    found: '"x" a second time',
+    expected: 'each word once',
+  },
+  {
+    check: 'table-gap-or-overlap',
     title: 'a step that is left out',
     files: {
       'a/b.yaml': rule('load', {
@@ -404,6 +426,17 @@ const mistakes: readonly Mistake[] = [
     },
     found: '15 after 5',
     expected: 'a step of 5',
+  },
+  {
+    check: 'table-gap-or-overlap',
+    title: 'a row off a step of less than one',
+    files: {
+      'a/b.yaml': rule('load', {
+        value: table(`${keyed('straight-line', ', step: 0.5')}, ${lookedUp}`, '[0, 1], [0.5, 2], [§1.25, 3]'),
+      }),
+    },
+    found: '1.25 after 0.5',
+    expected: 'a step of 0.5',
   },
   {
     check: 'table-gap-or-overlap',
