@@ -401,25 +401,26 @@ describe('an opening that blows behind the flue of its neighbour', () => {
       across: '12 in',
       listed: '1 ft',
     };
-    const border = planOf(exampleEntries).rows[0]?.holes[3]?.to ?? inches(Number.NaN);
-    // Half of 12 in and 12 in of clearance: 18 in, of which 2 in lie past the border.
-    const along = amountIn(border, 'in') - 16;
-    const plan = planOf(
-      exampleWith({
-        'hose.stream_reach': '18 in',
-        'roof.obstacles': [{ ...chimney, along: `${along} in` }],
-      }),
-    );
-    const [row] = plan.rows;
-    const found = (row ? openingsOfRow(plan, row, rules) : []).map(({ flues, values }) => [
-      flues,
-      values.flues?.map((flue) => 'blownBehind' in flue),
-    ]);
+    /** The flues of the fourth and the fifth opening, and which are blown behind. */
+    const found = (stream: string | undefined) => {
+      const plan = planOf(
+        exampleWith({
+          'hose.stream_reach': stream,
+          'roof.obstacles': [{ ...chimney, along: '610 in' }],
+        }),
+      );
+      const [row] = plan.rows;
+      return (row ? openingsOfRow(plan, row, rules) : [])
+        .slice(3)
+        .map(({ flues, values }) => [flues, values.flues?.map((flue) => 'blownBehind' in flue)]);
+    };
     const one = ['roof.obstacles.0'];
-    expect(found).toEqual([
-      [[], []],
-      [[], []],
-      [[], []],
+    // Half of 12 in and 12 in of clearance: to 628 in, past the border of the stretches, half way from 548 1/8 to 704 3/4 in.
+    expect(found(undefined)).toEqual([
+      [one, [false]],
+      [one, [false]],
+    ]);
+    expect(found('18 in')).toEqual([
       [one, [false]],
       [one, [true]],
     ]);
