@@ -82,3 +82,23 @@ describe('what no push comes to is left of the stretch', () => {
     expect(Math.abs(all - (behind[0] ?? 0) - (2000 - 200 * Math.PI) / stretch)).toBeLessThan(0.008);
   });
 });
+
+test('what two stopped pushes would have come to lies behind the ring of the nearer: as much behind either, where one mirrors the other', () => {
+  // A square with the opening in its corner, a push along each side, each stopped 20 in from its start; all is the same turned over the diagonal.
+  const push = (x: number, y: number, ring: number) => {
+    const whole = { minutes: 180 * x, x, y, length: 200 };
+    return { ray: { ...whole, length: 20 }, whole, ring };
+  };
+  const { behind } = sharesUnreached(
+    { left: 0, right: 200, up: 200, down: 0 },
+    [push(1, 0, 0), push(0, 1, 1)],
+    [
+      { x: 30, y: 0, radius: 5 },
+      { x: 0, y: 30, radius: 5 },
+    ],
+    80,
+  );
+  const [along = 0, up = 0] = behind;
+  expect(along).toBeGreaterThan(0.2);
+  expect(Math.abs(along - up)).toBeLessThan(0.002);
+});
