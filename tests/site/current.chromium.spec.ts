@@ -130,7 +130,7 @@ const typeLength = (page: Page, value: string, then: 'nothing' | 'beforeprint' =
       if (then === 'beforeprint') dispatchEvent(new Event('beforeprint'));
       return {
         answer: plan.querySelector('.answer output')?.textContent ?? '',
-        rows: plan.querySelectorAll('tbody tr').length,
+        rows: plan.querySelectorAll('tbody th').length,
         drawing: plan.querySelector('.drawing .wide desc')?.textContent ?? '',
         busy: plan.getAttribute('aria-busy'),
       };
@@ -148,7 +148,7 @@ test('the answer is there at once; what follows it is told to be of before until
   expect(typed.rows).toBe(5);
   expect(typed.busy).toBe('true');
   await expect(page.locator('#plan')).not.toHaveAttribute('aria-busy');
-  await expect(page.locator('#plan tbody tr')).toHaveCount(4);
+  await expect(page.locator('#plan tbody th')).toHaveCount(4);
   await expect(page.locator('.drawing .wide desc').first()).toContainText('A roof of 50 ft');
 });
 
@@ -216,7 +216,7 @@ test('what stays of before for longer than a blink is seen to be; then nothing s
   await page.evaluate(() => dispatchEvent(new Event('go on')));
   await expect(plan).not.toHaveClass(/of-before/);
   await expect(plan).not.toHaveAttribute('aria-busy');
-  await expect(page.locator('#plan tbody tr')).toHaveCount(4);
+  await expect(page.locator('#plan tbody th')).toHaveCount(4);
 });
 
 test('a screen that is made narrow after a key shows the new drawing in its other layout', async ({

@@ -23,7 +23,7 @@ export function fromRay({ x, y, length }: Ray, px: number, py: number): number {
 export const comesTo = (ray: Ray, px: number, py: number, reach: number): boolean =>
   fromRay(ray, px, py) <= (reach * (1 + NOISE)) ** 2;
 
-/** The least number that a slope brings between two bounds; none is least where all are, and where none is. */
+/** The least number that, times a slope, lies between two bounds: without end where any does, beyond all where none does. */
 const least = (slope: number, from: number, to: number): number =>
   slope > 0 ? from / slope : slope < 0 ? to / slope : from <= 0 && to >= 0 ? -Infinity : Infinity;
 
