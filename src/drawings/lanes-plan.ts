@@ -10,8 +10,6 @@ import { type Drawing, type Shape, shape } from './svg.ts';
 /** What is drawn beside the lanes themselves. */
 export interface LanesOn extends CavityOn {
   readonly ends: GableEnds;
-  /** The bags to blow in each lane, in their order. */
-  readonly bags: readonly Quantity<'pieces'>[];
 }
 
 /**
@@ -35,10 +33,7 @@ export function lanesPlan(found: Lanes, on: LanesOn, size: PageSize): Drawing {
   return cavityDrawing(on, sheets, size, {
     title: 'Lanes from the gable end',
     description: descriptionOf(found, on),
-    within: (view) => [
-      ...found.lanes.flatMap((lane, place) => laneShapes(lane, on, view, on.bags[place])),
-      ...endsNamed(on, view),
-    ],
+    within: (view) => [...found.lanes.flatMap((lane) => laneShapes(lane, on, view)), ...endsNamed(on, view)],
     notes: found.lanes.some(isDoubtful) ? ['* the hose may not get there'] : [],
   });
 }
@@ -49,12 +44,7 @@ const isDoubtful = ({ feedable, hoseFromStart, hoseFromFarEnd, fromStart, fromFa
   (inches(hoseFromStart) > inches(fromStart) + NOISE || inches(hoseFromFarEnd) > inches(fromFarEnd) + NOISE);
 const NOISE = 1e-6;
 
-function laneShapes(
-  lane: Lane,
-  { ends }: LanesOn,
-  view: CavityView,
-  bags: Quantity<'pieces'> | undefined,
-): Shape[] {
+function laneShapes(lane: Lane, { ends }: LanesOn, view: CavityView): Shape[] {
   const { at, perInch, upright, length: whole } = view;
   const middle = inches(lane.middle);
   const high = (inches(lane.to) - inches(lane.from)) * perInch;
@@ -71,9 +61,7 @@ function laneShapes(
             bold: true,
           }),
           alongTheHome(view, [0, middle], [-30, -4], tape(lane.middle), 'end'),
-          ...(bags
-            ? [alongTheHome(view, [whole, middle], [36, -4], format(bags, { figures: 3 }), 'start')]
-            : []),
+          alongTheHome(view, [whole, middle], [36, -4], format(lane.within, { figures: 3 }), 'start'),
         ];
   if (!lane.feedable)
     return [

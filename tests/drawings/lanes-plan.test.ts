@@ -1,13 +1,11 @@
 import { describe, expect, test } from 'vitest';
-import { readFields, sentence } from '../../src/calc/declare/read-fields.ts';
 import { lanes } from '../../src/calc/ways/lanes-declaration.ts';
-import type { Drawing } from '../../src/drawings/svg.ts';
-import { toSvg } from '../../src/drawings/svg.ts';
 import { drawing } from '../../src/islands/parts/lanes-drawing.ts';
-import { type Entries, rules } from '../calc/told.ts';
+import type { Entries } from '../calc/told.ts';
 import { offTheSheet, overlapping } from './crowding.ts';
+import { dotsOf, drawnOf, type Size, sizes } from './from-above.ts';
 import { shapesOf } from './measure.ts';
-import { type Element, readXml, wordsOf } from './xml.ts';
+import { type Element, wordsOf } from './xml.ts';
 
 /** A level cavity, 60 ft long and 12 ft wide: three lanes of 4 ft, with the hose 2 ft, 6 ft and 10 ft from the eave. */
 const level: Entries = {
@@ -33,68 +31,42 @@ const cases: readonly [what: string, entries: Entries][] = [
   ['the example', lanes.example as Entries],
 ];
 
-const sizes = ['wide', 'narrow'] as const;
-
-function drawnOf(entries: Entries, size: (typeof sizes)[number]): Element {
-  const read = readFields(lanes.fields, entries);
-  if (!read.ok) throw new Error(read.problems.map(sentence).join(' '));
-  const [found] = drawing.draw(read.value, rules) as readonly Record<'wide' | 'narrow', Drawing>[];
-  if (!found) throw new Error('found no drawing, expected one');
-  return readXml(toSvg(found[size], `lanes-${size}`));
-}
+const drawn = (entries: Entries, size: Size): Element => drawnOf(lanes, drawing, entries, size);
 
 describe.each(sizes)('lanes drawn %s', (size) => {
   test.each(cases)('%s: nothing lies off the sheet, and no words on others', (_, entries) => {
-    const root = drawnOf(entries, size);
+    const root = drawn(entries, size);
     expect(offTheSheet(root)).toEqual([]);
     expect(overlapping(root)).toEqual([]);
   });
 
-  /** Where the hose of a lane ends, in feet along the home and across from the eave, by its dots; the cavity is 60 ft by 12 ft. */
-  const dotsOf = (root: Element): string[] => {
-    const dots = shapesOf(root).filter(({ name, attributes: { r } }) => name === 'circle' && r === '2.6');
-    const thick = shapesOf(root).filter(
-      ({ name, attributes }) => name === 'line' && attributes['stroke-width'] === '1.8',
-    );
-    const places = (of: string) => thick.map(({ attributes }) => Number(attributes[of]));
-    const [left, right] = [Math.min(...places('x1')), Math.max(...places('x2'))];
-    const [top, foot] = [Math.min(...places('y1')), Math.max(...places('y2'))];
-    const feet = (right - left) / (size === 'wide' ? 60 : 12);
-    expect((foot - top) / (size === 'wide' ? 12 : 60)).toBeCloseTo(feet, 2);
-    return dots.map(({ attributes: { cx, cy } }) => {
-      const [x, y] = [(Number(cx) - left) / feet, (Number(cy) - top) / feet];
-      const [along, across] = size === 'wide' ? [x, y] : [y, 12 - x];
-      return `${across.toFixed(1)} across, ${along.toFixed(1)} along`;
-    });
-  };
+  const dots = (entries: Entries): string[] => dotsOf(drawn(entries, size), size, [60, 12]);
 
   test('from both ends the pushes of a lane meet in the middle of the home', () => {
-    expect(new Set(dotsOf(drawnOf(level, size)))).toEqual(
-      new Set(['2.0 across, 30.0 along', '6.0 across, 30.0 along', '10.0 across, 30.0 along']),
+    expect(new Set(dots(level))).toEqual(
+      new Set(['30.0 along, 2.0 across', '30.0 along, 6.0 across', '30.0 along, 10.0 across']),
     );
   });
 
   test('from one end they go to the other', () => {
-    expect(dotsOf(drawnOf({ ...level, ends: 'one end' }, size))).toEqual([
-      '2.0 across, 60.0 along',
-      '6.0 across, 60.0 along',
-      '10.0 across, 60.0 along',
+    expect(dots({ ...level, ends: 'one end' })).toEqual([
+      '60.0 along, 2.0 across',
+      '60.0 along, 6.0 across',
+      '60.0 along, 10.0 across',
     ]);
   });
 
   test('before a ring each stops by its half and that of the hose, and the one from the far end goes on to it', () => {
     // Half of 6 in with 2 in about it, and of the hose of 2 in, are 6 in: 19.5 ft and 20.5 ft.
-    const dots = dotsOf(
-      drawnOf({ ...level, flues: [{ along: '20 ft', at: '6 ft', across: '6 in', ring: '2 in' }] }, size),
-    );
-    expect(dots.filter((dot) => dot.startsWith('6.0'))).toEqual([
-      '6.0 across, 19.5 along',
-      '6.0 across, 20.5 along',
+    const found = dots({ ...level, flues: [{ along: '20 ft', at: '6 ft', across: '6 in', ring: '2 in' }] });
+    expect(found.filter((dot) => dot.endsWith(' 6.0 across'))).toEqual([
+      '19.5 along, 6.0 across',
+      '20.5 along, 6.0 across',
     ]);
   });
 
   test('what the hose may not reach is dashed from its reach on, and its tape has a sign that is told', () => {
-    const root = drawnOf({ ...level, reach: '10 ft', ends: 'one end' }, size);
+    const root = drawn({ ...level, reach: '10 ft', ends: 'one end' }, size);
     const words = shapesOf(root)
       .filter(({ name }) => name === 'text')
       .map(wordsOf);
@@ -108,7 +80,7 @@ describe.each(sizes)('lanes drawn %s', (size) => {
   });
 
   test('a lane too low for the hose says so', () => {
-    const words = shapesOf(drawnOf({ ...level, eave: '1 in' }, size)).map(wordsOf);
+    const words = shapesOf(drawn({ ...level, eave: '1 in' }, size)).map(wordsOf);
     expect(words.filter((each) => each === 'the hose does not fit')).toHaveLength(3);
   });
 });

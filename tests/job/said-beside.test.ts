@@ -21,29 +21,23 @@ describe('what the old insulation is taken to weigh is said beside the ceiling',
   });
 });
 
-describe('a density that is not usual is told beside the fill', () => {
-  // The rulebook's usual density is from 1.25 to 1.75 lb/ft3.
-  test.each([
-    ['1.5 lb/ft3', false],
-    ['1.8 lb/ft3', true],
-  ])('%s', (density, told) => {
-    const says = saidOfFill(planOf(exampleWith({ 'fill.density': density })))
-      .map(remarkText)
-      .join(' ');
-    expect(says.includes('lies outside the usual')).toBe(told);
-  });
-});
+/** What is said of a density, and of ducts. */
+const UNUSUAL = 'lies outside the usual';
+const DUCTS = 'The ducts overhead are not counted';
 
-describe('that ducts overhead are not counted is said where some lie there, and nowhere else', () => {
-  test.each<[ducts: string, told: boolean]>([
-    ['all tight', true],
-    ['none overhead', false],
-    ['not looked at', false],
-  ])('%s', (ducts, told) => {
-    const says = saidOfFill(planOf(exampleWith({ 'survey.ducts': ducts })))
+describe('what is not usual, or not counted, is said beside the fill where it is so, and nowhere else', () => {
+  test.each<[title: string, changes: Readonly<Record<string, unknown>>, words: string, told: boolean]>([
+    // The rulebook's usual density is from 1.25 to 1.75 lb/ft3.
+    ['a usual density', { 'fill.density': '1.5 lb/ft3' }, UNUSUAL, false],
+    ['a density over the usual', { 'fill.density': '1.8 lb/ft3' }, UNUSUAL, true],
+    ['ducts overhead, all tight', { 'survey.ducts': 'all tight' }, DUCTS, true],
+    ['no ducts overhead', { 'survey.ducts': 'none overhead' }, DUCTS, false],
+    ['ducts that nobody looked at', { 'survey.ducts': 'not looked at' }, DUCTS, false],
+  ])('%s', (_, changes, words, told) => {
+    const says = saidOfFill(planOf(exampleWith(changes)))
       .map(remarkText)
       .join(' ');
-    expect(says.includes('The ducts overhead are not counted')).toBe(told);
+    expect(says.includes(words)).toBe(told);
   });
 });
 

@@ -1,12 +1,11 @@
 import type { CautionId } from '../../generated/rule-types.ts';
 import { format } from '../../quantity/format.ts';
-import { minus, quantity } from '../../quantity/quantity.ts';
+import { quantity } from '../../quantity/quantity.ts';
 import type { Rulebook } from '../../rulebook/rulebook.ts';
 import { cavitySection, refuseFilled } from '../cavity/section.ts';
 import { calculation, type Figure } from '../declare/calculation.ts';
 import type { Values } from '../declare/field.ts';
 import { type Remark, said } from '../declare/remark.ts';
-import { bagsFor } from '../fill/bags.ts';
 import { ringsAbout } from './flue-ring.ts';
 import { gableLaneFields } from './lane-fields.ts';
 import { gableLanes, type Lanes } from './lanes.ts';
@@ -132,7 +131,7 @@ export const lanes = calculation({
             left: each.left,
             left_volume: each.leftVolume,
             bags: each.bags,
-            within: bagsFor(minus(each.volume, each.leftVolume), values.density, values.bag_weight).bags,
+            within: each.within,
           })),
           format: {
             middle: tape,

@@ -57,6 +57,8 @@ export interface Lane {
   readonly volume: Quantity<'volume'>;
   readonly leftVolume: Quantity<'volume'>;
   readonly bags: Quantity<'pieces'>;
+  /** Of them what the hose comes to, and is blown. */
+  readonly within: Quantity<'pieces'>;
   /** A push here stops before the ring kept open about a flue. */
   readonly stopsAtRing: boolean;
 }
@@ -225,6 +227,8 @@ function lane(place: number, problem: Worked, rules: Rulebook): Lane {
   const whole = times(area, inUnit(length, 'ft'));
   const volume = less(whole, rings, open(0, inches(length)), 'V', 'Volume of the lane');
   const openLeft = open(inches(sure.start), inches(length) - inches(sure.far));
+  const leftVolume = less(times(area, sure.left), rings, openLeft, 'V left', 'Volume left over in the lane');
+  const bagsOf = (held: Quantity<'volume'>) => bagsFor(held, problem.density, problem.bagWeight).bags;
   return {
     number: place + 1,
     from,
@@ -240,8 +244,9 @@ function lane(place: number, problem: Worked, rules: Rulebook): Lane {
     left: sure.left,
     leftAtBest: pushed(reach.high).left,
     volume,
-    leftVolume: less(times(area, sure.left), rings, openLeft, 'V left', 'Volume left over in the lane'),
-    bags: bagsFor(volume, problem.density, problem.bagWeight).bags,
+    leftVolume,
+    bags: bagsOf(volume),
+    within: bagsOf(minus(volume, leftVolume)),
     stopsAtRing: feedable && inTheWay.length > 0,
   };
 }

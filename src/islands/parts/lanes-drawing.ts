@@ -1,8 +1,6 @@
-import { bagsFor } from '../../calc/fill/bags.ts';
 import { ringsAbout } from '../../calc/ways/flue-ring.ts';
 import { lanes, lanesFrom } from '../../calc/ways/lanes-declaration.ts';
 import { lanesPlan } from '../../drawings/lanes-plan.ts';
-import { minus } from '../../quantity/quantity.ts';
 import { drawn } from '../calculator/drawn.ts';
 
 export const drawing = drawn(lanes, (values, rules) => {
@@ -12,9 +10,6 @@ export const drawing = drawn(lanes, (values, rules) => {
     width: values.width,
     ends: values.ends,
     rings: ringsAbout(values.flues, values, rules),
-    bags: found.lanes.map(
-      ({ volume, leftVolume }) => bagsFor(minus(volume, leftVolume), values.density, values.bag_weight).bags,
-    ),
   };
   return [
     {

@@ -11,6 +11,10 @@ interface Case {
   readonly byHand: string;
 }
 
+/** Skylights one behind the other, between which alone a hole finds room. */
+const skylights = (...edges: readonly number[]) =>
+  edges.slice(1).map((to, place) => ({ from: edges[place] ?? 0, to, name: 'skylight' }));
+
 describe('layouts that hold every rule, worked out by hand', () => {
   const roof30 = { ...bareRoof(30), trusses: every(24, 0, 360) };
   const roof40 = bareRoof(40);
@@ -78,11 +82,7 @@ describe('layouts that hold every rule, worked out by hand', () => {
         ...bareRoof(50),
         first: { low: 72, high: 168 },
         last: { low: 72, high: 168 },
-        obstacles: [60, 96, 144, 264, 312, 456, 504].map((from, place, all) => ({
-          from,
-          to: all[place + 1] ?? 540,
-          name: 'skylight',
-        })),
+        obstacles: skylights(60, 96, 144, 264, 312, 456, 504, 540),
       },
       positions: [144, 312, 504],
       byHand:
@@ -95,11 +95,7 @@ describe('layouts that hold every rule, worked out by hand', () => {
         first: { low: 36, high: 132 },
         last: { low: 36, high: 132 },
         spacing: { low: 96, high: 156 },
-        obstacles: [0, 84, 132, 216, 252, 312, 384].map((from, place, all) => ({
-          from,
-          to: all[place + 1] ?? 432,
-          name: 'skylight',
-        })),
+        obstacles: skylights(0, 84, 132, 216, 252, 312, 384, 432),
       },
       positions: [132, 252, 384],
       byHand:

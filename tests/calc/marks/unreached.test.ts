@@ -1,7 +1,9 @@
+import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import type { Ray, Stretch } from '../../../src/calc/marks/directions.ts';
+import { evenly, type Ray, ray, type Stretch } from '../../../src/calc/marks/directions.ts';
 import { fewestDirections } from '../../../src/calc/marks/fewest.ts';
 import { sharesUnreached } from '../../../src/calc/marks/unreached.ts';
+import { places, round, worst } from './brute-force.ts';
 
 /** A push straight to the right, of this length in inches. */
 const right = (length: number): Ray => ({ minutes: 180, x: 1, y: 0, length });
@@ -33,8 +35,32 @@ describe('what no push comes to is left of the stretch', () => {
       (8000 - 4000 - 200 * Math.PI) / (8000 - 100 * Math.PI),
     ],
   ])('%s', (_, rays, rings, share) => {
-    // Squares of 2 in along a round border: half a square of 4 in2 along some 60 in of it, of 8000 in2.
-    expect(Math.abs(sharesUnreached(strip, free(rays), rings, 20).all - share)).toBeLessThan(0.008);
+    // Middle lines of strips of 4 in tell a half round of 628 in2 to some hundredth of it, and a ring of 314 in2 to some thirtieth, of 8000 in2.
+    expect(Math.abs(sharesUnreached(strip, free(rays), rings, 20).all - share)).toBeLessThan(0.003);
+  });
+
+  test('as much as by a look at places all over the stretch', () => {
+    const side = fc.integer({ min: 20, max: 120 });
+    let most = 0;
+    fc.assert(
+      fc.property(
+        fc.record({ left: side, right: side, up: side, down: side }),
+        fc.integer({ min: 4, max: 12 }),
+        fc.integer({ min: 10, max: 40 }),
+        (box, count, stream) => {
+          const pushes = round(box, count, 0);
+          const looked = places(box, 1);
+          const missed = looked.filter(([x, y]) => worst(pushes, [[x, y]]) > stream);
+          const rays = evenly(count).map((minutes) => ray(box, minutes, 0));
+          const { all } = sharesUnreached(box, free(rays), [], stream);
+          most = Math.max(most, all);
+          // A place stands for 1 in2, and half of those along a border count wrongly; those at the edge stand for half a square.
+          expect(Math.abs(all - missed.length / looked.length)).toBeLessThan(0.02);
+        },
+      ),
+      { numRuns: 30 },
+    );
+    expect(most).toBeGreaterThan(0.1);
   });
 
   test('nothing of a stretch that its directions cover', () => {
