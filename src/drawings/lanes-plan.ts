@@ -24,6 +24,8 @@ const sheets = {
 const EAVE = 260;
 /** Lanes drawn narrower than this leave no room for words in them, and narrower than the other none for a number. */
 const ROOM = { words: 17, number: 12 } as const;
+/** What shows of a push on both sides of its words, at the least. */
+const STUB = 8;
 
 /**
  * The lanes of a gable fill from above, to scale: how far the hose goes into each from either end, where its tape goes, where it runs,
@@ -78,7 +80,7 @@ function laneShapes(lane: Lane, { ends }: LanesOn, view: CavityView): Shape[] {
     const words = `${pushTape(asked)}${to > surely + NOISE ? '*' : ''}`;
     // The words stand in a gap of the line, where it is long enough to have one.
     const gap = (widthOf(words, WORDS) / 2 + 8) / perInch;
-    const inLine = high >= ROOM.words && to > 3 * gap;
+    const inLine = high >= ROOM.words && to > 2 * gap + STUB / perInch;
     const stretches = inLine
       ? [
           [0, to / 2 - gap],

@@ -79,6 +79,14 @@ describe.each(sizes)('lanes drawn %s', (size) => {
     expect(dashed.length).toBeGreaterThanOrEqual(3);
   });
 
+  test('each push before a ring bears where its tape goes, a short one too', () => {
+    // 50 ft less 6 in, and 10 ft less 6 in; of 40 ft the hose is not sure to make the first.
+    const flues = [{ along: '50 ft', at: '6 ft', across: '6 in', ring: '2 in' }];
+    const words = shapesOf(drawn({ ...level, flues }, size)).map(wordsOf);
+    expect(words).toContain('49 ft 6 in*');
+    expect(words).toContain('9 ft 6 in');
+  });
+
   test('a lane too low for the hose says so', () => {
     const words = shapesOf(drawn({ ...level, eave: '1 in' }, size)).map(wordsOf);
     expect(words.filter((each) => each === 'the hose does not fit')).toHaveLength(3);
