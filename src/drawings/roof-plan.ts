@@ -1,4 +1,5 @@
 import type { WorkedJob } from '../job/planned.ts';
+import { remembering } from '../job/remembering.ts';
 import { format } from '../quantity/format.ts';
 import { inches } from '../quantity/quantity.ts';
 import type { Rulebook } from '../rulebook/rulebook.ts';
@@ -24,6 +25,9 @@ const APART = 2;
 const ON = { truss: 0.3, seam: 1, centre: 3 } as const;
 /** From the roof's edge to its length; beyond the chain of a second row of holes. */
 const LENGTH = { single: 26, double: 58 } as const;
+
+/** To find them is most of the work of a roof, and few keys move anything that they keep off: of each orientation some are remembered. */
+const namesRemembered = remembering(thingNames, 6);
 
 const covering = (box: Box): Taken => ({ box: grown(box, APART), cost: NEVER });
 
@@ -71,12 +75,14 @@ export function roofPlan(plan: WorkedJob, rules: Rulebook, orientation: Orientat
       format(plan.job.home.length, { tape: 8 }),
     ),
   ];
-  const names = thingNames(
+  const names = namesRemembered({
     things,
-    view,
-    [...solid, ...onLines, ...wordsTaken(around), ...linesTaken(around, ON.centre)],
+    upright,
+    sheet,
+    edges: { back: at(0, -back), front: at(0, front) },
+    taken: [...solid, ...onLines, ...wordsTaken(around), ...linesTaken(around, ON.centre)],
     room,
-  );
+  });
 
   return {
     ...sheet,

@@ -63,6 +63,18 @@ export function thingShapes({ centre: [x, y], radius: r, kept, square: isSquare 
   ];
 }
 
+/** What names are asked for: plain data, by which they can be remembered. */
+export interface NamesAsked {
+  readonly things: readonly RoofThing[];
+  readonly upright: boolean;
+  readonly sheet: RoofView['sheet'];
+  /** The starting end of the back edge and of the front one. */
+  readonly edges: { readonly back: Point; readonly front: Point };
+  readonly taken: readonly Taken[];
+  /** Where names may stand without a leader. */
+  readonly room: Box;
+}
+
 /** A place for a name, with its leader where it stands away from its thing. */
 interface NameSpot extends Spot {
   readonly leader?: readonly [Point, Point];
@@ -112,7 +124,7 @@ function nearSpots(thing: RoofThing, words: string, upright: boolean): [NameSpot
 const FAR_OFF = 6;
 
 /** Farther off with a leader: on the roof, else beyond the edge that the roof's sides have free. */
-function farSpots(thing: RoofThing, { at, back, front, upright }: RoofView): NameSpot[] {
+function farSpots(thing: RoofThing, { edges, upright }: NamesAsked): NameSpot[] {
   const [x, y] = thing.centre;
   const onRoof = [22, 36, 50, 66, 84].flatMap((far) =>
     [-1, 1].flatMap((down) =>
@@ -132,8 +144,8 @@ function farSpots(thing: RoofThing, { at, back, front, upright }: RoofView): Nam
     [0, 15, -15, 30, -30, 45, -45, 60, -60].map((by): NameSpot => {
       const from: Point =
         strip === 'beside the back'
-          ? [at(0, -back)[0] + 36, y + by]
-          : [x + by, strip === 'over the back' ? at(0, -back)[1] - 4 : at(0, front)[1] + 5];
+          ? [edges.back[0] + 36, y + by]
+          : [x + by, strip === 'over the back' ? edges.back[1] - 4 : edges.front[1] + 5];
       return {
         at:
           strip === 'beside the back'
@@ -152,12 +164,16 @@ function farSpots(thing: RoofThing, { at, back, front, upright }: RoofView): Nam
 /** Places along the outer part of a leader, finer than letters are high; its end may pass what stands beside its thing. */
 const ALONG = Array.from({ length: 16 }, (_, step) => step / 24);
 
-/** Boxes about them. */
-const along = ([a, b]: readonly [Point, Point]): Box[] =>
-  ALONG.map((share): Box => {
+/** What a leader covers, told no further than `least`. */
+function costAlong([a, b]: readonly [Point, Point], taken: readonly Taken[], sheet: Box, least: number) {
+  let sum = 0;
+  for (let step = 0; step < ALONG.length && sum < least; step += 1) {
+    const share = ALONG[step] as number;
     const place: Point = [a[0] + (b[0] - a[0]) * share, a[1] + (b[1] - a[1]) * share];
-    return grown(boxOf(place, place), 1);
-  });
+    sum += costOf(grown(boxOf(place, place), 1), taken, sheet);
+  }
+  return sum;
+}
 
 const farFrom = ({ left, right, top, bottom }: Box, [x, y]: Point): number =>
   Math.hypot(Math.max(left - x, 0, x - right), Math.max(top - y, 0, y - bottom));
@@ -166,13 +182,9 @@ const farFrom = ({ left, right, top, bottom }: Box, [x, y]: Point): number =>
 const MISTAKEN = 8;
 
 /** The names of things, each where it stands on nothing that it would hide, inside the roof; else with a leader. */
-export function thingNames(
-  things: readonly RoofThing[],
-  view: RoofView,
-  taken: readonly Taken[],
-  room: Box,
-): Shape[] {
-  const sheet: Box = { left: 0, top: 0, right: view.sheet.width, bottom: view.sheet.height };
+export function thingNames(asked: NamesAsked): Shape[] {
+  const { things, upright, taken, room } = asked;
+  const sheet: Box = { left: 0, top: 0, right: asked.sheet.width, bottom: asked.sheet.height };
   const standing = things.map((thing): Taken => ({ box: takenBy(thing), cost: NEVER }));
   const named: Taken[] = [];
   return things.flatMap((thing, place): Shape[] => {
@@ -193,15 +205,15 @@ export function thingNames(
         const covers = own + costOf(box, othersAndItself, spot.outside ? sheet : room);
         if (covers >= least) return covers;
         return spot.leader
-          ? along(spot.leader).reduce((sum, part) => sum + costOf(part, others, sheet), covers)
+          ? covers + costAlong(spot.leader, others, sheet, least - covers)
           : covers + (mistaken(box) ? MISTAKEN : 0);
       };
     };
-    const near = nearSpots(thing, thing.what, view.upright);
+    const near = nearSpots(thing, thing.what, upright);
     const costNear = costAmong(near);
     const beside = best(near, costNear);
     const farther = (): NameSpot => {
-      const spots = [beside, ...farSpots(thing, view)] as const;
+      const spots = [beside, ...farSpots(thing, asked)] as const;
       return best(spots, costAmong(spots));
     };
     const spot = costNear(beside, NEVER) <= FAR_OFF ? beside : farther();

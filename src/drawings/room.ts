@@ -109,33 +109,44 @@ export function inReach(
   size: number,
   face: keyof typeof WIDE = 'light',
 ): Taken[] {
-  let [[left, top], [right, bottom]] = [spots[0].at, spots[0].at];
-  for (const { at } of spots) {
-    [left, right] = [Math.min(left, at[0]), Math.max(right, at[0])];
-    [top, bottom] = [Math.min(top, at[1]), Math.max(bottom, at[1])];
-  }
+  const across = spots.map(({ at }) => at[0]);
+  const down = spots.map(({ at }) => at[1]);
   const part = grown(
-    { left, right, top, bottom },
+    {
+      left: Math.min(...across),
+      right: Math.max(...across),
+      top: Math.min(...down),
+      bottom: Math.max(...down),
+    },
     boxAbout(words, { at: [0, 0], anchor: 'start' }, size, face).right + size,
   );
   return taken.filter(({ box }) => meet(box, part));
 }
 
-/** How bad is it to cover this box? Beyond the room it is as bad as on a thing. A plain loop: a roof asks it ten thousand times at each key. */
+/**
+ * How bad is it to cover this box? Beyond the room it is as bad as on a thing. A loop by place: a roof asks it ten thousand times at each
+ * key, and a loop over what is taken makes an object for each before a browser has made it fast.
+ */
 export function costOf({ left, right, top, bottom }: Box, taken: readonly Taken[], room: Box): number {
   let sum = left < room.left || right > room.right || top < room.top || bottom > room.bottom ? NEVER : 0;
-  for (const { box, cost } of taken)
+  for (let place = 0; place < taken.length; place += 1) {
+    const { box, cost } = taken[place] as Taken;
     if (left < box.right && box.left < right && top < box.bottom && box.top < bottom) sum += cost;
+  }
   return sum;
 }
 
 /** The best of some, the first of those that are alike; `cost` tells how bad each is. What is no better than the least so far need not be told to the end. */
 export function best<T>(some: readonly [T, ...T[]], cost: (each: T, least: number) => number): T {
-  let [found, least] = [some[0], cost(some[0], Number.POSITIVE_INFINITY)];
+  let found: T = some[0];
+  let least = cost(found, Number.POSITIVE_INFINITY);
   for (let next = 1; next < some.length && least > 0; next += 1) {
     const each = some[next] as T;
     const its = cost(each, least);
-    if (its < least) [found, least] = [each, its];
+    if (its < least) {
+      found = each;
+      least = its;
+    }
   }
   return found;
 }

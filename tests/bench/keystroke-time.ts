@@ -43,8 +43,12 @@ interface Noted {
 /** What stands on the planner's sheet, opened anew with some entries: by this a page that was typed in is judged. */
 async function shownOf(page: Page): Promise<Right> {
   await page.locator('#plan .answer').first().waitFor();
-  // What unfolds is let go of once the page runs.
-  await page.waitForFunction(() => !document.querySelector('#plan details:not([open]) .working'));
+  // What unfolds is let go of once the page runs; what follows the answer is drawn in its turn.
+  await page.waitForFunction(
+    () =>
+      !document.querySelector('#plan details:not([open]) .working') &&
+      !document.querySelector('.answers[aria-busy]'),
+  );
   return page.evaluate(() => ({
     answer: document.querySelector('#plan .answer output')?.textContent ?? '',
     whole: document.getElementById('plan')?.textContent ?? '',

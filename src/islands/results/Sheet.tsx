@@ -32,7 +32,7 @@ function Layout({
 
 /**
  * A drawing of a job, among many: drawn again a moment after the answer, and only where it changed. The layout that is not shown comes last;
- * the upright one is worked out as it is drawn, since both of a large roof at once hold up a key.
+ * the upright one is worked out by itself, and drawn in its turn, since a large roof at once holds up a key.
  */
 export const Sheet = ({
   name,
@@ -42,6 +42,11 @@ export const Sheet = ({
 }: Omit<SheetProps, 'narrow'> & { readonly narrow: () => Drawing }): JSX.Element => (
   <SheetFrame caption={caption} wide={wide}>
     <Later of={wide}>{() => <Layout size="wide" name={name} drawing={wide} />}</Later>
-    <Later of={narrow}>{() => <Layout size="narrow" name={name} drawing={narrow()} />}</Later>
+    <Later of={narrow}>
+      {() => {
+        const drawing = narrow();
+        return <Later of={drawing}>{() => <Layout size="narrow" name={name} drawing={drawing} />}</Later>;
+      }}
+    </Later>
   </SheetFrame>
 );

@@ -81,27 +81,30 @@ export class DrawingQueue {
     while (this.waiting) this.drawFor(Number.POSITIVE_INFINITY);
   }
 
+  /** Newcomers are lined up once what was drawn before them is painted: to ask sooner where they stand would have the page laid out anew. */
   private ask(when: Paced['soon']): void {
     this.asked = true;
     when(() => {
-      this.asked = false;
-      this.drawFor(SLICE);
-      if (this.waiting) this.ask(this.page.soon);
+      try {
+        this.drawFor(SLICE);
+      } finally {
+        // A part that can't be drawn does not keep the others from their turn.
+        this.asked = false;
+        if (this.waiting) this.ask(this.line.length > 0 ? this.page.soon : this.page.afterPaint);
+      }
     });
   }
 
-  /** What begins to wait meanwhile waits for the next slice: to ask where it stands would have the page laid out anew within this one. */
   private drawFor(time: number): void {
     if (!this.waiting) return;
     const begun = this.page.now();
-    this.lineUp();
+    if (this.line.length === 0) this.lineUp();
     do this.line.shift()?.draw();
     while (this.line.length > 0 && this.page.now() - begun < time);
     this.tell();
   }
 
   private lineUp(): void {
-    if (this.newcomers.size === 0) return;
     const added = [...this.newcomers];
     this.newcomers.clear();
     const order = nearestFirst(

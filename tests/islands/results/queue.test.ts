@@ -74,8 +74,35 @@ describe('the queue of what is drawn later', () => {
     queue.add(a);
     queue.add(b);
     expect(step()).toEqual(['soon', ['b']]);
-    expect(step()).toEqual(['soon', ['a']]);
+    expect(step()).toEqual(['painted', ['a']]);
     expect(step()).toBeUndefined();
+  });
+
+  test('what is added by drawing waits for its line, and is asked where it stands only once that is painted', () => {
+    const { queue, part, step } = page({ a: 1, b: 20, near: 1, far: 1 });
+    queue.add(
+      part('a', 0, () => {
+        queue.add(part('far', 900));
+        queue.add(part('near', 100));
+      }),
+    );
+    queue.add(part('b', 10));
+    expect(step()).toEqual(['painted', ['a', 'b']]);
+    expect(step()).toEqual(['painted', ['near', 'far']]);
+    expect(step()).toBeUndefined();
+  });
+
+  test('a part that fails does not keep the others from their turn', () => {
+    const { queue, part, step, said } = page({ a: 1, b: 1 });
+    queue.add(
+      part('a', 0, () => {
+        throw new Error('not to be drawn');
+      }),
+    );
+    queue.add(part('b', 10));
+    expect(step).toThrow('not to be drawn');
+    expect(step()).toEqual(['soon', ['b']]);
+    expect(said).toEqual([true, false]);
   });
 
   test('before a print all of it is drawn at once, with what is added by drawing', () => {
