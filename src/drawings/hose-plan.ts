@@ -1,5 +1,6 @@
 import type { Stretch } from '../calc/marks/directions.ts';
 import type { HoseMarks } from '../calc/marks/marks.ts';
+import { seenFrom } from '../calc/marks/opening.ts';
 import { format } from '../quantity/format.ts';
 import { inches, type Quantity, quantity } from '../quantity/quantity.ts';
 import type { Rulebook } from '../rulebook/rulebook.ts';
@@ -18,6 +19,12 @@ export interface CardWords {
   readonly title?: string;
   /** Where across the ridge lies, from the opening's own eave. */
   readonly ridge?: Quantity<'length'>;
+  /** Skylights that reach into the stretch; places across are from the opening's own eave. */
+  readonly skylights?: readonly {
+    readonly along: Quantity<'length'>;
+    readonly at: Quantity<'length'>;
+    readonly across: Quantity<'length'>;
+  }[];
   /** How far the plan draws, where a push goes on past the end of the stretch. */
   readonly drawn?: Stretch;
 }
@@ -65,14 +72,16 @@ export function hosePlan(
       ? Math.min(sheet.width - beside, Math.max(at(stretch.right, 0)[0] + 44, HEADED))
       : sheet.width;
   const foot = sheet.top + high * perInch;
+  const skylights = (words.skylights ?? []).map((each) => skylightOf(found, each, at));
   return {
     width: width + beside,
     height: foot + SCALE_BAR + 48,
     title: `Hose marks. ${title}`,
-    description: descriptionOf(found),
+    description: [descriptionOf(found), ...skylights.map(({ told }) => told)].join(' '),
     shapes: [
       ...stretchShapes(found, at, words.ridge, stretch),
       ...ringShapes(drawn, at, perInch),
+      ...skylights.flatMap(({ shapes }) => shapes),
       ...rayShapes(found, at, perInch, width),
       shape('circle', { cx: origin[0], cy: origin[1], r: 2, fill: 'currentColor' }),
       circle(
@@ -106,6 +115,28 @@ export function stretchShapes(
       ? [line('centre', at(-drawn.left, height), at(drawn.right, height))]
       : []),
   ];
+}
+
+/** A skylight in the stretch, crossed as on the roof, and how it is told; what of it lies beyond the stretch is left out. */
+function skylightOf(
+  { stretch: { left, right, up, down }, opening }: HoseMarks,
+  { across, ...place }: NonNullable<CardWords['skylights']>[number],
+  at: (x: number, y: number) => Point,
+): { readonly shapes: Shape[]; readonly told: string } {
+  const { x, y } = seenFrom(opening, place);
+  const half = inches(across) / 2;
+  const within = (value: number, least: number, most: number) => Math.min(most, Math.max(least, value));
+  const [west, east] = [within(x - half, -left, right), within(x + half, -left, right)];
+  const [south, north] = [within(y - half, -down, up), within(y + half, -down, up)];
+  const corners = [at(west, south), at(east, south), at(east, north), at(west, north)] as const;
+  return {
+    shapes: [
+      path('outline', corners, true),
+      line('thin', corners[0], corners[2]),
+      line('thin', corners[1], corners[3]),
+    ],
+    told: `A skylight at ${format(place.along, { tape: 8 })} along the roof, ${format(place.at, { tape: 8 })} from the eave.`,
+  };
 }
 
 /** The stretch and the place of the opening in it; a part of no length has no dimension. */

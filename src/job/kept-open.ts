@@ -8,11 +8,11 @@ import type { Section } from '../calc/cavity/section.ts';
 import { EntriesClash } from '../calc/declare/calculation.ts';
 import { amountIn, byMethod, type Quantity, smaller } from '../quantity/quantity.ts';
 import type { Rulebook } from '../rulebook/rulebook.ts';
+import { acrossFromEave } from './across-from-eave.ts';
 import { hotFlues } from './hot-flues.ts';
 import type { JobValues } from './job-fields.ts';
-import { ridgeOf, rises } from './off-the-roof.ts';
+import { rises } from './off-the-roof.ts';
 
-type Obstacle = NonNullable<JobValues['roof']['obstacles']>[number];
 type Light = NonNullable<JobValues['ceiling']['lights']>[number];
 
 /** A hot flue or a recessed light of this home, where it stands, and the space that it is given. */
@@ -45,7 +45,7 @@ export function hotPlaces(
     ...hotFlues(job).map(({ place, flue }) => ({
       ...flue,
       entry: `roof.obstacles.${place}`,
-      at: flueFromEave(flue, job, section),
+      at: acrossFromEave(flue, job, section),
       kind: flue.kind ?? USUAL_FLUE,
     })),
     ...lights.map((light, place) => ({
@@ -109,23 +109,6 @@ function toldAt<T>(entry: string, work: () => T): T {
 /** Those that keep a space open; a light that the fill may touch is buried. */
 export const keptOpen = (places: readonly HotPlace[]): KeptSpace[] =>
   places.flatMap((place) => (place.space.across ? [{ ...place, across: place.space.across }] : []));
-
-/**
- * A place down the slope, as a place across the cavity from its eave; the slope of these roofs is slight enough to count as level. The peak
- * is the one that roof holes are measured from: of a measured cavity, its deepest place.
- */
-function flueFromEave({ from_peak, side }: Obstacle, job: JobValues, section: Section): Quantity<'length'> {
-  const width = amountIn(section.width, 'in');
-  const down = amountIn(from_peak, 'in');
-  const ridgeAt = amountIn(ridgeOf(job, section), 'in');
-  const across = side === 'back' || rises(job) ? ridgeAt - down : ridgeAt + down;
-  return byMethod(
-    'place across, from the eave',
-    [...section.told, from_peak],
-    Math.min(width, Math.max(0, across)),
-    'in',
-  );
-}
 
 function lightFromEave({ from_eave, side }: Light, job: JobValues): Quantity<'length'> {
   const width = amountIn(job.cavity.width, 'in');

@@ -12,6 +12,7 @@ import { openRulebook } from '../../src/rulebook/rulebook.ts';
 import { theProject } from '../the-project.ts';
 import {
   boxOf,
+  cornersOf,
   dimensionsOf,
   inchesSaid,
   isThick,
@@ -408,5 +409,54 @@ describe('the card of an opening', () => {
     const words = (entries: Entries) => shapesOf(card(marked(entries), 'narrow')).map(wordsOf);
     expect(words(square)).toContain('starting end →');
     expect(words({ ...square, starting_end: 'left hand' })).toContain('← starting end');
+  });
+});
+
+describe('skylights on the card of an opening', () => {
+  // The opening stands at 10 ft, 4 ft from its eave, in a stretch from 6 to 14 ft of a cavity 8 ft wide.
+  const skylight = { along: quantity(8, 'ft'), at: quantity(2, 'ft'), across: quantity(18, 'in') };
+  const drawn = (entries: Entries, each: typeof skylight, size: Size) => {
+    const found = marked(entries);
+    const bare = hosePlan(found, rules, size);
+    const { shapes, description } = hosePlan(found, rules, size, { skylights: [each] });
+    const root = readXml(toSvg({ ...bare, shapes }, 'plan'));
+    const [outline] = shapesOf(root).filter(
+      ({ name, attributes }) =>
+        name === 'path' && attributes.d?.endsWith('Z') && attributes['stroke-width'] === '1.8',
+    );
+    const corners = outline ? cornersOf(outline) : [];
+    const [xs, ys] = [corners.map(([x]) => x), corners.map(([, y]) => y)];
+    const [hole] = shapesOf(root).filter((each) => each.name === 'circle' && isThick(each));
+    if (!hole) throw new Error('found no opening in the drawing');
+    const perInch = perInchOf(root, found);
+    // Right and up of the opening, in inches.
+    return {
+      description,
+      right: xs.map((x) => (x - numberAt(hole, 'cx')) / perInch),
+      up: ys.map((y) => (numberAt(hole, 'cy') - y) / perInch),
+    };
+  };
+  /** To the inch: finer than that a card of this size is not read. */
+  const ends = (some: readonly number[]) => [Math.min(...some), Math.max(...some)].map(Math.round);
+
+  test.each(sizes)('stand where they are, to scale, %s', (size) => {
+    // The starting end lies on the right hand: 2 ft nearer to it is 24 in to the right; 2 ft nearer the eave is 24 in down.
+    const { right, up, description } = drawn(square, skylight, size);
+    expect([ends(right), ends(up)]).toEqual([
+      [24 - 9, 24 + 9],
+      [-24 - 9, -24 + 9],
+    ]);
+    expect(description).toContain('A skylight at 8 ft along the roof, 2 ft from the eave.');
+  });
+
+  test('on the other hand where the starting end lies on the left', () => {
+    const { right } = drawn({ ...square, starting_end: 'left hand' }, skylight, 'wide');
+    expect(ends(right)).toEqual([-33, -15]);
+  });
+
+  test('no farther than the stretch', () => {
+    // Its middle on the end of the stretch at 6 ft, 48 in to the right: one half of it is drawn.
+    const { right } = drawn(square, { ...skylight, along: quantity(6, 'ft') }, 'wide');
+    expect(ends(right)).toEqual([39, 48]);
   });
 });

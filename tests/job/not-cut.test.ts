@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { workParts } from '../../src/job/parts/parts.ts';
 import { jobSheet } from '../../src/job/sheet.ts';
-import { ofWells } from '../../src/job/wells.ts';
-import { quantity } from '../../src/quantity/quantity.ts';
+import { ofWells, ofWellsIn, skylightsIn } from '../../src/job/wells.ts';
+import { amountIn, quantity } from '../../src/quantity/quantity.ts';
 import { data, exampleWith, planOf, rules } from './entries.ts';
 
 const text = (changes: Record<string, unknown>) =>
@@ -53,7 +53,7 @@ describe('the well of a skylight is told as not counted', () => {
     expect(text(skylight)).toContain('The well of the skylight at 32 ft is not counted');
     expect(text({})).not.toContain('skylight');
     const plan = planOf(exampleWith(skylight));
-    const at = plan.rows[0]?.holes.map((hole) => ofWells(plan.job, hole).length) ?? [];
+    const at = plan.rows[0]?.holes.map((hole) => ofWellsIn(plan, 'back', hole).length) ?? [];
     const reaches = plan.rows[0]?.holes.map(({ from, to }) => {
       const inches = (q: { amount: number; unit: string }) => (q.unit === 'ft' ? 12 * q.amount : q.amount);
       return inches(from) < 384 + 15 && inches(to) > 384 - 15 ? 1 : 0;
@@ -73,18 +73,56 @@ describe('the well of a skylight is told as not counted', () => {
       );
     expect(ofWells(at('10 ft', '32 ft', '50 ft').job)).toHaveLength(3);
     // 30 in across: half of it is 15 in. Its middle 14 in before or behind the end of a stretch it reaches over; 15 in off it touches, and no more.
-    const { job } = at('32 ft');
+    const plan = at('32 ft');
     const border = (inches: number) => ({
       first: { from: quantity(0, 'in'), to: quantity(384 + inches, 'in') },
       second: { from: quantity(384 + inches, 'in'), to: quantity(792, 'in') },
     });
     const told = (inches: number) => {
       const { first, second } = border(inches);
-      return [ofWells(job, first).length, ofWells(job, second).length];
+      return [ofWellsIn(plan, 'back', first).length, ofWellsIn(plan, 'back', second).length];
     };
     expect(told(14)).toEqual([1, 1]);
     expect(told(-14)).toEqual([1, 1]);
     expect(told(15)).toEqual([1, 0]);
     expect(told(-15)).toEqual([0, 1]);
+  });
+
+  test('of a double-section home at the holes of its own half; of a single one at those of its only row', () => {
+    const front = { 'roof.obstacles.0': { ...skylight['roof.obstacles.0'], side: 'front' } };
+    const double = { 'home.sections': 'double', 'cavity.shape': 'one-slope' };
+    const told = (changes: Record<string, unknown>) => {
+      const plan = planOf(exampleWith(changes));
+      return plan.rows.map(({ side, holes }) => [
+        side,
+        holes.some((hole) => ofWellsIn(plan, side, hole).length > 0),
+      ]);
+    };
+    expect(told(front)).toEqual([['back', true]]);
+    expect(told({ ...double, ...front })).toEqual([
+      ['back', false],
+      ['front', true],
+    ]);
+    expect(told({ ...double, ...skylight })).toEqual([
+      ['back', true],
+      ['front', false],
+    ]);
+  });
+
+  test('and stands in the drawing of those holes where it was measured', () => {
+    const stretch = { from: quantity(30, 'ft'), to: quantity(40, 'ft') };
+    const front = { 'roof.obstacles.0': { ...skylight['roof.obstacles.0'], side: 'front' } };
+    // The ridge of the example is 6 ft 11 in from the eave; 4 ft down the slope from it.
+    for (const [changes, inchesFromEave] of [
+      [skylight, 83 - 48],
+      [front, 83 + 48],
+    ] as const) {
+      const plan = planOf(exampleWith(changes));
+      const found = skylightsIn(plan, 'back', stretch);
+      expect(found.map(({ along, at, across }) => [along, at, across].map((q) => amountIn(q, 'in')))).toEqual(
+        [[384, inchesFromEave, 30]],
+      );
+      expect(skylightsIn(plan, 'back', { ...stretch, from: quantity(34, 'ft') })).toEqual([]);
+    }
   });
 });

@@ -11,7 +11,7 @@ import { markedOpenings } from '../../job/parts/marked-openings.ts';
 import { marksPart } from '../../job/parts/marks.ts';
 import { type PartOutcome, workPart } from '../../job/parts/part.ts';
 import type { WorkedJob } from '../../job/planned.ts';
-import { ofWells } from '../../job/wells.ts';
+import { ofWellsIn, type Skylight, skylightsIn } from '../../job/wells.ts';
 import { format } from '../../quantity/format.ts';
 import type { Quantity } from '../../quantity/quantity.ts';
 import type { SheetViewProps } from '../job/JobSheet.tsx';
@@ -82,7 +82,8 @@ export function HoseMarksView({ plan, elsewhere }: SheetViewProps): JSX.Element 
                 job={plan.job.name}
                 ridge={ridgeOf(plan.job, plan.section)}
                 bags={opening && bagsThrough(plan, opening)}
-                wells={ofWells(plan.job, opening?.hole)}
+                skylights={opening ? skylightsIn(plan, opening.side, opening.hole) : []}
+                wells={opening ? ofWellsIn(plan, opening.side, opening.hole) : []}
               />
             )}
           </Later>
@@ -98,6 +99,7 @@ function HoleCard({
   job,
   ridge,
   bags,
+  skylights,
   wells,
 }: {
   readonly card: Answered;
@@ -105,12 +107,13 @@ function HoleCard({
   readonly job: string;
   readonly ridge: Quantity<'length'>;
   readonly bags: Quantity<'pieces'> | undefined;
+  readonly skylights: readonly Skylight[];
   /** What is not counted in its stretch. */
   readonly wells: readonly Remark[];
 }): JSX.Element {
   const { pushes, longest } = answer.figures;
   const found = marksFrom(values as Values<typeof hoseMarkFields>, rules);
-  const words = { title, ridge, drawn: drawnStretch(found) };
+  const words = { title, ridge, drawn: drawnStretch(found), skylights };
   return (
     <section class="hole-card">
       <h2>
@@ -132,7 +135,9 @@ function HoleCard({
       </dl>
       <Sheet
         name={`${name}-${place + 1}`}
-        caption="From above: the pushes numbered in the order of the work, the farthest first. Thick: the flue; dashed: what is kept open about it."
+        caption={`From above: the pushes numbered in the order of the work, the farthest first. Thick: the flue; dashed: what is kept open about it.${
+          skylights.length > 0 ? ' Crossed square: a skylight, whose well a hose may run into.' : ''
+        }`}
         wide={hoseCard(found, rules, 'wide', words)}
         narrow={() => hoseCard(found, rules, 'narrow', words)}
       />

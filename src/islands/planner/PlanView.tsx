@@ -14,7 +14,7 @@ import { heldBy } from '../../job/cautions.ts';
 import type { PlacedCaution, PlannedHole, PlannedRow, WorkedJob } from '../../job/planned.ts';
 import { holesAreCut, saidOfCeiling, saidOfFill, saidOfHoles } from '../../job/said-beside.ts';
 import { USUAL_WAY, wayTaken } from '../../job/way-taken.ts';
-import { ofWells } from '../../job/wells.ts';
+import { ofWellsIn } from '../../job/wells.ts';
 import { withinReach } from '../../job/within-reach.ts';
 import { format } from '../../quantity/format.ts';
 import { minus, type Quantity } from '../../quantity/quantity.ts';
@@ -383,7 +383,7 @@ const remarksOf = (hole: PlannedHole, row: PlannedRow, plan: WorkedJob): string[
   ...(hole.movedFar
     ? [`moved ${format({ ...hole.moved, amount: Math.abs(hole.moved.amount) }, tape)} from its even place`]
     : []),
-  ...(ofWells(plan.job, hole).length > 0 ? ['a skylight whose well is not counted'] : []),
+  ...(ofWellsIn(plan, row.side, hole).length > 0 ? ['a skylight whose well is not counted'] : []),
   ...optional(ofBlownThrough(plan, row, hole.number, rules)).map((remark) => unbroken(remarkText(remark))),
   ...hole.kept.map((space) => `${space.what}: keep ${format(space.across)} across clear`),
 ];
