@@ -6,6 +6,7 @@ import {
   choiceField,
   countField,
   groupField,
+  ifAny,
   lengthField,
   listField,
   optional,
@@ -57,8 +58,8 @@ const SIDES = 2;
 /** Everything a job file holds, declared once: the planner's form, the file's reader and its JSON Schema are made from it. */
 export const jobFields = {
   name: wordsField('Job', 'What you call it: a street, a number.', '14 Larkspur Lane'),
-  agency: optional(wordsField('Agency', 'Whose job it is.', 'Harrow Valley Home Repair')),
-  crew: optional(wordsField('Crew', 'Who does it.', 'Blue crew')),
+  agency: ifAny(wordsField('Agency', 'Whose job it is.', 'Harrow Valley Home Repair')),
+  crew: ifAny(wordsField('Crew', 'Who does it.', 'Blue crew')),
   home: groupField('The home', 'From the data plate and the tape.', {
     built: yearField('Year built', 'From the data plate near the electrical panel.', '1979'),
     sections: choiceField(
@@ -86,7 +87,7 @@ export const jobFields = {
     ),
   }),
   old: groupField('Old insulation', 'What lies in the cavity now.', {
-    depth: optional(
+    depth: ifAny(
       lengthField('do', 'Depth', 'As it lies on the ceiling; nothing where there is none.', '2 in', {
         zero: 'or none',
         most: '6 ft',
@@ -132,7 +133,7 @@ export const jobFields = {
         }),
         bags: bagsBlown,
         state: openingState,
-        not_filled: optional(
+        not_filled: ifAny(
           choiceField('Not filled', 'Why nothing more goes in here.', [
             'neither hose nor tube goes in',
             'filled from another opening',

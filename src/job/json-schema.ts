@@ -93,8 +93,7 @@ function groupSchema(
 /** A group all of whose fields may be left out may be left out itself; so may a list. */
 const mayBeLeftOut = (field: Field): boolean =>
   field.kind === 'list' ||
-  (field.kind === 'group' &&
-    Object.values(field.of).every((each) => each.optional === true || mayBeLeftOut(each)));
+  (field.kind === 'group' && Object.values(field.of).every((each) => each.optional || mayBeLeftOut(each)));
 
 /** A whole number, or its digits as a form keeps what was typed; the reader holds those to the bounds too. */
 const asNumberOrDigits = (

@@ -1,4 +1,12 @@
-import { choiceField, countField, listField, optional, quantityField, wordsField } from '../declare/field.ts';
+import {
+  choiceField,
+  countField,
+  ifAny,
+  listField,
+  optional,
+  quantityField,
+  wordsField,
+} from '../declare/field.ts';
 
 export const roomKinds = ['bath', 'kitchen'] as const;
 export type RoomKind = (typeof roomKinds)[number];
@@ -46,7 +54,7 @@ export const roomsField = listField(
   'Each with the fan it has now; leave the list empty to size the whole-house fan alone.',
   'a bath or kitchen',
   {
-    name: optional(wordsField('Name', 'As the household calls it.', 'hall bath')),
+    name: ifAny(wordsField('Name', 'As the household calls it.', 'hall bath')),
     room: choiceField('Room', 'What it is.', roomKinds),
     flow: optional(
       flowField(
@@ -62,7 +70,7 @@ export const roomsField = listField(
   20,
 );
 
-export const existingField = optional(
+export const existingField = ifAny(
   flowField(
     'qe',
     'Whole-house fan that is there',

@@ -1,7 +1,7 @@
 import { format } from '../../quantity/format.ts';
 import { compare, type Quantity } from '../../quantity/quantity.ts';
 import { calculation, EntriesClash, type Figure } from '../declare/calculation.ts';
-import { lengthField, listField, optional } from '../declare/field.ts';
+import { ifAny, lengthField, listField, optional } from '../declare/field.ts';
 import { sectionFields } from './fields.ts';
 import { cavitySection, freeSection } from './section.ts';
 import { fillVolume, keptOpenVolume } from './volume.ts';
@@ -25,7 +25,7 @@ export const cavity = calculation({
     truss_spacing: optional(
       lengthField('s', 'Truss spacing', 'Centre to centre.', '24 in', { most: '8 ft' }),
     ),
-    old_depth: optional(
+    old_depth: ifAny(
       lengthField('do', 'Depth of the old insulation', 'As it lies now.', '2 in', {
         zero: 'or none',
         most: '6 ft',

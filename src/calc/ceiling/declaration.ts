@@ -1,6 +1,6 @@
 import type { Quantity } from '../../quantity/quantity.ts';
 import { calculation, EntriesClash, type Figure } from '../declare/calculation.ts';
-import { lengthField, optional, quantityField } from '../declare/field.ts';
+import { ifAny, lengthField, optional, quantityField } from '../declare/field.ts';
 import { boards, ceilingFields } from './fields.ts';
 import {
   asLimit,
@@ -55,7 +55,7 @@ export const ceiling = calculation({
         most: '100 lb/ft2',
       }),
     ),
-    old_depth: optional(
+    old_depth: ifAny(
       lengthField('do', 'Depth of the old insulation', 'As it lies now.', '2 in', {
         zero: 'or none',
         most: '6 ft',

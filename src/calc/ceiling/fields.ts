@@ -1,5 +1,5 @@
 import { ruleChoices } from '../../generated/rule-choices.ts';
-import { choiceField, lengthField, optional, quantityField, wordsField } from '../declare/field.ts';
+import { choiceField, ifAny, lengthField, optional, quantityField, wordsField } from '../declare/field.ts';
 
 /** The kinds of board that the rulebook tells apart. */
 export const boards = ruleChoices['ceiling.board.kinds'];
@@ -14,7 +14,7 @@ export const ceilingFields = {
     '16 in',
     { most: '8 ft' },
   ),
-  engineer_load: optional(
+  engineer_load: ifAny(
     quantityField({
       dimension: 'load',
       beside: 'lb/ft2',

@@ -87,10 +87,13 @@ export type Field =
   | ListField
   | GroupField;
 
-/** A field that may be left empty. */
-export type Optional<F extends Field> = F & { readonly optional: true };
+/** May a field be left empty? `if any`: the form says so beside its label, since neither hint nor answer would. */
+type Empty = true | 'if any';
 
-export type Fields = { readonly [name: string]: Field & { readonly optional?: true } };
+/** A field that may be left empty. */
+export type Optional<F extends Field> = F & { readonly optional: Empty };
+
+export type Fields = { readonly [name: string]: Field & { readonly optional?: Empty } };
 
 type ValueOf<F> =
   F extends QuantityField<infer D>
@@ -111,18 +114,22 @@ type ValueOf<F> =
 
 /** What comes out of a set of fields once it is read: each field's value, an optional one perhaps undefined. */
 export type Values<F extends Fields> = {
-  readonly [N in keyof F]: F[N] extends { readonly optional: true }
+  readonly [N in keyof F]: F[N] extends { readonly optional: Empty }
     ? ValueOf<F[N]> | undefined
     : ValueOf<F[N]>;
 };
 
+/** A field that is left empty where its hint says so, or as long as nothing that needs it is asked for. */
 export const optional = <F extends Field>(field: F): Optional<F> => ({ ...field, optional: true });
+
+/** A field of which there may be none. */
+export const ifAny = <F extends Field>(field: F): Optional<F> => ({ ...field, optional: 'if any' });
 
 /** A set of fields, each of which may be left empty. */
 export const allOptional = <F extends Fields>(fields: F): { readonly [N in keyof F]: Optional<F[N]> } =>
-  Object.fromEntries(Object.entries(fields).map(([name, field]) => [name, optional(field)])) as {
-    readonly [N in keyof F]: Optional<F[N]>;
-  };
+  Object.fromEntries(
+    Object.entries(fields).map(([name, field]) => [name, field.optional ? field : optional(field)]),
+  ) as { readonly [N in keyof F]: Optional<F[N]> };
 
 export const quantityField = <D extends Dimension>(
   field: Omit<QuantityField<D>, 'kind'>,

@@ -1,6 +1,6 @@
 import { sectionFields } from '../cavity/fields.ts';
 import { ceilingFields } from '../ceiling/fields.ts';
-import { choiceField, lengthField, optional, quantityField } from '../declare/field.ts';
+import { choiceField, ifAny, lengthField, optional, quantityField } from '../declare/field.ts';
 import { materialFields } from '../fill/fields.ts';
 import { oldConditions } from './old-insulation.ts';
 import { framingShares } from './roof-heat.ts';
@@ -25,7 +25,7 @@ export const heatFields = {
   material: materialFields.material,
   density: optional(materialFields.density),
   label_r_per_inch: materialFields.label_r_per_inch,
-  old_depth: optional(
+  old_depth: ifAny(
     lengthField('do', 'Depth of the old insulation', 'As it lies now.', '2 in', {
       zero: 'or none',
       most: '6 ft',
@@ -74,7 +74,7 @@ export const heatFields = {
       { most: '6 ft' },
     ),
   ),
-  energy_zone: optional(
+  energy_zone: ifAny(
     choiceField(
       'Uo value zone',
       'From the home’s heating certificate or the federal map; for the yardstick.',

@@ -1,6 +1,6 @@
 import { figuresApart } from '../../quantity/apart.ts';
 import { calculation } from '../declare/calculation.ts';
-import { choiceField, optional, quantityField } from '../declare/field.ts';
+import { choiceField, ifAny, quantityField } from '../declare/field.ts';
 import { materialFields } from '../fill/fields.ts';
 import { openingSoFar, openingStates } from './opening.ts';
 
@@ -39,7 +39,7 @@ export const openingLog = calculation({
     bag_weight: materialFields.bag_weight,
     bags: bagsBlown,
     state: openingState,
-    highest_density: optional(
+    highest_density: ifAny(
       quantityField({
         dimension: 'density',
         beside: 'lb/ft3',

@@ -3,7 +3,7 @@ import { format } from '../../quantity/format.ts';
 import { byMethod, named, quantity, total } from '../../quantity/quantity.ts';
 import type { Rulebook } from '../../rulebook/rulebook.ts';
 import { calculation, type Figure } from '../declare/calculation.ts';
-import { choiceField, lengthField, optional, type Values } from '../declare/field.ts';
+import { choiceField, ifAny, lengthField, optional, type Values } from '../declare/field.ts';
 import { type Remark, said } from '../declare/remark.ts';
 import { trussesMeasured } from '../holes/measured-field.ts';
 import { knowsTrusses, trussPlaces } from '../holes/members.ts';
@@ -54,7 +54,7 @@ export const hoseMarkFields = {
     '2 ft',
     { most: '40 ft' },
   ),
-  stand_off: optional(
+  stand_off: ifAny(
     lengthField('so', 'Stand-off', 'How far the hose stops short of the edge of the stretch.', '6 in', {
       zero: 'allowed',
       most: '10 ft',

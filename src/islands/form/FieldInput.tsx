@@ -38,7 +38,7 @@ export const FieldsForm = ({
 );
 
 interface FieldProps extends FormState {
-  readonly field: Field & { readonly optional?: true };
+  readonly field: Fields[string];
   readonly way: readonly string[];
 }
 
@@ -85,7 +85,7 @@ const FieldInput = still(function Field({ field, way, ...state }: FieldProps): J
     <div class={problem ? 'field wrong' : 'field'} data-typed={value}>
       <label for={id}>
         {unbroken(field.label)}
-        {field.optional ? <span class="optional"> (if any)</span> : null}
+        {field.optional === 'if any' ? <span class="optional"> (if any)</span> : null}
       </label>
       <p class="hint" id={`${id}-hint`}>
         {unbroken(field.kind === 'choice' ? field.hint : `${field.hint} For example ${field.example}.`)}

@@ -1,4 +1,4 @@
-import type { Field, Fields, QuantityField } from '../../../src/calc/declare/field.ts';
+import type { Fields, QuantityField } from '../../../src/calc/declare/field.ts';
 import { parseQuantity } from '../../../src/quantity/parse.ts';
 import { amountIn, type Quantity } from '../../../src/quantity/quantity.ts';
 import { type UnitName, units } from '../../../src/quantity/units.ts';
@@ -9,7 +9,7 @@ export type Entries = Readonly<Record<string, unknown>>;
 /** A field that holds one value, and the way to it through groups and lists. */
 export interface Leaf {
   readonly way: readonly string[];
-  readonly field: Field & { readonly optional?: true };
+  readonly field: Fields[string];
   readonly given: unknown;
 }
 

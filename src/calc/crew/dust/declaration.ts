@@ -1,13 +1,13 @@
 import { number } from '../../../quantity/quantity.ts';
 import type { Rulebook } from '../../../rulebook/rulebook.ts';
 import { calculation, EntriesClash, type Figure } from '../../declare/calculation.ts';
-import { choiceField, optional, quantityField } from '../../declare/field.ts';
+import { choiceField, ifAny, quantityField } from '../../declare/field.ts';
 import { type Remark, said } from '../../declare/remark.ts';
 import { materials } from '../../fill/material.ts';
 import { dustExposure, MEASURED_FIT } from './exposure.ts';
 
 const concentration = (symbol: string, label: string, hint: string, example: string) =>
-  optional(
+  ifAny(
     quantityField({
       dimension: 'density',
       beside: 'mg/m3',
@@ -42,7 +42,7 @@ export const dust = calculation({
       '8 mg/m³',
     ),
     respirable: concentration('Cr', 'Respirable dust', 'The part fine enough to reach the lungs.', '1 mg/m³'),
-    fibres: optional(
+    fibres: ifAny(
       quantityField({
         dimension: 'pieces per volume',
         beside: 'fibres/cm3',

@@ -2,7 +2,7 @@ import { figuresApart } from '../../../quantity/apart.ts';
 import { format } from '../../../quantity/format.ts';
 import { compare, inUnit, quantity, total } from '../../../quantity/quantity.ts';
 import { calculation, EntriesClash, type Figure } from '../../declare/calculation.ts';
-import { listField, optional, quantityField } from '../../declare/field.ts';
+import { ifAny, listField, quantityField } from '../../declare/field.ts';
 import { printed, said } from '../../declare/remark.ts';
 import { allowedTime, type JudgedPeriod, noiseDose, timeLeft } from './dose.ts';
 
@@ -50,7 +50,7 @@ export const noise = calculation({
       },
       MOST_PERIODS,
     ),
-    next_level: optional(
+    next_level: ifAny(
       levelField('nn', 'Level of what comes next', 'To know how much time is left at it.', '100 dBA'),
     ),
   },

@@ -2,7 +2,7 @@ import { figuresApart } from '../../../quantity/apart.ts';
 import { format } from '../../../quantity/format.ts';
 import { compare } from '../../../quantity/quantity.ts';
 import { calculation, EntriesClash, type Figure } from '../../declare/calculation.ts';
-import { lengthField, listField, optional, quantityField } from '../../declare/field.ts';
+import { ifAny, lengthField, listField, quantityField } from '../../declare/field.ts';
 import { said } from '../../declare/remark.ts';
 import { materialFields } from '../../fill/fields.ts';
 import { weightField } from '../fields.ts';
@@ -40,7 +40,7 @@ export const testBoxCheck = calculation({
       MOST_FILLS,
     ),
     target: { ...materialFields.density, symbol: 'ρt', label: 'Target density' },
-    allowed_spread: optional(
+    allowed_spread: ifAny(
       quantityField({
         dimension: 'number',
         beside: 'percent',
