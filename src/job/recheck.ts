@@ -40,6 +40,7 @@ export interface Rechecked {
   readonly from: string;
   readonly to: string;
   readonly figures: number;
+  /** Those that a stop holds back, or held back, come last. */
   readonly differing: readonly DifferingFigure[];
   /** Rules that changed since, whether or not a figure rests on them. */
   readonly changed: readonly string[];
@@ -83,7 +84,7 @@ export function recheck(
     .map(([id]) => id);
   const changedOf = (behind: readonly string[]) => changed.filter((id) => behind.includes(id));
   const stopsOf = heldBack(all, held);
-  const differing = [...new Set([...Object.keys(record.figures), ...Object.keys(now)])].flatMap(
+  const unordered = [...new Set([...Object.keys(record.figures), ...Object.keys(now)])].flatMap(
     (name): DifferingFigure[] => {
       const [before, after] = [record.figures[name], now[name]];
       if (before && after && alike(before, after)) return [];
@@ -111,6 +112,11 @@ export function recheck(
       ];
     },
   );
+  // One stop holds most of a job's figures back: they would bury those that changed by themselves.
+  const differing = [
+    ...unordered.filter(({ stops }) => stops.length === 0),
+    ...unordered.filter(({ stops }) => stops.length > 0),
+  ];
   const stopped = new Set(differing.flatMap(({ stops }) => stops));
   return {
     ok: true,

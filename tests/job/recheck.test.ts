@@ -112,6 +112,13 @@ describe('a record under an agency that asks more of the ceiling, of flues and o
       expect(names).not.toContain(name);
   });
 
+  test('what differs by itself is told before what the stop holds back', () => {
+    const held = differing.map(({ stops }) => stops.length > 0);
+    expect(held).toContain(false);
+    expect(held).toContain(true);
+    expect(held.lastIndexOf(false)).toBeLessThan(held.indexOf(true));
+  });
+
   test('the stop stands first among the cautions, and those of what it holds back are left out', () => {
     expect(cautions[0]).toBe('caution.machine.pressed');
     expect(cautions).toContain('caution.flue.keep-clear');
