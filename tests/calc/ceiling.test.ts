@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { ceiling } from '../../src/calc/ceiling/declaration.ts';
 import { boards } from '../../src/calc/ceiling/fields.ts';
-import { besideLimit, ceilingLoad } from '../../src/calc/ceiling/load.ts';
+import { besideLimit, ceilingLoad, loadLimit, ofEngineer } from '../../src/calc/ceiling/load.ts';
 import { answer } from '../../src/calc/declare/calculation.ts';
 import { sentence } from '../../src/calc/declare/read-fields.ts';
 import { format } from '../../src/quantity/format.ts';
@@ -84,6 +84,20 @@ describe('the weight is held against the published limit', () => {
     expect(amountIn(found.total, 'lb/ft2')).toBeCloseTo(total, 12);
     expect(found.limit?.amount).toBe(limit);
     expect(found.verdict).toBe(verdict);
+  });
+});
+
+describe('of the published limit and an engineer’s load the lesser holds', () => {
+  // The fact sheet has 2.2 lb/ft2 for half-inch board at 16 in.
+  test.each<[engineers: number, holds: number, whose: RegExp]>([
+    [2.1, 2.1, /^What the ceiling may carry was given in writing by: R\. Alder\./],
+    [2.2, 2.2, /^The published limit of this board is no more than the engineer’s load, and holds\.$/],
+    [2.3, 2.2, /^The published limit of this board is no more than the engineer’s load, and holds\.$/],
+  ])('%d lb/ft2: %d lb/ft2', (engineers, holds, whose) => {
+    const given = { engineer_load: quantity(engineers, 'lb/ft2'), engineer: 'R. Alder' };
+    const limit = loadLimit('gypsum 1/2 in', quantity(16, 'in'), rules, given.engineer_load);
+    expect(limit?.amount).toBe(holds);
+    expect(ofEngineer(given, limit)).toEqual([expect.stringMatching(whose)]);
   });
 });
 

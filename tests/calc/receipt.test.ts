@@ -265,6 +265,13 @@ describe('the bags against the label', () => {
       );
       expect(amountIn(found.weight as Quantity<'load'>, 'lb/ft2')).toBeCloseTo(weight, 12);
       expect(found.underWeight).toBe(under);
+      expect(found.remarks.map(remarkText).filter((each) => each.includes('of the label'))).toEqual(
+        under
+          ? [
+              `roof cavity: the bags weigh ${weight} lb/ft² on this area, less than the ${label} lb/ft² of the label for the R stated.`,
+            ]
+          : [],
+      );
     },
   );
 

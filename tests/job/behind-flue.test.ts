@@ -183,6 +183,15 @@ describe('what lies behind a flue is blown from the next opening', () => {
     expect(far.filter((each) => each.startsWith('Push'))).toEqual([]);
   });
 
+  test('and another flue beyond it keeps no push from it', () => {
+    // From 252 in the flue stands 100 in off and 30 in up the slope; the other 14 in behind it in the same line, of which the push stops short.
+    const flue: Ring = { ...ring, along: inches(152), at: inches(110) };
+    const beyond: Ring = { ...ring, along: inches(138.6), at: inches(114) };
+    const row = [opening(84, 0, 168, [flue, beyond]), opening(252, 168, 336, [])];
+    const first = shadowsOf(row).filter((shadow) => shadow.flue === 0);
+    expect(first.map(({ blownFrom }) => blownFrom)).toEqual([1]);
+  });
+
   test('behind two flues each holds back its own, and no bag is told twice', () => {
     // As far to the right hand as the other to the left, so that half of what is out of reach lies behind either.
     const two = [inches(216), inches(288)].map((along): Ring => ({ ...ring, along }));

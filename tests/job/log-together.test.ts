@@ -167,6 +167,15 @@ describe('a count of openings together', () => {
     ['the next goes to the one that is behind', [...closed, bay(0.25), bay(0)], 0.25, [1, 1, 1, 0.25, 0.25]],
     ['what was counted at an open one stays too', [bay(0.75), bay(0), bay(0)], 0.5, [0.75, 0.25, 0.25]],
     ['the one that takes more gets more', [bay(0, true, 0.6), bay(0, true, 1.2)], 0.75, [0.25, 0.5]],
+    // Of a quarter 0.19 belong in the one that takes three times as much, and 0.06 in the other.
+    [
+      'the first quarter goes to the one that takes the most',
+      [bay(0, true, 1), bay(0, true, 3)],
+      0.25,
+      [0, 0.25],
+    ],
+    // Two bags and a quarter: 0.5625 belong in the first, which has none, and 1.6875 in the other, which has 2.
+    ['and then to the one that is behind its share', [bay(0, true, 1), bay(2, true, 3)], 0.25, [0.25, 2]],
     [
       'a quarter less comes from the open one that is ahead',
       [...closed, bay(0.25), bay(0.5)],

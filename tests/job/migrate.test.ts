@@ -198,7 +198,9 @@ describe('steps', () => {
   });
 
   test('stop in a sentence where one is missing', () => {
-    expect(said(migrate({ version: 1 }, to(4)))).toContain('found version 3; expected a version from which');
+    expect(said(migrate({ version: 1 }, to(4)))).toContain(
+      'found version 3; expected a version from which a step leads on to 4',
+    );
   });
 
   test('change nothing in what they are given', () => {

@@ -52,6 +52,9 @@ describe('a ring that reaches over the marriage line of a double home', () => {
 
   test('is told on the sheet, and with the openings of the other section whose stretch it is beside', () => {
     const plan = double(flue('back', '5 in'));
+    expect(plan.remarks.map(remarkText)).toEqual(
+      expect.arrayContaining([expect.stringContaining('reaches 3 in over the marriage line')]),
+    );
     expect(jobSheet(plan, data.cautions, rules)).toContain('over the marriage line');
     const told = workPart(marksPart, plan, rules).map((outcome) => [
       outcome.title,

@@ -166,6 +166,19 @@ test('a stop that no rule is behind is named alone, whatever else changed', () =
 });
 
 describe('words name the rule that is behind them', () => {
+  test('trapped air, which asks for no weight of old insulation, where that was taken to be heavier', () => {
+    // By hand: the example's 2 in of old insulation at 2 lb/ft3 in place of 0.51 weigh 2/12 · 1.49 = 0.2483 lb/ft2 more: 1.800625 become 2.0490, which a
+    // board of 2.2 carries, and with 0.2601 of trapped air 2.3091, which it does not.
+    const { differing } = under(
+      changedRulebook(data, {
+        'thermal.batt.light-density': { kind: 'between', low: 0.47, high: 2, unit: 'lb/ft3' },
+      }),
+    );
+    const air = named(differing, 'trapped-air.Trapped air.verdict');
+    expect(air).toMatchObject({ before: 'carries it', after: 'does not carry it', stops: [] });
+    expect(rulesOf(air)).toEqual(['thermal.batt.light-density']);
+  });
+
   test('the patch kit, where only flues and patches ask for more', () => {
     const { differing } = under(
       changedRulebook(data, { 'patch.layers.overlap': wider['patch.layers.overlap'] as RuleValue }),

@@ -34,6 +34,28 @@ describe('R across the home takes the old insulation as the heat through the roo
     for (const [place, value] of byHand.entries()) expect(found[place]).toBeCloseTo(value, 9);
   });
 
+  test('where no old insulation lies, all of it is fill, whatever is said of its condition', () => {
+    // 10 x 3.5.
+    const plan = planOf(
+      exampleWith({
+        ...cavity,
+        'old.depth': '0 in',
+        'survey.old': undefined,
+        heat: { old_condition: 'pressed by the new fill' },
+      }),
+    );
+    expect(resistanceAcross(plan, rules, [84])).toEqual([{ across: 84, low: 35, value: 35, high: 35 }]);
+  });
+
+  test('of fill without an R per inch nothing is told', () => {
+    // No row of the published table is of so light a fill, and no label tells.
+    const plan = planOf(
+      exampleWith({ ...cavity, 'fill.label_r_per_inch': '', 'fill.density': '0.1 lb/ft3' }),
+    );
+    expect(plan.resistance).toBeUndefined();
+    expect(resistanceAcross(plan, rules, [84])).toEqual([]);
+  });
+
   test('of no typed R it has the ends of the published range', () => {
     const [low = 0, value = 0, high = 0] = inTheMiddle({ old_condition: 'lies loose at its full depth' });
     expect(low).toBeLessThan(value);

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { toldApart } from '../../src/job/told-apart.ts';
+import { amountAs, toldApart } from '../../src/job/told-apart.ts';
 
 type Amount = Parameters<typeof toldApart>[0];
 
@@ -37,4 +37,19 @@ test.each<[title: string, before: Amount, after: Amount, told: readonly [string,
   ],
 ])('%s', (_, before, after, told) => {
   expect(toldApart(before, after)).toEqual(told);
+});
+
+test.each<[title: string, amount: Amount, as: string, found: number | undefined]>([
+  ['feet in inches', { text: '2 ft', amount: 2, unit: 'ft' }, 'in', 24],
+  ['one of a unit that is no longer known, in that unit', { text: '2 oz', amount: 2, unit: 'oz' }, 'oz', 2],
+  [
+    'one of a unit that is no longer known, in another',
+    { text: '2 oz', amount: 2, unit: 'oz' },
+    'lb',
+    undefined,
+  ],
+  ['one of something else', { text: '2 lb', amount: 2, unit: 'lb' }, 'in', undefined],
+  ['none, in the unit that it has', { text: 'as it lies', unit: 'in' }, 'in', undefined],
+])('an amount in a unit: %s', (_, amount, as, found) => {
+  expect(amountAs(amount, as)).toBe(found);
 });

@@ -12,7 +12,7 @@ import { type Material, materials } from '../../../src/calc/fill/material.ts';
 import { amountIn, type Quantity, quantity } from '../../../src/quantity/quantity.ts';
 import { working } from '../../../src/quantity/working.ts';
 import { changedRulebook } from '../../../src/rulebook/changed.ts';
-import { openRulebook } from '../../../src/rulebook/rulebook.ts';
+import { openRulebook, type Rule } from '../../../src/rulebook/rulebook.ts';
 import { theProject } from '../../the-project.ts';
 import { complaints, printed } from '../told.ts';
 
@@ -89,6 +89,23 @@ describe('the ring', () => {
   ];
   test.each(listings)('of a %s listed for %d in, in %s, is %d in', (kind, listed, material, ring) => {
     expect(inches(space({ kind, across: 6, depth: 10, listed }, material).ring)).toBe(ring);
+  });
+});
+
+describe('whose the distance is', () => {
+  const id = 'clearance.flue.to-combustibles';
+  const agency = openRulebook({
+    ...data,
+    rules: { ...data.rules, [id]: { ...(data.rules[id] as Rule), by: 'Harrow Valley' } },
+  });
+  const vent = { kind: 'listed double-wall vent or chimney', across: 6, depth: 10 } as const;
+  const fromOf = (of: Measured) => clearSpace(thing(of), 'glass fibre', agency).from;
+
+  test('an agency’s where it set the value, and of nothing else', () => {
+    expect(fromOf(vent)).toBe('Harrow Valley');
+    expect(fromOf({ ...vent, listed: 3 })).not.toBe('Harrow Valley');
+    expect(fromOf({ ...vent, kind: 'connector, oil' })).not.toBe('Harrow Valley');
+    expect(space(vent).from).not.toBe('Harrow Valley');
   });
 });
 

@@ -94,6 +94,16 @@ describe('what two rings share is left out once', () => {
       [at(60, 60, 30), at(80, 60, 30), at(100, 60, 30)],
       3 * disc - 2 * lens(15, 20),
     ],
+    [
+      'three in a row, the one between them entered last',
+      [at(60, 60, 30), at(100, 60, 30), at(80, 60, 30)],
+      3 * disc - 2 * lens(15, 20),
+    ],
+    [
+      'the same, the far one entered first',
+      [at(100, 60, 30), at(60, 60, 30), at(80, 60, 30)],
+      3 * disc - 2 * lens(15, 20),
+    ],
   ])('%s', (_, rings, area) => {
     expect(Math.abs(sum(openWithin(level, rings, all)) - area * 12)).toBeLessThan(NEAR);
   });

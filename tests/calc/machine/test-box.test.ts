@@ -32,6 +32,23 @@ const run = (hundredths: readonly number[], cubicFeet: number, target: number, a
   );
 
 describe('a box that is filled and weighed', () => {
+  test('has a weight and a density of each fill, by its number', () => {
+    // 600 and 500 hundredths of a pound in 4 ft3.
+    const { fills } = run([600, 500], 4, 1.5);
+    expect(fills.map(({ net, density }) => [net, density].map((q) => [q.symbol, q.label, q.amount]))).toEqual(
+      [
+        [
+          ['w1', 'Net weight of fill 1', 6],
+          ['ρ1', 'Density of fill 1', 1.5],
+        ],
+        [
+          ['w2', 'Net weight of fill 2', 5],
+          ['ρ2', 'Density of fill 2', 1.25],
+        ],
+      ],
+    );
+  });
+
   test('gives the mean, the ends and the deviation of its densities, worked by sums of squares', () => {
     fc.assert(
       fc.property(weights, fc.integer({ min: 1, max: 40 }), (nets, cubic) => {

@@ -201,6 +201,23 @@ describe('the directions', () => {
   });
 });
 
+describe('the marks', () => {
+  test('stand in the order of their pushes, the longest first, and of two as long the first round the clock', () => {
+    const { marks } = hoseMarks(
+      openingOf({ left: 48, right: 48, up: 48, down: 48, stream: 36, standOff: 0 }),
+      rules,
+    );
+    // To the edge, 48 in off: 48/cos 35° = 58.6 in at 4:50 and 7:10, 48/cos 17.5° = 50.3 in at 2:25 and 9:35, and 48 in straight up.
+    expect(marks.map(({ order, mark }) => [order, mark.symbol, mark.label])).toEqual([
+      [1, 'm1', 'Mark 1, at 4:50'],
+      [2, 'm2', 'Mark 2, at 7:10'],
+      [3, 'm3', 'Mark 3, at 2:25'],
+      [4, 'm4', 'Mark 4, at 9:35'],
+      [5, 'm5', 'Mark 5, at 12:00'],
+    ]);
+  });
+});
+
 const home: Entries = {
   along: '30 ft',
   from: '0 ft',
