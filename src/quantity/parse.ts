@@ -27,12 +27,14 @@ const ONE_CHARACTER = /[¼-¾⅐-⅞]/g;
 
 /** An unsigned number as people write it: 12, 2.5, .5, 1/2, 10 1/2, 10-1/2. */
 const NUMBER = String.raw`(?:\d+[ -]+\d+\/\d+|\d+\/\d+|\d+\.?\d*|\.\d+)`;
-const bareNumber = new RegExp(`^\\s*[-−+]?\\s*${NUMBER}\\s*$`);
-const FEET = String.raw`(?:feet|foot|ft\.?|'|′|’)`;
-const INCHES = String.raw`(?:inches|inch|ins|in\.?|"|″|”|'')`;
+const bareNumber = new RegExp(`^[-+]? ?${NUMBER}$`);
+const FEET = String.raw`(?:feet|foot|ft\.?|')`;
+const INCHES = String.raw`(?:inches|inch|ins|in\.?|")`;
 const feetAndInches = new RegExp(`^(${NUMBER})\\s*${FEET}\\s*[-,]?\\s*(${NUMBER})\\s*${INCHES}?$`, 'i');
 const numberAndUnit = new RegExp(`^(${NUMBER})\\s*(.*)$`);
-/** 1,500 in is 1500 or 1.5; 13 ft -2 in is a range, a difference or 13 ft 2 in. */
+/** 1,500 and 12,345.6, as the tapes, bags and bills of the States have them: a comma before each three figures, and no nought first. */
+const GROUPED = /^[-+]? ?\$? ?[1-9]\d{0,2}(?:,\d{3})+(?![,\d])/;
+/** 1,5 in is 15 or 1.5; 13 ft -2 in is a range, a difference or 13 ft 2 in. */
 const twoMeanings = /\d,\d| -/;
 /** 13.10 ft may be 13.1 ft or, as some write it, 13 ft 10 in; 13-8 is 13 ft 8 in to a carpenter, and a range to others. */
 const asFeetAndInches = new RegExp(`^(\\d+)(?:\\.10\\s*${FEET}|-(\\d|1[01]))$`, 'i');
@@ -41,7 +43,7 @@ const ON_CENTRE = /\s*\b(?:o\.? ?c\.?|on cent(?:er|re)s?)$/i;
 /** An R as it stands on a bag: R-19, R 3.7. */
 const LEADING_R = /^R[- ]?(?=[\d.])/i;
 /** A price as it is printed: $1800, −$0.12 per kWh. */
-const leadingDollar = new RegExp(`^([-−+]?)\\s*\\$\\s*(${NUMBER})`);
+const leadingDollar = new RegExp(`^([-+]?) ?\\$ ?(${NUMBER})`);
 
 /**
  * The value of an unsigned number as matched by NUMBER, which may follow feet; not finite where a fraction has no size (1/0, 0/0), and
@@ -55,8 +57,24 @@ function amountOf(text: string, follows = ''): number {
   return whole && part >= 1 ? Number(text) : Number(whole) + part;
 }
 
+/**
+ * What was written, with one sign for all that keyboards, phones and other programs write for it (a phone makes straight marks curly, and
+ * dashes of hyphens), one space where there were several, and no commas between thousands.
+ */
+const plainly = (written: string): string =>
+  written
+    .replace(ONE_CHARACTER, (fraction) => ` ${fraction.normalize('NFKD')}`)
+    .replace(/[⁄∕]/g, '/')
+    .replace(/[‐-–−]/g, '-')
+    .replace(/[‘’′´]/g, "'")
+    .replace(/[“”″]|''/g, '"')
+    .replace(/[º˚]/g, '°')
+    .replace(/\s+/g, ' ')
+    .trim()
+    .replace(GROUPED, (thousands) => thousands.replace(/,/g, ''));
+
 /** Is this a number without a unit? @example isBareNumber('2 1/2') // => true */
-export const isBareNumber = (text: string): boolean => bareNumber.test(text);
+export const isBareNumber = (text: string): boolean => bareNumber.test(plainly(text));
 
 const MOST_CHARACTERS = 60;
 
@@ -64,8 +82,8 @@ const MOST_CHARACTERS = 60;
  * What quantity did somebody write?
  * Understands `13 ft 10 in`, `13' 10 1/2"`, `3 1/2 in`, `10½ in`, `1.5 lb/ft3`, `-2 in`, `R-19`, `16" o.c.`, `$2.50 per gal`, `2.5` where a
  * unit is assumed, and `0` of all that is not read off a scale; what a piece weighs or measures may be written without the piece, `28 lb`: it
- * is that of the example.
- * Odd cases: nothing written, a comma between digits (1,500 may mean 1500 or 1.5), a hyphen behind a space, `13.10 ft` (13.1 ft or 13 ft
+ * is that of the example. Commas between thousands, curly marks, primes and dashes are read as what they stand for: `1,500 ft`, `5’-6”`.
+ * Odd cases: nothing written, any other comma between digits (1,5 may mean 15 or 1.5), a hyphen behind a space, `13.10 ft` (13.1 ft or 13 ft
  * 10 in), 13-8 for 13 ft 8 in, tenths of a foot before inches, a fraction over 0, one of a whole or more behind a whole number, a unit of another kind, a missing
  * unit and more than 60 characters are each refused; inches in a feet-and-inches reading stay below 12.
  * @throws ParseError with what was found and what is expected.
@@ -73,11 +91,7 @@ const MOST_CHARACTERS = 60;
  */
 export function parseQuantity<D extends Dimension>(written: string, asked: Asked<D>): Quantity<D> {
   const expected = expectation(asked);
-  const text = written
-    .replace(ONE_CHARACTER, (fraction) => ` ${fraction.normalize('NFKD')}`)
-    .replace(/⁄/g, '/')
-    .replace(/\s+/g, ' ')
-    .trim();
+  const text = plainly(written);
   if (text === '') throw new ParseError('nothing', expected);
   if (text.length > MOST_CHARACTERS) throw new ParseError(`${text.length} characters`, expected);
   const twofold = (wanted: string): never => {
@@ -90,9 +104,8 @@ export function parseQuantity<D extends Dimension>(written: string, asked: Asked
     leadingDollar,
     '$1$2 $$',
   );
-  const negative = /^[-−]/.test(plain);
-  const unsigned = plain.replace(/^[-−+]\s*/, '');
-  const sign = negative ? -1 : 1;
+  const unsigned = plain.replace(/^[-+] ?/, '');
+  const sign = plain[0] === '-' ? -1 : 1;
   const refuse = (): never => {
     throw new ParseError(`"${written.trim()}"`, expected);
   };

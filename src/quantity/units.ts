@@ -69,8 +69,8 @@ export const units = {
   percent: unit('number', 0.01, '%', 'per cent', 'pct'),
   ppm: unit('number', 1e-6),
 
-  in: unit('length', 1, BY_RULE, '"', '″', '”', "''"),
-  ft: unit('length', INCHES_PER_FOOT, BY_RULE, "'", '′', '’'),
+  in: unit('length', 1, BY_RULE, '"'),
+  ft: unit('length', INCHES_PER_FOOT, BY_RULE, "'"),
   mm: unit('length', 0.001 / METRES_PER_INCH),
   cm: unit('length', 0.01 / METRES_PER_INCH),
   m: unit('length', 1 / METRES_PER_INCH),

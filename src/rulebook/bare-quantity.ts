@@ -34,14 +34,14 @@ const ALSO: Readonly<Record<string, Dimension | undefined>> = {
   'kilowatt-hour': 'heat',
   kilowatt: 'heat flow',
   pascal: 'load',
+  // What the table takes for straight marks.
+  '″': 'length',
+  '′': 'length',
 };
 
 /** What stands after a number and is no unit there. */
 const NO_UNIT: Readonly<Record<string, string>> = {
   "'": 'ends a quotation, or a decade: 1970’s',
-  "''": 'ends a quotation',
-  '’': 'ends a quotation, or a decade: 1970’s',
-  '”': 'ends a quotation',
   s: 'makes a decade: the 1970s',
   R: 'stands before its number: R-19',
   $: 'stands before its number: $1800',

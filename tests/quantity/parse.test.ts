@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { format, formatTape } from '../../src/quantity/format.ts';
-import { ParseError, parseQuantity } from '../../src/quantity/parse.ts';
+import { isBareNumber, ParseError, parseQuantity } from '../../src/quantity/parse.ts';
 import { amountIn, quantity } from '../../src/quantity/quantity.ts';
 import { type UnitName, units } from '../../src/quantity/units.ts';
 
@@ -41,6 +41,22 @@ const lengths: readonly [written: string, inches: number][] = [
   ['3 ft 1 1/2 in', 37.5],
   ['-5-1/2 in', -5.5],
   ['+3 in', 3],
+  // What a phone makes of straight marks and hyphens, and what other keyboards write for them.
+  ['5’-6”', 66],
+  ['5‘ 6“', 66],
+  ['5´6´´', 66],
+  ['5’6’’', 66],
+  ['6′′', 6],
+  ['5’ 6½”', 66.5],
+  ['5\'–6"', 66],
+  ['5‑1/2 in', 5.5],
+  ['–3 in', -3],
+  ['3 1∕2 in', 3.5],
+  // Commas between thousands.
+  ['1,500 in', 1500],
+  ['-1,500.5 in', -1500.5],
+  ['1,234,567 in', 1234567],
+  ['1,000 ft 6 in', 12006],
   [`2${' '.repeat(70)}ft`, 24],
   // Sixty characters, the most that are read.
   [`2.${'0'.repeat(55)} in`, 2],
@@ -56,11 +72,17 @@ const refused: readonly [written: string, message: RegExp][] = [
   ['', /found nothing/],
   ['   ', /found nothing/],
   ['2.5', /no unit.*such as 13 ft 10 in/],
-  [
-    '1,500 in',
-    /could mean two things, expected a length such as 13 ft 10 in, with no comma or loose hyphen$/,
-  ],
-  ['1,5 in', /could mean two things/],
+  ['1,5 in', /could mean two things, expected a length such as 13 ft 10 in, with no comma or loose hyphen$/],
+  // A comma anywhere but between thousands may stand for the point.
+  ['1,50 in', /could mean two things/],
+  ['0,500 in', /could mean two things/],
+  ['12,3456 in', /could mean two things/],
+  ['1234,567 in', /could mean two things/],
+  ['1,234,56 in', /could mean two things/],
+  ['1.5,000 in', /could mean two things/],
+  ['5’ – 6”', /could mean two things/],
+  ['5–6', /could mean two things, expected 5 ft 6 in$/],
+  ['5–6 ft', /unknown unit "-6 ft"/],
   ['13 lb', /13 lb" \(weight\)/],
   ['13 furlongs', /unknown unit "furlongs"/],
   ['13 ft 12 in', /less than 12 in/],
@@ -219,6 +241,11 @@ describe('what a bag’s label says is read as it stands there', () => {
     ['50 ft/roll', 'length of a piece', 'ft/roll', 50],
     ['50 ft', 'length of a piece', 'ft/cartridge', 50],
     ['$1800', 'money', '$', 1800],
+    ['$1,800', 'money', '$', 1800],
+    ['-$12,345.67', 'money', '$', -12345.67],
+    ['6,000 F day', 'degree-days', 'F day', 6000],
+    ['95 ºF', 'temperature reading', 'F', 95],
+    ['95˚ F', 'temperature reading', 'F', 95],
     ['$ 1800.50', 'money', '$', 1800.5],
     ['−$5.50', 'money', '$', -5.5],
     ['-$5.50', 'money', '$', -5.5],
@@ -256,6 +283,14 @@ describe('what a bag’s label says is read as it stands there', () => {
     expect(() => parseQuantity(written, { dimension })).toThrow(ParseError);
   });
 });
+
+test.each(['2.5', ' 2 1/2 ', '3½', '-4', '– 4', '6,000', '1–1/2'])(
+  '"%s" is a number without a unit, which is given the one beside its box',
+  (written) => expect(isBareNumber(written)).toBe(true),
+);
+test.each(['', '6 ft', '1,5', '5 - 6', '5’'])('"%s" is none', (written) =>
+  expect(isBareNumber(written)).toBe(false),
+);
 
 describe('reading never surprises', () => {
   test('whatever is written, it is read as a finite amount or refused with a ParseError', () => {

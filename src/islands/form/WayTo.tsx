@@ -1,5 +1,5 @@
 import type { JSX } from 'preact';
-import { boxId } from './FieldInput.tsx';
+import { type Named, WayHere } from './WayHere.tsx';
 
 /** Another page where a field is asked for. */
 export interface Elsewhere {
@@ -10,31 +10,28 @@ export interface Elsewhere {
 /** Finds the page where a field is asked for, if it is not the one at hand. */
 export type FindElsewhere = (way: string) => Elsewhere | undefined;
 
-/** A link to the box of a field, here or on the page that asks for it. The address holds the entries, so it never changes for this. */
+/** A link to the box of a field, here or on the page that asks for it, which is given the entries too. */
 export function WayTo({
   field,
   label,
   elsewhere,
-}: {
-  readonly field: string;
-  readonly label: string;
-  readonly elsewhere?: FindElsewhere | undefined;
-}): JSX.Element {
-  const other = elsewhere?.(field);
-  return (
+}: Named & { readonly elsewhere: FindElsewhere }): JSX.Element {
+  const other = elsewhere(field);
+  return other ? (
     <a
-      href={other ? other.href : `#${boxId(field)}`}
-      onClick={(event) => {
-        if (other) {
-          event.currentTarget.hash = location.hash;
-          return;
-        }
-        event.preventDefault();
-        document.getElementById(boxId(field))?.focus();
+      href={other.href}
+      onClick={({ currentTarget }) => {
+        currentTarget.hash = location.hash;
       }}
     >
-      {label}
-      {other ? `, on the sheet ${other.title}` : ''}
+      {label}, on the sheet {other.title}
     </a>
+  ) : (
+    <WayHere field={field} label={label} />
   );
 }
+
+/** The links to fields, as a list of problems asks for them. */
+export const wayBy =
+  (elsewhere: FindElsewhere) =>
+  (named: Named): JSX.Element => <WayTo {...named} elsewhere={elsewhere} />;

@@ -17,7 +17,7 @@ import { WithBook } from '../book.ts';
 import { GroupForms } from '../form/GroupForms.tsx';
 import { problemsInShort } from '../form/in-short.ts';
 import { ProblemSummary } from '../form/ProblemSummary.tsx';
-import { type Elsewhere, type FindElsewhere, WayTo } from '../form/WayTo.tsx';
+import { type Elsewhere, type FindElsewhere, WayTo, wayBy } from '../form/WayTo.tsx';
 import { JobLine } from '../jobs/JobLine.tsx';
 import { useJob } from '../jobs/use-job.ts';
 import { nameOf } from '../jobs/words.ts';
@@ -135,7 +135,7 @@ export function JobSheet({ path, example, View, short, early }: JobSheetProps): 
           ) : null}
           {early && !plan ? <early.View entries={entries} elsewhere={findElsewhere} /> : null}
           {state.problems.length > 0 && !plan ? (
-            <ProblemSummary problems={state.problems} elsewhere={findElsewhere} />
+            <ProblemSummary problems={state.problems} way={wayBy(findElsewhere)} />
           ) : null}
           {state.waitingFor ? (
             <p class="waiting">Figures of before: waiting for {state.waitingFor.label}.</p>

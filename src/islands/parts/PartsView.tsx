@@ -4,7 +4,7 @@ import type { AnyPart, PartOutcome } from '../../job/parts/part.ts';
 import { workPart } from '../../job/parts/part.ts';
 import type { WorkedJob } from '../../job/planned.ts';
 import { ProblemSummary } from '../form/ProblemSummary.tsx';
-import { type FindElsewhere, WayTo } from '../form/WayTo.tsx';
+import { type FindElsewhere, WayTo, wayBy } from '../form/WayTo.tsx';
 import { AnswerView } from '../results/AnswerView.tsx';
 import { Later } from '../results/Later.tsx';
 import { rules, watched } from '../rules.ts';
@@ -89,7 +89,7 @@ function Outcome({
     case 'held':
       return <p>It waits behind the open stops.</p>;
     case 'wrong':
-      return <ProblemSummary role="alert" problems={[outcome.problem]} elsewhere={elsewhere} />;
+      return <ProblemSummary role="alert" problems={[outcome.problem]} way={wayBy(elsewhere)} />;
     case 'waiting':
       return (
         <p class="waiting">

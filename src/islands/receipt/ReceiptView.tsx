@@ -6,6 +6,7 @@ import { receiptPart, receiptValues } from '../../job/parts/receipt.ts';
 import type { WorkedJob } from '../../job/planned.ts';
 import { format } from '../../quantity/format.ts';
 import { ProblemSummary } from '../form/ProblemSummary.tsx';
+import { wayBy } from '../form/WayTo.tsx';
 import type { SheetViewProps } from '../job/JobSheet.tsx';
 import { unansweredInALine } from '../parts/in-a-line.ts';
 import { Cautions } from '../results/Caution.tsx';
@@ -28,7 +29,7 @@ export function receiptInALine(plan: WorkedJob): string {
 export function ReceiptView({ plan, elsewhere }: SheetViewProps): JSX.Element {
   const [outcome] = workPart(receiptPart, plan, rules);
   if (outcome?.state === 'wrong')
-    return <ProblemSummary role="alert" problems={[outcome.problem]} elsewhere={elsewhere} />;
+    return <ProblemSummary role="alert" problems={[outcome.problem]} way={wayBy(elsewhere)} />;
   const paper = receiptSheet(receiptValues(plan, rules), rules);
   const answer = outcome?.state === 'answered' ? outcome.answer : undefined;
   return (

@@ -2,7 +2,7 @@ import type { ComponentChildren, JSX } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
 
 /** There is no document while pages are built, and nothing can be unfolded. */
-export const isBuilding = typeof document === 'undefined';
+export const isBuilding = import.meta.env.SSR;
 
 /**
  * What is looked at now and then, under a line that unfolds it. The page is built with all of it, for a reader without script; where a
