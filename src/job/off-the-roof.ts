@@ -31,10 +31,10 @@ export function checkOnTheRoof(job: JobValues, section: Section): void {
       label: 'Place along the roof',
       expected: 'a place on the roof, at most',
     });
-  for (const [place, { side, along, from_peak }] of (job.roof.obstacles ?? []).entries()) {
+  for (const [place, { along, from_peak }] of (job.roof.obstacles ?? []).entries()) {
     beyondTheEnd(`roof.obstacles.${place}`, along);
     // No slope, straight or bowed, is longer than its run and the whole rise together.
-    refuseBeyond(from_peak, longestRun(job, section, side) + rise, {
+    refuseBeyond(from_peak, longestRun(job, section) + rise, {
       field: `roof.obstacles.${place}.from_peak`,
       label: 'Distance from the peak',
       expected: 'a place on its slope, at most',
@@ -50,13 +50,12 @@ export function checkOnTheRoof(job: JobValues, section: Section): void {
   }
 }
 
-/** How far is it at the most from a peak to the eave of a side, across? Of depths that were measured the peak may be level for a while. */
-function longestRun(job: JobValues, section: Section, side: 'back' | 'front'): number {
+/** How far is it at the most from a peak to an eave, across? Of depths that were measured the peak may be level for a while; any other stands over the middle. */
+function longestRun(job: JobValues, section: Section): number {
   const width = amountIn(section.width, 'in');
   if (rises(job)) return width;
   const ridge = amountIn(ridgeAcross(section), 'in');
-  if (section.shape === 'measured') return Math.max(ridge, width - ridge);
-  return side === 'back' ? ridge : width - ridge;
+  return Math.max(ridge, width - ridge);
 }
 
 const NOISE = 1e-6;

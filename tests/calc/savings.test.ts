@@ -5,9 +5,9 @@ import { sentence } from '../../src/calc/declare/read-fields.ts';
 import { remarkText } from '../../src/calc/declare/remark.ts';
 import { fuelCost, presentWorth, savings } from '../../src/calc/savings/declaration.ts';
 import { fuels } from '../../src/calc/savings/fuel.ts';
-import { singlePresentWorth, uniformPresentWorth } from '../../src/calc/savings/worth.ts';
+import { presentWorthFactor, singlePresentWorth, uniformPresentWorth } from '../../src/calc/savings/worth.ts';
 import { format } from '../../src/quantity/format.ts';
-import { amountIn, type Quantity } from '../../src/quantity/quantity.ts';
+import { amountIn, type Quantity, quantity } from '../../src/quantity/quantity.ts';
 import type { UnitOf } from '../../src/quantity/units.ts';
 import { openRulebook } from '../../src/rulebook/rulebook.ts';
 import { theProject } from '../the-project.ts';
@@ -396,3 +396,23 @@ describe('any home', () => {
     );
   });
 });
+
+// 20 years at 3 %: (1.03^20 − 1)/(0.03 · 1.03^20) = (1.806111 − 1)/0.054183 = 14.8775; at prices that rise by 3 % too, 20; that rise by 2 %:
+// 1.02/0.01 · (1 − (1.02/1.03)^20) = 102 · (1 − 1.485947/1.806111) = 102 · 0.177267 = 18.0812.
+test.each<[rate: number, escalation: number | undefined, factor: number, method: RegExp]>([
+  [0, undefined, 20, /^n, since the rates cancel$/],
+  [3, undefined, 14.8775, /^\(\(1 \+ d\)\^n − 1\)/],
+  [3, 3, 20, /^n, since the rates cancel$/],
+  [3, 2, 18.0812, /^\(1 \+ e\)\/\(d − e\)/],
+])(
+  'a dollar in each of 20 years, at %d %%, prices rising by %s: its working tells the equation that was used',
+  (rate, escalation, factor, method) => {
+    const found = presentWorthFactor({
+      years: quantity(20, 'year'),
+      rate: quantity(rate, 'percent'),
+      ...(escalation === undefined ? {} : { escalation: quantity(escalation, 'percent') }),
+    });
+    expect(found.amount).toBeCloseTo(factor, 3);
+    expect(found.origin.from === 'method' && found.origin.method).toMatch(method);
+  },
+);

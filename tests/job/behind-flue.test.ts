@@ -64,6 +64,15 @@ describe('what lies behind a flue is blown from the next opening', () => {
     ]);
   });
 
+  test('whose mark is told downwards, so that the hose never goes into the ring', () => {
+    const [, [push = ''] = []] = saidAt([
+      opening(84, 0, 168, [{ ...ring, along: inches(120.1) }]),
+      opening(252, 168, 336, []),
+    ]);
+    // 131.9 in less 13 in is 118.9 in, 9 ft 10.9 in; 7/8 is 0.875.
+    expect(push).toContain('tape at 9 ft 10 7/8 in.');
+  });
+
   test('in the other direction too', () => {
     const mirrored: Ring = { ...ring, along: inches(216) };
     const [near = []] = saidAt([opening(84, 0, 168, []), opening(252, 168, 336, [mirrored])]);

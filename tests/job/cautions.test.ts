@@ -1,8 +1,10 @@
 import { describe, expect, test } from 'vitest';
 import { remarkText } from '../../src/calc/declare/remark.ts';
+import { cautionSentence } from '../../src/job/caution-sentence.ts';
 import type { WorkedJob } from '../../src/job/planned.ts';
+import { jobSheet } from '../../src/job/sheet.ts';
 import { amountIn } from '../../src/quantity/quantity.ts';
-import { exampleEntries, exampleFlue, exampleWith, planOf } from './entries.ts';
+import { data, exampleEntries, exampleFlue, exampleWith, planOf, rules } from './entries.ts';
 
 type Placed = WorkedJob['cautions'][number];
 
@@ -182,4 +184,25 @@ test('a hole that is moved by more than the usual 6 in is told, whichever way it
     );
   }
   expect([...told].sort()).toEqual(['towards the far end', 'towards the starting end']);
+});
+
+test('on the sheet each caution stands under the heading of its place, before anything else there', () => {
+  // Too heavy for its ceiling, old enough for lead paint, and with a gap that no hole may span: something at every place.
+  const plan = planOf(exampleWith({ 'fill.density': '2.5 lb/ft3', 'survey.ducts': 'all tight' }));
+  const at = (place: Placed['at']) =>
+    plan.cautions
+      .filter((each) => each.at === place)
+      .map(({ id }) => cautionSentence(data.cautions[id], rules));
+  const sheet = jobSheet(plan, data.cautions, rules, true);
+  for (const [place, heading] of [
+    ['ceiling', 'to be talked over only:\n'],
+    ['before', 'BEFORE YOU START'],
+    ['layout', 'HOLES'],
+    ['fill', 'FILL'],
+  ] as const) {
+    expect(at(place).length).toBeGreaterThan(0);
+    const [, below = ''] = sheet.split(`\n${heading}\n`.replace(/^\nto be/, 'to be'));
+    const [stood = ''] = /^(?:(?:STOP|WARN|NOTE): .*\n)*/.exec(below) ?? [];
+    expect(stood.trimEnd().split('\n')).toEqual(at(place));
+  }
 });

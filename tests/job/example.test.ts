@@ -85,6 +85,13 @@ describe('the holes of the example job', () => {
 
   const along = (row?.holes ?? []).map((hole) => inches(hole.along));
 
+  test('are told with the way from each to the next, and bear their numbers in the working', () => {
+    expect(row?.gaps.map(inches)).toEqual(along.slice(1).map((at, place) => at - (along[place] ?? 0)));
+    expect(row?.holes.map((hole) => [hole.along.symbol, hole.along.label])).toEqual(
+      [1, 2, 3, 4, 5].map((number) => [`x${number}`, `Hole ${number}, from the starting end`]),
+    );
+  });
+
   test('stand on the eighths of the tape', () => {
     for (const place of along) expect(place * 8).toBe(Math.round(place * 8));
   });

@@ -1,9 +1,11 @@
 import { describe, expect, test } from 'vitest';
+import { cautionSentence } from '../../src/job/caution-sentence.ts';
 import { fillLog } from '../../src/job/fill-log.ts';
 import { workParts } from '../../src/job/parts/parts.ts';
+import { jobSheet } from '../../src/job/sheet.ts';
 import { withinReach } from '../../src/job/within-reach.ts';
 import { amountIn, type Quantity } from '../../src/quantity/quantity.ts';
-import { exampleWith, planOf, rules, told } from './entries.ts';
+import { data, exampleWith, planOf, rules, told } from './entries.ts';
 
 const openings = (...entries: readonly [opening: number, bags: string, state: string][]) =>
   entries.map(([opening, bags, state]) => ({ side: 'back', opening, bags, state }));
@@ -252,4 +254,32 @@ describe('the log of a job that is not filled through roof holes', () => {
       expect(came).toBeCloseTo(pushed, 9);
     }
   });
+});
+
+test('the sheet tells the log: what is in, on the truck and to go, what is short, each opening, and what is wrong with it', () => {
+  const plan = planOf(
+    exampleWith({
+      log: {
+        on_truck: '40 bags',
+        openings: [
+          { side: 'back', opening: 1, bags: '6 bags', state: 'full' },
+          { side: 'front', opening: 3, bags: '1 bag', state: 'filling' },
+        ],
+      },
+    }),
+  );
+  const [, text = ''] = jobSheet(plan, data.cautions, rules).split('\nFILL LOG\n');
+  const [used = '', short = '', ...lines] = text.split('\n\n')[0]?.split('\n') ?? [];
+  // Of 35.8 bags opening 1 takes 6.98, both to three figures: 28.76 to 28.88 are to go, and with 6 it is closed 0.98 short. 40 less 7 are 33.
+  expect(used).toMatch(/^ {2}7 bags in, 33 bags left on the truck, 28\.[89] bags to go$/);
+  const [, by] = /^ {2}closed ([\d.]+) bags short of the plan; 0 bags beyond it elsewhere$/.exec(short) ?? [];
+  expect(Number(by)).toBeCloseTo(0.98, 2);
+  expect(lines).toEqual(
+    expect.arrayContaining([
+      expect.stringMatching(/^ {2}Hole 1: 6 bags of 6\.98 bags, .*: full, light$/),
+      expect.stringMatching(/^ {2}Hole 2: 0 bags of .*: not begun$/),
+      expect.stringMatching(/hole 3.*: 1 bag, no longer in the plan$/i),
+      cautionSentence(data.cautions['caution.log.light'], rules),
+    ]),
+  );
 });

@@ -112,6 +112,17 @@ test('a flue that stands where old insulation fills the cavity to the roof takes
   expect(place?.space.takenOff.amount).toBe(0);
 });
 
+test('each place bears its own number in the working', () => {
+  const two = [...flue('back', '3 ft'), ...flue('front', '3 ft')];
+  const { hot } = planOf(exampleWith({ ...sloped('two-slope'), 'roof.obstacles': two }));
+  expect(
+    hot.map(({ thing: { depth, cavity } }) => [depth.symbol, depth.label, cavity?.symbol, cavity?.label]),
+  ).toEqual([
+    ['d1', 'Depth of the fill at 1', 'dc1', 'Height of the cavity at 1'],
+    ['d2', 'Depth of the fill at 2', 'dc2', 'Height of the cavity at 2'],
+  ]);
+});
+
 /**
  * By hand, in inches: two slopes over 168, from 3 to 15 at 84, so 12/84 up for each inch across; a flue 12 wide with 2 kept clear about it
  * opens 16, 8 on each side of its middle.

@@ -31,6 +31,26 @@ describe('what is entered beyond the edge of the roof is told, not moved to the 
     else expect(sentence).toContain(`(${field})`);
   });
 
+  test.each(['back', 'front'])(
+    'measured with its peak off the middle, the longer slope is let pass on either side: %s',
+    (side) => {
+      // The peak 60 in from the back eave, 106 in from the front one, and 15 in high: 121 in, 10 ft 1 in.
+      const measured = {
+        'cavity.shape': 'measured',
+        'cavity.ridge': undefined,
+        'cavity.points': [
+          { from_eave: '0 in', depth: '4 in' },
+          { from_eave: '60 in', depth: '15 in' },
+          { from_eave: '13 ft 10 in', depth: '4 in' },
+        ],
+      };
+      const of = (from_peak: string) =>
+        told(exampleWith({ ...measured, 'roof.obstacles': flue(side, from_peak) }));
+      expect(of('10 ft 1 in').filter((each) => each.includes('from_peak'))).toEqual([]);
+      expect(of('10 ft 1 1/8 in')[0]).toContain('at most 10 ft 1 in from there');
+    },
+  );
+
   test('half a double-section home is one slope, as wide as the half', () => {
     const half = { 'home.sections': 'double', 'cavity.shape': 'one-slope' };
     // 166 + 15 = 181 in, which is 15 ft 1 in.
@@ -77,6 +97,11 @@ describe('what is entered twice is told, since its room would be taken off twice
     ['farther along', flues({ along: '50 ft' }), undefined],
     ['farther down', flues({ from_peak: '3 ft' }), undefined],
     ['a plumbing vent, which has no ring', { 'roof.obstacles': [one, vent, vent] }, undefined],
+    [
+      'at one place in either section of a double home',
+      { 'home.sections': 'double', 'cavity.shape': 'one-slope', ...flues({ side: 'front' }) },
+      undefined,
+    ],
     ['a light twice', lights({}), 'ceiling.lights.1.along'],
     ['two lights', lights({ from_eave: '6 ft' }), undefined],
     // The cavity of the example is 13 ft 10 in wide.

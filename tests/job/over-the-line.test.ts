@@ -30,6 +30,12 @@ const double = (...obstacles: readonly ReturnType<typeof flue>[]) =>
 describe('a ring that reaches over the marriage line of a double home', () => {
   test.each([
     ['its middle 5 in from the line reaches 3 in over it', [flue('back', '5 in')], ['3 in']],
+    // 8 in less 4.95 in are 3.05 in, told upwards: of a ring that is kept too small nobody is warned.
+    [
+      'its middle 4.95 in from the line reaches more than 3 in over it',
+      [flue('back', '4.95 in')],
+      ['3 1/8 in'],
+    ],
     ['its middle at the line reaches 8 in over it', [flue('front', '0 in')], ['8 in']],
     ['its middle 8 in from the line touches it, and no more', [flue('back', '8 in')], []],
     ['its middle 6 ft from the line stays in its section', [flue('back', '6 ft')], []],

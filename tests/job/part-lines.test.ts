@@ -1,4 +1,4 @@
-import { expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { said } from '../../src/calc/declare/remark.ts';
 import { partLines } from '../../src/job/part-lines.ts';
 import { quantity } from '../../src/quantity/quantity.ts';
@@ -54,4 +54,34 @@ test('a part that is answered tells its stops, figures, tables, remarks and othe
     '  Look again.',
     'NOTE: Savings vary. Promise none.',
   ]);
+});
+
+type Outcome = Parameters<typeof partLines>[0];
+const told = (outcome: object): string[] =>
+  partLines({ name: 'a-part', title: 'Of the roof', ...outcome } as unknown as Outcome, cautions, rules);
+
+describe('a part that is not answered', () => {
+  test.each<[title: string, outcome: object, lines: readonly string[]]>([
+    [
+      'has nothing to work',
+      { state: 'nothing', why: 'No hole is cut.' },
+      ['', 'OF THE ROOF', '  No hole is cut.'],
+    ],
+    [
+      'waits for entries',
+      { state: 'waiting', wanted: [{ label: 'Width' }, { label: 'Length' }] },
+      ['', 'OF THE ROOF', '  Waits for: Width, Length.'],
+    ],
+    [
+      'has an entry that is wrong',
+      {
+        state: 'wrong',
+        problem: { field: 'width', label: 'Width', found: 'nothing', expected: 'more than 0' },
+      },
+      ['', 'OF THE ROOF', '  Width (width): found nothing; expected more than 0.'],
+    ],
+    ['is held behind a stop, which is told elsewhere', { state: 'held' }, []],
+  ])('%s', (_, outcome, lines) => {
+    expect(told(outcome)).toEqual(lines);
+  });
 });

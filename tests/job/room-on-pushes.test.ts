@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { openingAcross } from '../../src/calc/cavity/opening.ts';
 import { remarkText } from '../../src/calc/declare/remark.ts';
+import { saidOfMarks } from '../../src/job/parts/marked-openings.ts';
 import { roomOnPushes } from '../../src/job/room-on-pushes.ts';
 import { exampleWith, planOf, rules } from './entries.ts';
 
@@ -32,6 +33,25 @@ describe('where the hose of an opening has no room, nearer to an eave than its m
     expect(more).toEqual([]);
     expect(between).toMatch(/^Nearer than 2 ft 11 in to either eave the hose, 2 in wide, has no room over/);
     expect(across).toMatch(/^Across a truss the hose, 2 in wide, .* no nearer than 3 ft 9 1\/2 in to either/);
+  });
+
+  test('stands beside the marks of every opening', () => {
+    const plan = planOf(
+      exampleWith({
+        ...bare,
+        ...slopes('0 in', '12 in'),
+        'old.depth': '3 in',
+        ...asDeep,
+        'roof.obstacles': [],
+        'survey.flues': 'none',
+      }),
+    );
+    const beside = saidOfMarks(plan, rules).map((remarks) => remarks.map(remarkText));
+    expect(beside.length).toBe(plan.rows[0]?.holes.length);
+    for (const [between, across] of beside) {
+      expect(between).toMatch(/^Nearer than 2 ft 11 in to either eave/);
+      expect(across).toMatch(/^Across a truss the hose/);
+    }
   });
 
   // 9 in at the eave are more than 6.5.

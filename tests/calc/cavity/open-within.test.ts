@@ -108,6 +108,17 @@ describe('what two rings share is left out once', () => {
     expect(Math.abs(sum(openWithin(level, rings, all)) - area * 12)).toBeLessThan(NEAR);
   });
 
+  test('on either side of a ridge over them as much as in all', () => {
+    const rings = [at(60, 60, 30), at(64, 70, 40)];
+    const cut = (
+      [
+        [0, 66],
+        [66, 120],
+      ] as const
+    ).map((across) => sum(openWithin(level, rings, { ...all, across })));
+    expect(Math.abs(sum(cut) - sum(openWithin(level, rings, all)))).toBeLessThan(NEAR);
+  });
+
   test('on either side of a line between them as much as in all', () => {
     const rings = [at(60, 60, 30), at(70, 64, 40)];
     const cut = [0, 66, 240]

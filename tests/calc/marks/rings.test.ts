@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { hoseMarks } from '../../../src/calc/marks/marks.ts';
 import type { Hand, Opening } from '../../../src/calc/marks/opening.ts';
+import { pushesOf } from '../../../src/calc/marks/pushes.ts';
 import type { Ring } from '../../../src/calc/ways/flue-ring.ts';
 import { amountIn, quantity } from '../../../src/quantity/quantity.ts';
 import { rules } from '../told.ts';
@@ -96,4 +97,23 @@ test('an opening that touches what a ring keeps off is refused, and one an eight
   // Half of 12 in and of the hose of 2 in: 7 in.
   expect(() => marks([ring(84, 87)])).toThrow();
   expect(() => marks([ring(84, 87.125)])).not.toThrow();
+});
+
+test('a ring is drawn with half its width and half that of its flue, where that is known, and its share bears its number', () => {
+  const opening: Opening = {
+    along: inches(84),
+    from: inches(0),
+    to: inches(168),
+    width: inches(160),
+    across: inches(80),
+    streamReach: inches(24),
+    rings: [{ ...ring(84, 120), flue: inches(8) }, ring(48, 80, 10)],
+  };
+  const { rings, behind } = pushesOf(opening, rules);
+  // 40 in up the slope; and 36 in towards the starting end, which lies on the right hand.
+  expect(rings).toEqual([
+    { x: expect.closeTo(0, 9) as number, y: 40, radius: 6, flue: 4 },
+    { x: 36, y: 0, radius: 5 },
+  ]);
+  expect(behind.map(({ symbol }) => symbol)).toEqual(['su1', 'su2']);
 });

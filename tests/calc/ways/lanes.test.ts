@@ -355,3 +355,47 @@ describe('bad entries come back as a sentence that names the field', () => {
     expect(complaints(lanes, { ...level, ...more })).toEqual([expect.stringMatching(says)]);
   });
 });
+
+describe('the hose to push in from each end', () => {
+  // A level cavity 12 ft wide and 40 ft long in three lanes, their middles 2, 6 and 10 ft from the eave. The ring about the flue is 16 in across, and
+  // with half of a hose of 2 in the hose stops 9 in from its middle.
+  const flue = (along: number): Ring => ({ along: inches(along), at: inches(72), across: inches(18 - HOSE) });
+  test.each<
+    [title: string, ends: 'both ends' | 'one end', rings: readonly Ring[], start: number, far: number]
+  >([
+    ['from both, to the middle', 'both ends', [], 240, 240],
+    ['from one, to the other', 'one end', [], 480, 0],
+    [
+      'from both, with a flue at 10 ft: 111 in, and from the other end on to 129 in',
+      'both ends',
+      [flue(120)],
+      111,
+      351,
+    ],
+    ['from both, with a flue at 30 ft', 'both ends', [flue(360)], 351, 111],
+    ['from both, with a ring that ends in the middle', 'both ends', [flue(231)], 222, 240],
+    ['from both, with a ring that begins in the middle', 'both ends', [flue(249)], 240, 222],
+    ['from one, with a flue at 30 ft', 'one end', [flue(360)], 351, 0],
+  ])('%s', (_, ends, rings, start, far) => {
+    const { lanes: found } = gableLanes(
+      {
+        section: cavitySection({ shape: 'level', width: inches(144), eave: inches(12) } as Parameters<
+          typeof cavitySection
+        >[0]),
+        length: inches(480),
+        ends,
+        spread: inches(24),
+        oldDepth: undefined,
+        trussSpacing: undefined,
+        rings,
+        density: quantity(1.5, 'lb/ft3'),
+        bagWeight: quantity(30, 'lb/bag'),
+      },
+      rules,
+    );
+    const middle = found[1];
+    expect(middle && amountIn(middle.hoseFromStart, 'in')).toBeCloseTo(start, 9);
+    expect(middle && amountIn(middle.hoseFromFarEnd, 'in')).toBeCloseTo(far, 9);
+    expect(middle?.stopsAtRing).toBe(rings.length > 0);
+  });
+});
