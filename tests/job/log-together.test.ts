@@ -67,15 +67,16 @@ describe('bays that take too little to be judged alone are judged together', () 
   });
 
   const half = (bags: number) => Math.round(bags * 4) / 4;
-  test.each<[string, number, string]>([
-    ['as many as planned', half(all), 'full, as planned'],
-    ['a fifth more', half(all * 1.2), 'full, heavy'],
-    ['a fifth less', half(all * 0.8), 'full, light'],
-  ])('%s', (_, bags, verdict) => {
+  test.each<[string, number, string, readonly string[]]>([
+    ['as many as planned', half(all), 'full, as planned', []],
+    ['a fifth more', half(all * 1.2), 'full, heavy', ['caution.log.heavy']],
+    ['a fifth less', half(all * 0.8), 'full, light', ['caution.log.light']],
+  ])('%s', (_, bags, verdict, cautions) => {
     const shares = countedOn(untouched(planned), bags);
     const entries = shares.map((each, place) => entry('back', place + 1, each));
     const log = fillLog(bayed(entries), rules);
     expect(log.groups[0]?.verdict).toBe(verdict);
+    expect(log.groups[0]?.cautions.filter((id) => /light|heavy/.test(id))).toEqual(cautions);
     // None of its bays is told as light or heavy by rounding alone.
     expect(new Set(log.groups[0]?.openings.map((each) => each.verdict))).toEqual(
       new Set(['full, judged with its group']),

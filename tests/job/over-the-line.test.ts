@@ -4,6 +4,7 @@ import { ofMarriageLine } from '../../src/job/over-the-line.ts';
 import { marksPart } from '../../src/job/parts/marks.ts';
 import { workPart } from '../../src/job/parts/part.ts';
 import { jobSheet } from '../../src/job/sheet.ts';
+import { inches, quantity } from '../../src/quantity/quantity.ts';
 import { data, exampleWith, planOf, rules } from './entries.ts';
 
 /** 12 in wide and 2 in kept clear: the ring is 16 in across, 8 in to each side of its middle. */
@@ -54,6 +55,23 @@ describe('a ring that reaches over the marriage line of a double home', () => {
     const side = (of: string) => ofMarriageLine(double(flue(of, '5 in'))).map(remarkText);
     expect(side('back')[0]).toContain('Enter it for the front side too');
     expect(side('front')[0]).toContain('Enter it for the back side too');
+  });
+
+  test('is told with both openings of the other section where it stands beside the border of their stretches', () => {
+    const [, front] = double(flue('back', '5 in')).rows;
+    const border = inches(front?.holes[0]?.to ?? quantity(0, 'in'));
+    const plan = double(flue('back', '5 in', `${border} in`));
+    const [, others] = plan.rows;
+    // 8 in to either side of the border.
+    for (const place of [0, 1]) {
+      const hole = others?.holes[place];
+      expect(hole && inches(hole.from) < border + 8 && inches(hole.to) > border - 8).toBe(true);
+      expect(hole && ofMarriageLine(plan, { side: 'front', ...hole }).map(remarkText)).toEqual([
+        expect.stringContaining('reaches 3 in over the marriage line'),
+      ]);
+    }
+    const third = others?.holes[2];
+    expect(third && ofMarriageLine(plan, { side: 'front', ...third })).toEqual([]);
   });
 
   test('is told on the sheet, and with the openings of the other section whose stretch it is beside', () => {

@@ -302,3 +302,16 @@ describe('what is printed of the readiness', () => {
     expect(remarks).toEqual(['Not looked at: pests.']);
   });
 });
+
+describe('lights that are rated for contact', () => {
+  const rated = { ...sound, lights: 'all rated for contact' } as const;
+  const stops = (survey: Survey & Partial<ExtraSurvey>) =>
+    readiness(survey, NEW, rules).openStops.map(({ name }) => name);
+
+  test('are a stop under cellulose, whose label keeps it off every recessed light, and under nothing else', () => {
+    expect(stops({ ...rated, cellulose: 'yes' })).toEqual(['lights']);
+    expect(stops({ ...rated, cellulose: 'no' })).toEqual([]);
+    expect(stops(rated)).toEqual([]);
+    expect(stops({ ...sound, cellulose: 'yes' })).toEqual([]);
+  });
+});

@@ -3,9 +3,10 @@ import { describe, expect, test } from 'vitest';
 import { answer } from '../../../src/calc/declare/calculation.ts';
 import { sentence } from '../../../src/calc/declare/read-fields.ts';
 import { remarkText } from '../../../src/calc/declare/remark.ts';
+import { cutMembrane } from '../../../src/calc/patch/cut-squares.ts';
 import { type PatchSupplies, patchKit } from '../../../src/calc/patch/kit.ts';
 import { patchKitCalculation } from '../../../src/calc/patch/kit-declaration.ts';
-import { amountIn, quantity } from '../../../src/quantity/quantity.ts';
+import { amountIn, number, quantity } from '../../../src/quantity/quantity.ts';
 import { rulesBehind } from '../../../src/quantity/working.ts';
 import { openRulebook } from '../../../src/rulebook/rulebook.ts';
 import { theProject } from '../../the-project.ts';
@@ -263,3 +264,23 @@ describe('what can’t be cut is refused in a sentence that names the field', ()
     expect(whole.ok && whole.value.cautions).not.toContain('caution.patch.strips');
   });
 });
+
+// Three squares of 12 in side by side take 36 in of the roll, so that 3 need one row and 4 to 6 need two.
+test.each([
+  [3, 36, 12],
+  [4, 36, 24],
+  [5, 36, 24],
+  [6, 36, 24],
+  [5, 35, 36],
+])(
+  '%d squares of membrane from a roll %d in wide take %d in of it: a row that is begun is cut whole',
+  (squares, width, long) => {
+    const { length } = cutMembrane(
+      number(squares),
+      quantity(12, 'in'),
+      { width: quantity(width, 'in'), roll: undefined },
+      rules,
+    );
+    expect(amountIn(length, 'in')).toBeCloseTo(long, 9);
+  },
+);
