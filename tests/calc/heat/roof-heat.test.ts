@@ -122,6 +122,9 @@ describe('the whole roof', () => {
       /mean depth would claim R-32\.7\. .* cross-section gives R-27\.6; .* roof has R-26\.\d/,
     );
     expect(remarks.map(remarkText)[1]).toMatch(/leaks.*R-0\.85 to R-0\.97/);
+    const unknown = answered({ ...slopes, board: 'other or not known' }).remarks.map(remarkText);
+    expect(unknown[0]).toMatch(/^The ceiling board gets no R, on the safe side: /);
+    expect(unknown.slice(1)).toHaveLength(remarks.length);
   });
 
   test('never shows its R without the caution that it is not the R of a receipt', () => {

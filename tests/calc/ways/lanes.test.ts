@@ -377,7 +377,7 @@ describe('the hose to push in from each end', () => {
     ['from both, with a ring that begins in the middle', 'both ends', [flue(249)], 240, 222],
     ['from one, with a flue at 30 ft', 'one end', [flue(360)], 351, 0],
   ])('%s', (_, ends, rings, start, far) => {
-    const { lanes: found } = gableLanes(
+    const { lanes: found, push } = gableLanes(
       {
         section: cavitySection({ shape: 'level', width: inches(144), eave: inches(12) } as Parameters<
           typeof cavitySection
@@ -392,6 +392,9 @@ describe('the hose to push in from each end', () => {
         bagWeight: quantity(30, 'lb/bag'),
       },
       rules,
+    );
+    expect(push.label).toBe(
+      ends === 'both ends' ? 'Push from each end, to the middle' : 'Push from the one end, to the other',
     );
     const middle = found[1];
     expect(middle && amountIn(middle.hoseFromStart, 'in')).toBeCloseTo(start, 9);
