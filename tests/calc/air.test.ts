@@ -193,7 +193,7 @@ const refused: readonly [title: string, entries: Readonly<Record<string, unknown
   [
     'a room that is neither',
     { floor: '900 ft2', bedrooms: '2', rooms: [{ room: 'attic' }] },
-    /Room, bath or kitchen 1 \(rooms\.0\.room\): found "attic"; expected one of: bath; kitchen/,
+    /Room \(bath or kitchen 1\) \(rooms\.0\.room\): found "attic"; expected one of: bath; kitchen/,
   ],
   [
     'a flow in feet',

@@ -428,17 +428,17 @@ describe('bad entries come back as sentences', () => {
     [
       'fill that settles upwards',
       { parts: [{ ...part, settled_thickness: '11 in' }] },
-      /^Minimum settled thickness, part of the house 1 \(parts\.0\.settled_thickness\): found 11 in, more than the 10\.5 in installed; expected no more than the initial thickness, since fill settles; where the paper asks for more, its R is not there\.$/,
+      /^Minimum settled thickness \(part of the house 1\) \(parts\.0\.settled_thickness\): found 11 in, more than the 10\.5 in installed; expected no more than the initial thickness, since fill settles; where the paper asks for more, its R is not there\.$/,
     ],
     [
       'an R without a paper',
       { parts: [part, { ...part, r_from: '' }] },
-      /^R copied from, part of the house 2 \(parts\.1\.r_from\): found an R-value without the maker’s paper/,
+      /^R copied from \(part of the house 2\) \(parts\.1\.r_from\): found an R-value without the maker’s paper/,
     ],
     [
       'an R from a paper that nobody can find',
       { parts: [{ ...part, r_paper: '' }] },
-      /^Which one, part of the house 1 \(parts\.0\.r_paper\): found an R-value without/,
+      /^Which one \(part of the house 1\) \(parts\.0\.r_paper\): found an R-value without/,
     ],
     ['a day that the calendar lacks', { date: '2026-02-30' }, /^Date \(date\): found "2026-02-30"/],
     [

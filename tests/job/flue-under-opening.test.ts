@@ -23,7 +23,7 @@ test('an opening over a light has no marks, and says so at the light; the others
   expect(all[2]?.title).toBe('Opening 3');
   expect(all[2]?.state === 'wrong' && all[2].problem).toEqual({
     field: 'ceiling.lights.1.along',
-    label: 'Place along the roof, recessed light 2',
+    label: 'Place along the roof (recessed light 2)',
     found: 'the opening inside the ring kept open about it',
     expected: 'a place clear of the opening',
   });

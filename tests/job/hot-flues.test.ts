@@ -53,7 +53,7 @@ describe('a flue of which nobody read what it is', () => {
     expect(settling(plan, rules)).toEqual([
       {
         id: 'caution.flue.kind-unknown',
-        entries: [{ field: 'roof.obstacles.1.kind', label: 'Kind of flue, vent, flue or skylight 2' }],
+        entries: [{ field: 'roof.obstacles.1.kind', label: 'Kind of flue (vent, flue or skylight 2)' }],
       },
     ]);
     // The sheet of the survey tells the same.

@@ -228,7 +228,7 @@ describe('a part whose entries clash says so at the job’s own field, and the r
     const wrong = outcomesOf(exampleWith({ 'receipt.other_parts': more })).flatMap((each) =>
       each.state === 'wrong' ? [each.problem.label] : [],
     );
-    expect(wrong).toEqual(['Minimum settled thickness, part of the house 2']);
+    expect(wrong).toEqual(['Minimum settled thickness (part of the house 2)']);
   });
 });
 

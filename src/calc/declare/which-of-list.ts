@@ -7,7 +7,7 @@ export const oneOf = ({ one }: Pick<ListField, 'one'>, place: number): string =>
 
 /**
  * An entry of a list, or a problem of one, its label saying which of them: of thirty trusses each has a place.
- * @example whichOfList(calculationNamed('test-box').fields, { field: 'fills.2.tare', label: 'Tare weight', found: '"9"', expected: 'a weight' }).label // => 'Tare weight, fill 3'
+ * @example whichOfList(calculationNamed('test-box').fields, { field: 'fills.2.tare', label: 'Tare weight', found: '"9"', expected: 'a weight' }).label // => 'Tare weight (fill 3)'
  */
 export const whichOfList = <P extends Pick<FieldProblem, 'field' | 'label'>>(
   fields: Fields,
@@ -22,5 +22,5 @@ function which(fields: Fields, [key = '', ...rest]: readonly string[]): string {
   if (!field || !('of' in field)) return '';
   if (field.kind === 'group') return which(field.of, rest);
   const [place, ...way] = rest;
-  return place ? `, ${oneOf(field, +place)}${which(field.of, way)}` : '';
+  return place ? ` (${oneOf(field, +place)})${which(field.of, way)}` : '';
 }

@@ -331,18 +331,18 @@ describe('bad entries come back as sentences', () => {
     [
       'fill deeper than the cavity',
       { things: [one, { ...one, cavity: '9 in' }] },
-      /^Depth of the fill there, flue or light 2 \(things\.1\.depth\): found 10 in in a cavity of 9 in; expected a depth that the cavity has\.$/,
+      /^Depth of the fill there \(flue or light 2\) \(things\.1\.depth\): found 10 in in a cavity of 9 in; expected a depth that the cavity has\.$/,
     ],
     [
       'a kind that there is not',
       { things: [{ ...one, kind: 'stove' }] },
-      /^What it is, flue or light 1 \(things\.0\.kind\): found "stove"/,
+      /^What it is \(flue or light 1\) \(things\.0\.kind\): found "stove"/,
     ],
     ['a width of nothing', { things: [{ ...one, across: '0 in' }] }, /expected more than 0, such as 5 in/],
     [
       'a single-wall connector listed for contact',
       { material: 'cellulose', things: [{ ...one, kind: 'connector, oil', listed: '0 in' }] },
-      /^Clearance of its listing, flue or light 1 \(things\.0\.listed\): found 0 in for a single-wall connector, oil; expected more than 0/,
+      /^Clearance of its listing \(flue or light 1\) \(things\.0\.listed\): found 0 in for a single-wall connector, oil; expected more than 0/,
     ],
     ['a negative listing', { things: [{ ...one, listed: '-1 in' }] }, /expected an amount above 0/],
     ['a width in pounds', { things: [{ ...one, across: '5 lb' }] }, /found "5 lb" \(weight\)/],
@@ -403,12 +403,12 @@ describe('what is printed of the clear spaces', () => {
     [
       'old insulation deeper than all of it',
       { old_depth: '9 in' },
-      /^Of it, old insulation, flue or light 2 \(things.1.old_depth\): found 9 in of 8 in; expected no more than all of it/,
+      /^Of it, old insulation \(flue or light 2\) \(things.1.old_depth\): found 9 in of 8 in; expected no more than all of it/,
     ],
     [
       'fill deeper than the cavity',
       { cavity: '7 in' },
-      /^Depth of the fill there, flue or light 2 \(things.1.depth\): found 8 in in a cavity of 7 in/,
+      /^Depth of the fill there \(flue or light 2\) \(things.1.depth\): found 8 in in a cavity of 7 in/,
     ],
   ])('%s is refused', (_, more, says) => {
     const flue = { kind: 'masonry chimney', across: '16 in', depth: '8 in' };

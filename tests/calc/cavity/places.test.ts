@@ -21,7 +21,7 @@ describe('a place beyond the other eave is refused where it was typed', () => {
           { across: '9 in', at: '14 ft' },
         ],
       },
-      says: 'Its place, from the eave, space kept open 2 (kept_open.1.at): found 14 ft; expected a place inside the cavity, which is 13 ft 4 in wide.',
+      says: 'Its place, from the eave (space kept open 2) (kept_open.1.at): found 14 ft; expected a place inside the cavity, which is 13 ft 4 in wide.',
     },
   ])('$title', ({ more, says }) => expect(complaints(cavity, { ...roof, ...more })).toEqual([says]));
 

@@ -181,22 +181,22 @@ const bad: readonly [title: string, entries: Entries, says: RegExp][] = [
   [
     'a time without a level',
     { periods: [{ time: '2 h' }] },
-    /^Level, time in noise 1 \(periods\.0\.level\): found nothing; expected text with a unit/,
+    /^Level \(time in noise 1\) \(periods\.0\.level\): found nothing; expected text with a unit/,
   ],
   [
     'a level without a time',
     { periods: [one, { level: '95 dBA' }] },
-    /^Time, time in noise 2 \(periods\.1\.time\): found nothing; expected text with a unit/,
+    /^Time \(time in noise 2\) \(periods\.1\.time\): found nothing; expected text with a unit/,
   ],
   [
     'a rocket',
     { periods: [{ ...one, level: '161 dBA' }] },
-    /^Level, time in noise 1 \(periods\.0\.level\): found "161 dBA"; expected 160 dBA at most: this entry takes no more\.$/,
+    /^Level \(time in noise 1\) \(periods\.0\.level\): found "161 dBA"; expected 160 dBA at most: this entry takes no more\.$/,
   ],
   [
     'a level in hours',
     { periods: [{ ...one, level: '2 h' }] },
-    /^Level, time in noise 1 \(periods\.0\.level\): found "2 h" \(time\)/,
+    /^Level \(time in noise 1\) \(periods\.0\.level\): found "2 h" \(time\)/,
   ],
   [
     'more periods than a day has',

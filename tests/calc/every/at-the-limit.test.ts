@@ -238,7 +238,7 @@ const beyond: readonly [title: string, name: string, entries: object, says: stri
       length: '40 ft',
       kept_open: [{ across: '9 in', at: '13 ft' }],
     },
-    'Its place, from the eave, space kept open 1 (kept_open.0.at): found 13 ft; expected a place inside the cavity, which is 12 ft wide.',
+    'Its place, from the eave (space kept open 1) (kept_open.0.at): found 13 ft; expected a place inside the cavity, which is 12 ft wide.',
   ],
   [
     'bags told in screws',

@@ -59,10 +59,10 @@ describe('a field that may not be left out is named where it is', () => {
         for (const empty of [undefined, null, '', '  ']) {
           const read = answer(one, withAt(entries, way, empty), rules);
           const says = read.ok ? 'answered' : read.problems.map(sentence).join(' ');
-          // Of a list it says which one: "Tare weight, fill 3".
+          // Of a list it says which one: "Tare weight (fill 3)".
           const place = way.find((key) => /^\d+$/.test(key));
           const [label, end] =
-            place === undefined ? ['', field.label] : [`${field.label}, `, ` ${Number(place) + 1}`];
+            place === undefined ? ['', field.label] : [`${field.label} (`, ` ${Number(place) + 1})`];
           if (!says.includes(label) || !says.includes(`${end} (${way.join('.')}): found nothing; expected `))
             wrong.push(`${title}: without ${way.join('.')}: ${says}`);
         }

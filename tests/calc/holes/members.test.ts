@@ -21,12 +21,12 @@ describe.each([
     [
       'off the roof',
       ['0 in', '190 ft', '12 ft'],
-      [`Place, ${one} 2 (${field}.1.at): found 190 ft; expected a place of its own on the roof.`],
+      [`Place (${one} 2) (${field}.1.at): found 190 ft; expected a place of its own on the roof.`],
     ],
     [
       'twice at one place, the second in another unit',
       ['12 ft', '20 ft', '144 in'],
-      [`Place, ${one} 3 (${field}.2.at): found 144 in; expected a place of its own on the roof.`],
+      [`Place (${one} 3) (${field}.2.at): found 144 in; expected a place of its own on the roof.`],
     ],
   ])('%s', (_, places, told) => {
     for (const each of calculations)
@@ -42,7 +42,7 @@ test('of the stretch of one opening a truss may stand beyond, since the roof goe
     });
   expect(at('20 ft', '60 ft')).toEqual([]);
   expect(at('20 ft', '20 ft')).toEqual([
-    'Place, truss 2 (trusses_measured.1.at): found 20 ft; expected a place of its own on the roof.',
+    'Place (truss 2) (trusses_measured.1.at): found 20 ft; expected a place of its own on the roof.',
   ]);
 });
 

@@ -200,17 +200,17 @@ const bad: readonly [title: string, more: Entries, says: RegExp][] = [
         { gross: '10 lb', tare: '11 lb' },
       ],
     },
-    /^Tare weight, fill 2 \(fills\.1\.tare\): found 11 lb beside a gross weight of 10 lb; expected a tare below the gross weight\.$/,
+    /^Tare weight \(fill 2\) \(fills\.1\.tare\): found 11 lb beside a gross weight of 10 lb; expected a tare below the gross weight\.$/,
   ],
   [
     'a fill that weighs nothing',
     { fills: [{ gross: '10 lb', tare: '10 lb' }] },
-    /^Tare weight, fill 1 \(fills\.0\.tare\): found 10 lb beside a gross weight of 10 lb; expected a tare below/,
+    /^Tare weight \(fill 1\) \(fills\.0\.tare\): found 10 lb beside a gross weight of 10 lb; expected a tare below/,
   ],
   [
     'a fill without its tare',
     { fills: [{ gross: '10 lb' }] },
-    /^Tare weight, fill 1 \(fills\.0\.tare\): found nothing; expected text with a unit, such as "10 lb"\.$/,
+    /^Tare weight \(fill 1\) \(fills\.0\.tare\): found nothing; expected text with a unit, such as "10 lb"\.$/,
   ],
   [
     'more fills than a day has',

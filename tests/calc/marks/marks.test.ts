@@ -381,7 +381,7 @@ const bad: readonly [title: string, more: Entries, says: RegExp][] = [
   [
     'an opening inside the ring of a flue',
     { flues: [{ along: '30 ft', at: '5 ft 5 in', across: '6 in' }] },
-    /^Place along the roof, hot flue 1 \(flues\.0\.along\): found the opening inside the ring kept open about it; expected a place clear of the opening\.$/,
+    /^Place along the roof \(hot flue 1\) \(flues\.0\.along\): found the opening inside the ring kept open about it; expected a place clear of the opening\.$/,
   ],
   [
     'a flue beyond the other eave',

@@ -330,7 +330,7 @@ const bad: readonly [title: string, more: Entries, says: RegExp][] = [
   [
     'a flue of no width',
     { flues: [{ along: '4 ft', at: '6 ft', across: '0 in' }] },
-    /^Width of the flue, hot flue 1 \(flues\.0\.across\): found "0 in"; expected more than 0/,
+    /^Width of the flue \(hot flue 1\) \(flues\.0\.across\): found "0 in"; expected more than 0/,
   ],
   [
     'a reach of nothing',
