@@ -82,6 +82,77 @@ test(
   },
 );
 
+test(
+  'the bar at hand takes half the window at the most, in type twice as large and with a stop, and what has the focus never lies under it',
+  ONCE,
+  async ({ page }) => {
+    const bar = await barAtHand(page);
+    const typed = (size: string) =>
+      // As where letters alone are made larger, and what a style sheet knows of the screen stays.
+      page.evaluate((size) => {
+        document.documentElement.style.fontSize = size;
+      }, size);
+    await typed('36px');
+    await hole(page, 4).getByRole('combobox').focus();
+    await expect(bar.getByRole('button', { name: '+ 1 bag' })).toBeInViewport({ ratio: 1 });
+    await typed('18px');
+    // Eight bags are over the plan, which is a stop.
+    for (let bag = 0; bag < 8; bag += 1) await hole(page, 4).getByRole('button', { name: '+ 1 bag' }).click();
+    await expect(bar.getByRole('alert')).toContainText('Stop.');
+    for (const size of ['18px', '36px']) {
+      await typed(size);
+      const under = await bar.evaluate((bar) => {
+        const wrong: string[] = [];
+        const { height } = bar.getBoundingClientRect();
+        if (height > innerHeight / 2 + 1) wrong.push(`the bar is ${height} px high`);
+        for (const each of document.querySelectorAll<HTMLElement>('.opening button, .opening select')) {
+          scrollTo(0, 0);
+          each.focus();
+          const { top } = bar.getBoundingClientRect();
+          if (each.getBoundingClientRect().bottom > top) wrong.push(`${each.textContent} lies under it`);
+        }
+        return wrong;
+      });
+      expect(under, size).toEqual([]);
+    }
+  },
+);
+
+test(
+  'a tap says its opening and what that has now, once; each button tells its opening',
+  ONCE,
+  async ({ page }) => {
+    await page.goto('/plan/fill-log/');
+    await expect(hole(page, 3).getByRole('button', { name: 'It is full, Hole 3' })).toBeVisible();
+    await expect(hole(page, 1).getByRole('button', { name: 'Full: open it again, Hole 1' })).toBeVisible();
+    await expect(page.getByLabel('To be filled, or why not: Hole 3')).toBeVisible();
+    await page.evaluate(() => {
+      const heard: string[] = [];
+      Object.assign(window, { heard });
+      new MutationObserver((changes) => {
+        const said = changes.map(({ target }) =>
+          (target instanceof Element ? target : target.parentElement)?.closest<HTMLElement>(
+            '[aria-live], [role="status"], [role="alert"], output',
+          ),
+        );
+        for (const each of new Set(said))
+          if (each && each.getAttribute('aria-live') !== 'off' && each.textContent?.startsWith('Hole'))
+            heard.push(each.textContent);
+          else if (
+            each &&
+            each.getAttribute('aria-live') !== 'off' &&
+            /bags? in/.test(each.textContent ?? '')
+          )
+            heard.push(`also ${each.textContent}`);
+      }).observe(document.body, { subtree: true, childList: true, characterData: true });
+    });
+    await hole(page, 3).getByRole('button', { name: '+ 1 bag' }).click();
+    const heard = () => page.evaluate(() => (window as unknown as { heard: string[] }).heard);
+    await expect.poll(heard).toHaveLength(1);
+    expect((await heard())[0]?.replace(/\s/g, ' ')).toMatch(/^Hole 3: 1 bag of 7 bags filling$/);
+  },
+);
+
 test('what was counted in one job is not taken back in another', ONCE, async ({ page }) => {
   const bar = await barAtHand(page);
   const undo = bar.getByRole('button', { name: 'Undo' });

@@ -11,14 +11,20 @@ const steps = [
   [4 * QUARTER, '1 bag'],
 ] as const;
 
-/** What went in of what is planned, and what that tells; said aloud together. */
+/** What went in of what is planned, and what that tells; said aloud together with the name: whoever taps at the foot of a phone is not there. */
 export const SoFar = ({
+  name,
   of,
+  silent = false,
 }: {
+  readonly name: string;
   readonly of: Pick<LoggedGroup | LoggedOpening, 'bags' | 'planned' | 'target' | 'verdict'>;
+  /** Is it said with others that are counted together? */
+  readonly silent?: boolean;
 }): JSX.Element => (
   <p class="count">
-    <output>
+    <output aria-live={silent ? 'off' : 'polite'} aria-atomic="true">
+      <span class="visually-hidden">{name}: </span>
       <b>{unbroken(`${inQuartersText(of.bags)} of ${askedText(of)}`)}</b> <span>{of.verdict}</span>
     </output>
   </p>
@@ -79,7 +85,12 @@ export const Counter = ({
     >
       − 1/4 bag
     </button>
-    <button type="button" class="plain" onClick={() => turn(state === 'full' ? 'filling' : 'full')}>
+    <button
+      type="button"
+      class="plain"
+      aria-label={state === 'full' ? `Full: open it again, ${name}` : `It is full, ${name}`}
+      onClick={() => turn(state === 'full' ? 'filling' : 'full')}
+    >
       {state === 'full' ? 'Full: open it again' : 'It is full'}
     </button>
   </p>

@@ -97,10 +97,11 @@ export function FillLogView({ plan, entries, set }: SheetViewProps): JSX.Element
     state: string,
     notFilled: string | undefined = of.notFilled,
   ) => changeAll([{ of, bags, state, notFilled }]);
-  const view = (of: LoggedOpening) => (
+  const view = (of: LoggedOpening, together = false) => (
     <Opening
       key={of.opening.name}
       of={of}
+      together={together}
       change={(bags, state, notFilled) => change(of, bags, state, notFilled)}
     />
   );
@@ -111,7 +112,9 @@ export function FillLogView({ plan, entries, set }: SheetViewProps): JSX.Element
   return (
     <>
       <p class="answer">
-        <span class="label">{plan.job.name}</span> <output>{unbroken(logInALine(plan))}</output>
+        <span class="label">{plan.job.name}</span>{' '}
+        {/* At a tap what it did to its opening is said, and no more. */}
+        <output aria-live="off">{unbroken(logInALine(plan))}</output>
       </p>
       <dl class="figures">
         <Counted label="Bags on the truck at the start" of={log.loaded} />
@@ -174,7 +177,7 @@ export function FillLogView({ plan, entries, set }: SheetViewProps): JSX.Element
       {log.groups.map((of) => (
         <Group key={of.part} of={of} change={changeAll} view={view} />
       ))}
-      {log.openings.filter(({ opening }) => !inGroup.has(opening.name)).map(view)}
+      {log.openings.filter(({ opening }) => !inGroup.has(opening.name)).map((of) => view(of))}
       {atHand ? (
         <AtHand
           name={groupAtHand?.name ?? atHand.opening.name}
@@ -218,6 +221,8 @@ interface Change {
 
 interface OpeningProps {
   readonly of: LoggedOpening;
+  /** Is it counted together with others, which says it? */
+  readonly together: boolean;
   readonly change: (bags: number, state: LoggedOpening['state'], notFilled?: string) => void;
 }
 
@@ -245,12 +250,12 @@ function Group({
 }: {
   readonly of: LoggedGroup;
   readonly change: (changes: readonly Change[]) => void;
-  readonly view: (of: LoggedOpening) => JSX.Element;
+  readonly view: (of: LoggedOpening, together: true) => JSX.Element;
 }): JSX.Element {
   return (
     <section class="opening" aria-label={of.name}>
       <h2>{of.name}, counted together</h2>
-      <SoFar of={of} />
+      <SoFar name={of.name} of={of} />
       <Counter
         name={of.name}
         takes={isOpen(of)}
@@ -275,7 +280,7 @@ function Group({
               Each takes too little for a count in quarters to tell light from heavy, so they are judged
               together. What is counted for all of them goes into those that are not full.
             </p>
-            {of.openings.map(view)}
+            {of.openings.map((each) => view(each, true))}
           </>
         )}
       </Fold>
@@ -283,7 +288,7 @@ function Group({
   );
 }
 
-function Opening({ of, change }: OpeningProps): JSX.Element {
+function Opening({ of, together, change }: OpeningProps): JSX.Element {
   const { name, at, what, side, number } = of.opening;
   const bags = of.bags.amount;
   return (
@@ -291,7 +296,7 @@ function Opening({ of, change }: OpeningProps): JSX.Element {
       <h2>
         {name}, {from[what]} {format(at, tape)}
       </h2>
-      <SoFar of={of} />
+      <SoFar name={name} of={of} silent={together} />
       <Counter
         name={name}
         gives={bags > 0}
@@ -307,7 +312,9 @@ function Opening({ of, change }: OpeningProps): JSX.Element {
       </dl>
       {of.state === 'full' ? null : (
         <div class="field">
-          <label for={`not-filled-${side}-${number}`}>To be filled, or why not</label>
+          <label for={`not-filled-${side}-${number}`}>
+            To be filled, or why not<span class="visually-hidden">: {name}</span>
+          </label>
           <select
             id={`not-filled-${side}-${number}`}
             value={of.notFilled ?? ''}

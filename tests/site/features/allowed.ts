@@ -6,9 +6,13 @@ export interface Allowed {
 
 export const allowed: readonly Allowed[] = [
   {
-    what: ['HTMLDialogElement', '.showModal', ':backdrop', 'min()'],
+    what: ['HTMLDialogElement', '.showModal', ':backdrop'],
     because:
       'where there is no dialogue, a number leads to the page of its rule, as without script, and what can’t be undone is asked in the browser’s own box',
+  },
+  {
+    what: ['min()'],
+    because: 'stands behind a size of its own, or in the sheet of the dialogue',
   },
   {
     what: ['CompressionStream', '.stream', '.pipeThrough'],
@@ -73,7 +77,7 @@ export const allowed: readonly Allowed[] = [
     because: 'the build writes -webkit-sticky beside it; without either the bar stands below the form',
   },
   {
-    what: ['scroll-padding-bottom'],
+    what: ['scroll-padding-bottom', 'scroll-margin-bottom'],
     because:
       'without it what has the focus is brought to the edge of the window, where a bar may lie over it',
   },
