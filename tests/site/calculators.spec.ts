@@ -38,3 +38,36 @@ test.describe('the page of an example', () => {
     ).toHaveText('2: light, not rated for contact');
   });
 });
+
+test(
+  'no answer ends a line within an amount, on a narrow phone nor in type twice as large',
+  ONCE,
+  async ({ page }) => {
+    const parted = () =>
+      page.locator('.answer output, .count b').evaluateAll((all) =>
+        all.flatMap((each) => {
+          const range = document.createRange();
+          return [...each.childNodes].flatMap((node) =>
+            // A space that does not part stands within an amount.
+            [...(node.textContent ?? '').matchAll(/[^ ]+/g)].flatMap(({ 0: amount, index }) => {
+              range.setStart(node, index);
+              range.setEnd(node, index + amount.length);
+              return range.getClientRects().length > 1 ? [amount] : [];
+            }),
+          );
+        }),
+      );
+    for (const path of ['/calculators/gable-lanes/', '/calculators/line-clearance/', '/plan/fill-log/'])
+      for (const [width, size] of [
+        [320, '18px'],
+        [360, '36px'],
+      ] as const) {
+        await page.setViewportSize({ width, height: 740 });
+        await page.goto(path);
+        await page.evaluate((size) => {
+          document.documentElement.style.fontSize = size;
+        }, size);
+        expect(await parted(), `${path} at ${width}`).toEqual([]);
+      }
+  },
+);
