@@ -384,9 +384,12 @@ function NewJob({
       <h2>A new job</h2>
       <div class="field">
         <label for="new-name">Address</label>
-        <p class="hint">What you call it: a street, a number. Such as 14 Larkspur Lane.</p>
+        <p class="hint" id="new-name-hint">
+          What you call it: a street, a number. Such as 14 Larkspur Lane.
+        </p>
         <input
           id="new-name"
+          aria-describedby="new-name-hint"
           type="text"
           autocomplete="off"
           maxLength={200}
