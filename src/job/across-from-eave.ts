@@ -10,7 +10,7 @@ type Obstacle = NonNullable<JobValues['roof']['obstacles']>[number];
  * slope of these roofs is slight enough to count as level. The peak is the one that roof holes are measured from: of a measured cavity, its
  * deepest place.
  * By hand: the ridge of the example is 83 in from the eave on the back side; 30 in down that side is 53 in from it, down the other 113 in.
- * @example (['back', 'front'] as const).map((side) => amountIn(acrossFromEave({ side, from_peak: quantity(30, 'in') }, plan.job, plan.section), 'in')) // => [53, 113]
+ * @example ['back', 'front'].map((side) => amountIn(acrossFromEave({ side, from_peak: quantity(30, 'in') }, plan.job, plan.section), 'in')) // => [53, 113]
  */
 export function acrossFromEave(
   { from_peak, side }: Pick<Obstacle, 'from_peak' | 'side'>,
