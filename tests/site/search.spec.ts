@@ -137,3 +137,17 @@ test('where nothing is found, it says so', ONCE, async ({ page }) => {
   await page.goto('/search/?q=zzxxyyqq');
   await expect(page.locator('#count')).toHaveText('Nothing found. No page has the word “zzxxyyqq”.', SLOW);
 });
+
+test.describe('without script', { tag: ONCE.tag }, () => {
+  test.use({ javaScriptEnabled: false });
+  test('no box is shown that finds nothing: the search page leads to steps and values', async ({ page }) => {
+    await page.goto('search/');
+    await expect(page.getByRole('searchbox')).toHaveCount(0);
+    await expect(page.getByRole('main').getByRole('link', { name: 'steps' })).toHaveAttribute(
+      'href',
+      '../do/',
+    );
+    await page.goto('');
+    await expect(page.getByRole('searchbox')).toHaveCount(0);
+  });
+});
