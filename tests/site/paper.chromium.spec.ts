@@ -3,6 +3,7 @@ import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { expect, type Page, test } from '@playwright/test';
+import { largestJob } from '../bench/largest-job.ts';
 
 // In Chromium alone: only it prints to PDF under test. What stands on each sheet is read back by pdftotext, of poppler-utils.
 
@@ -27,6 +28,9 @@ const printed: readonly [path: string, least: number, most: number][] = [
   ['/calculators/patch-layers/', 1, 5],
   ['/rules/', 5, 60],
 ];
+
+/** The width of Letter between its margins of 14 mm, in pixels of 96 to the inch. */
+const LETTER_BETWEEN_MARGINS = Math.floor((8.5 - (2 * 14) / 25.4) * 96);
 
 /** Words without what lines and columns put between them. */
 const bare = (words: string): string => words.normalize('NFKC').replace(/[\s\u00ad]+/g, '');
@@ -55,6 +59,102 @@ for (const path of [
     // A sheet takes some 1,500 letters; one with a drawing at its foot fewer. The title alone has some 200.
     expect(Math.min(...sheets.slice(0, -1).map((sheet) => sheet.length))).toBeGreaterThan(500);
   });
+
+/** Pages whose last sheet held the foot of the site alone. */
+for (const path of ['/calculators/noise-dose/', '/trouble/ceiling-bows/', '/rules/ceiling.board.limit/'])
+  test(`${path} on Letter: the foot of the site stands on the first sheet, and takes none for itself`, async ({
+    page,
+  }) => {
+    await page.goto(path);
+    const sheets = await sheetsOf(page, 'Letter');
+    expect(sheets.map((sheet) => sheet.includes('Localcode,themaker’sinstructions'))).toEqual(
+      sheets.map((_, place) => place === 0),
+    );
+    // The foot of each sheet has some 40 letters.
+    expect(sheets.at(-1)?.length).toBeGreaterThan(400);
+  });
+
+for (const path of ['/do/patching/', '/calculators/patch-layers/', '/do/opening-the-gable/'])
+  test(`${path} on Letter: words of a drawing are of 7 pt or more`, async ({ page }) => {
+    await page.setViewportSize({ width: LETTER_BETWEEN_MARGINS, height: 900 });
+    await page.emulateMedia({ media: 'print' });
+    await page.goto(path);
+    const least = await page.evaluate(() =>
+      [...document.querySelectorAll<SVGSVGElement>('.drawing svg')]
+        .filter((svg) => svg.getClientRects().length > 0)
+        .map((svg) => {
+          const { width, height } = svg.getBoundingClientRect();
+          const scale = Math.min(width / svg.viewBox.baseVal.width, height / svg.viewBox.baseVal.height);
+          return Math.min(
+            ...[...svg.querySelectorAll('text')].map(
+              (each) => Number.parseFloat(getComputedStyle(each).fontSize) * scale * (72 / 96),
+            ),
+          );
+        }),
+    );
+    expect(least.length).toBeGreaterThan(0);
+    expect(Math.min(...least)).toBeGreaterThanOrEqual(7);
+  });
+
+/** Its first words, up to a number: on paper that bears the number of its note. */
+const begins = (words: string): string => bare(/^\D*/.exec(words)?.[0] ?? '').slice(0, 20);
+
+for (const path of ['/do/filling-through-roof-holes/', '/do/lifting-the-edge/'])
+  test(`${path} on Letter and A4: a step and what good looks like stand on one sheet`, async ({ page }) => {
+    await page.goto(path);
+    const steps = await page
+      .locator('.prose > ol > li')
+      .evaluateAll((all) =>
+        all.map((each) => [...each.querySelectorAll('p')].map((p) => p.textContent ?? '')),
+      );
+    const pairs = steps.flatMap(([first, good]) =>
+      first && good ? [[begins(first), begins(good)] as const] : [],
+    );
+    expect(pairs.length).toBeGreaterThan(5);
+    for (const paper of ['Letter', 'A4'] as const) {
+      const sheets = await sheetsOf(page, paper);
+      const parted = pairs.filter(
+        ([a, b]) => !sheets.some((sheet) => sheet.includes(a) && sheet.includes(b)),
+      );
+      expect(parted, paper).toEqual([]);
+    }
+  });
+
+test('on paper a stop is white on black, as on the screen', async ({ page }) => {
+  await page.emulateMedia({ media: 'print' });
+  await page.goto('cautions/before/');
+  const { ground, ink, exact } = await page
+    .locator('.caution.stop')
+    .first()
+    .evaluate((stop) => {
+      const style = getComputedStyle(stop);
+      return { ground: style.backgroundColor, ink: style.color, exact: style.printColorAdjust };
+    });
+  // A browser leaves the ground of what it prints out, unless it is told not to.
+  expect([ground, ink, exact]).toEqual(['rgb(0, 0, 0)', 'rgb(255, 255, 255)', 'exact']);
+});
+
+test('the fill log of a home of two sections and 76 ft is three sheets of Letter, and each of its hose cards one', async ({
+  page,
+}) => {
+  await page.goto('/plan/');
+  await page.setInputFiles('#open-job', {
+    name: 'job.json',
+    mimeType: 'application/json',
+    buffer: Buffer.from(
+      JSON.stringify({ format: 'heel-to-ridge job', version: 3, ...largestJob(76), name: 'Lot 9' }),
+    ),
+  });
+  await expect(page.locator('.job-line')).toContainText('Lot 9');
+  await page.goto('/plan/fill-log/');
+  await expect(page.locator('.job-line')).toContainText('Lot 9');
+  // Of ten openings: one under the sum, five, and four.
+  expect(await sheetsOf(page, 'Letter')).toHaveLength(3);
+  await page.goto('/plan/hose-marks/');
+  await expect(page.locator('.job-line')).toContainText('Lot 9');
+  // A sheet for what all share, and one for each opening, most of them beside a flue.
+  for (const paper of ['Letter', 'A4'] as const) expect(await sheetsOf(page, paper), paper).toHaveLength(11);
+});
 
 for (const [path, least, most] of printed) {
   test(`${path} on Letter and A4: ${least} to ${most} sheets, every cell of its tables there, each caution on the sheet of what it stands before, each head of a table over a row`, async ({
@@ -124,10 +224,16 @@ for (const [path, least, most] of printed) {
   });
 }
 
-/** The width of Letter between its margins of 14 mm, in pixels of 96 to the inch. */
-const LETTER_BETWEEN_MARGINS = Math.floor((8.5 - (2 * 14) / 25.4) * 96);
-
-for (const path of ['/plan/', '/calculators/hose-marks/', '/calculators/edge-bays/', '/sources/cfr-24-3280/'])
+for (const path of [
+  '/plan/',
+  '/calculators/hose-marks/',
+  '/calculators/edge-bays/',
+  '/sources/cfr-24-3280/',
+  // Of eleven columns: where they found no room, the browser set all of the page at two thirds of its size.
+  '/plan/ways-in/',
+  '/calculators/gable-lanes/',
+  '/calculators/gable-lanes/example/',
+])
   test(`${path} on Letter: no word of a table is broken, and no table is wider than the sheet`, async ({
     page,
   }) => {
@@ -253,6 +359,32 @@ test('on Letter and A4 the card of each opening is one sheet, and the stop about
     const stopped = headed.filter((_, place) => sheets[place]?.includes('ringkeptopenaboutahotflue'));
     expect(stopped, format).toEqual(['4', '5']);
   }
+});
+
+test('each sheet of a job bears its name and the day of the print at its head, and the notes of the hose cards stand before the first card', async ({
+  page,
+}) => {
+  await page.goto('/plan/');
+  const name = 'Lot "9" \\ Mill';
+  await page.getByLabel('Job', { exact: true }).fill(name);
+  await page.getByLabel('Job', { exact: true }).blur();
+  await expect(page.locator('.job-line')).toContainText('Kept on this phone');
+  const day = await page.evaluate(() => {
+    const now = new Date();
+    return [now.getFullYear(), now.getMonth() + 1, now.getDate()]
+      .map((n) => String(n).padStart(2, '0'))
+      .join('-');
+  });
+  for (const sheet of await sheetsOf(page, 'Letter')) expect(sheet).toContain(`${bare(name)},printed${day}`);
+  await page.goto('/plan/hose-marks/');
+  await expect(page.locator('.job-line')).toContainText(name);
+  const sheets = await sheetsOf(page, 'Letter');
+  const noted = sheets.findIndex((sheet) => sheet.includes('Numbersonthissheet'));
+  const first = sheets.findIndex((sheet) => sheet.includes('Opening1,'));
+  expect(noted).toBeGreaterThanOrEqual(0);
+  expect(noted).toBeLessThan(first);
+  // A card stands on the last, and nothing behind it.
+  expect(sheets.at(-1)).toContain('Opening5,');
 });
 
 test('on paper the values of rules on a sheet of a job are numbered, and its end tells where each is from; the screen stays as it was', async ({

@@ -20,16 +20,10 @@ export const sectionFields = {
     },
   ),
   eave: optional(
-    lengthField(
-      'de',
-      'Depth at the eave',
-      'From ceiling to roof, at the outer wall. Not needed for a measured cavity.',
-      '3 in',
-      {
-        zero: 'allowed',
-        most: '6 ft',
-      },
-    ),
+    lengthField('de', 'Depth at the eave', 'From ceiling to roof, at the outer wall.', '3 in', {
+      zero: 'allowed',
+      most: '6 ft',
+    }),
   ),
   ridge: optional(
     lengthField(

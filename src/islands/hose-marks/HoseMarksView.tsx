@@ -60,7 +60,7 @@ export function HoseMarksView({ plan, elsewhere }: SheetViewProps): JSX.Element 
     <>
       <Cautions ids={cautions} />
       {cards.length > 0 ? (
-        <p>
+        <p class="screen-only">
           Print this page: each opening comes out on a sheet of its own. How a mark is worked out stands on
           the page of the <a href={calculationPage('hose-marks')}>calculator</a>.
         </p>

@@ -1,4 +1,5 @@
 import { ruleNotes } from '../../generated/rule-notes.ts';
+import { dayOf } from '../../rulebook/day.ts';
 import { rulePage } from '../links.ts';
 import { book } from '../rules.ts';
 
@@ -46,18 +47,51 @@ function notesOf(ids: readonly string[]): HTMLElement {
 }
 
 /**
+ * Words as a style sheet quotes them.
+ * @example quotedInStyle('Lot "9"') // => '"Lot \\22 9\\22 "'
+ */
+export const quotedInStyle = (words: string): string =>
+  `"${words.replace(/["\\\n\r\f<]/g, (sign) => `\\${sign.charCodeAt(0).toString(16)} `)}"`;
+
+/** Every sheet of paper names its job and the day of its print at its head: papers get mixed, and a later print may say otherwise. */
+function headOf(root: Element): string | undefined {
+  const name = root.querySelector<HTMLElement>('[data-job]')?.dataset.job;
+  return name
+    ? `@page{@top-left{content:${quotedInStyle(`${name}, printed ${dayOf(new Date())}`)};font:8pt sans-serif}}`
+    : undefined;
+}
+
+/** The sheet that it stands in while the page is printed: a page's policy lets a script add a rule to one, and no style of its own. */
+function addHead(root: Element): CSSStyleSheet | undefined {
+  const rule = headOf(root);
+  const sheet = document.styleSheets[0];
+  if (!rule || !sheet) return undefined;
+  try {
+    sheet.insertRule(rule, sheet.cssRules.length);
+    return sheet;
+  } catch {
+    // Opened from a disk, a browser hands out no sheet: the paper goes without.
+    return undefined;
+  }
+}
+
+/**
  * Numbers the values of rules on a sheet while it is printed, and tells at its end where each is from: on paper nothing can be tapped. The
  * sheet of a job changes with every entry, so its notes are made as it is printed; those of other pages are made with the page.
  */
 export function mountPrintNotes(root: HTMLElement): void {
   let notes: HTMLElement | undefined;
+  let headed: CSSStyleSheet | undefined;
   const remove = (): void => {
+    headed?.deleteRule(headed.cssRules.length - 1);
+    headed = undefined;
     notes?.remove();
     notes = undefined;
     for (const link of root.querySelectorAll<HTMLElement>('a.rule[data-note]')) delete link.dataset.note;
   };
   addEventListener('beforeprint', () => {
     remove();
+    headed = addHead(root);
     const links = shownLinks(root);
     const ids = rulesInOrder(links.map(addressOf));
     if (ids.length === 0) return;
@@ -66,7 +100,10 @@ export function mountPrintNotes(root: HTMLElement): void {
       if (id !== undefined) link.dataset.note = String(ids.indexOf(id) + 1);
     }
     notes = notesOf(ids);
-    root.after(notes);
+    // Behind the last card of an opening they took a sheet for themselves.
+    const card = root.querySelector('.hole-card');
+    if (card) card.before(notes);
+    else root.after(notes);
   });
   addEventListener('afterprint', remove);
 }

@@ -10,7 +10,7 @@ export const OpenFile = ({
   readonly label: string;
   readonly take: (file: File) => void;
 }): JSX.Element => (
-  <p class="open-file">
+  <p class="open-file needs-script">
     <input
       id={id}
       type="file"

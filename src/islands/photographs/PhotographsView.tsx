@@ -228,7 +228,7 @@ function Picker({
   readonly take: (files: readonly File[]) => void;
 }): JSX.Element {
   return (
-    <span class="open-file">
+    <span class="open-file needs-script">
       <input
         id={id}
         type="file"
