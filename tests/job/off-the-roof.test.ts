@@ -11,6 +11,13 @@ const light = (from_eave: string, along = '12 ft') => ({
   ],
 });
 
+/** A cavity whose depths were measured, each at its distance from the eave. */
+const measured = (...points: readonly (readonly [from_eave: string, depth: string])[]) => ({
+  'cavity.shape': 'measured',
+  'cavity.ridge': undefined,
+  'cavity.points': points.map(([from_eave, depth]) => ({ from_eave, depth })),
+});
+
 describe('what is entered beyond the edge of the roof is told, not moved to the edge', () => {
   // The cavity is 166 in across, its peak over the middle: 83 in to either eave, the roof rising 15 in at most: 98 in, 8 ft 2 in.
   test.each([
@@ -35,17 +42,9 @@ describe('what is entered beyond the edge of the roof is told, not moved to the 
     'measured with its peak off the middle, the longer slope is let pass on either side: %s',
     (side) => {
       // The peak 60 in from the back eave, 106 in from the front one, and 15 in high: 121 in, 10 ft 1 in.
-      const measured = {
-        'cavity.shape': 'measured',
-        'cavity.ridge': undefined,
-        'cavity.points': [
-          { from_eave: '0 in', depth: '4 in' },
-          { from_eave: '60 in', depth: '15 in' },
-          { from_eave: '13 ft 10 in', depth: '4 in' },
-        ],
-      };
+      const peaked = measured(['0 in', '4 in'], ['60 in', '15 in'], ['13 ft 10 in', '4 in']);
       const of = (from_peak: string) =>
-        told(exampleWith({ ...measured, 'roof.obstacles': flue(side, from_peak) }));
+        told(exampleWith({ ...peaked, 'roof.obstacles': flue(side, from_peak) }));
       expect(of('10 ft 1 in').filter((each) => each.includes('from_peak'))).toEqual([]);
       expect(of('10 ft 1 1/8 in')[0]).toContain('at most 10 ft 1 in from there');
     },
@@ -61,14 +60,7 @@ describe('what is entered beyond the edge of the roof is told, not moved to the 
   });
 
   test('a measured roof that is level is as long on either side as it is wide', () => {
-    const level = {
-      'cavity.shape': 'measured',
-      'cavity.ridge': undefined,
-      'cavity.points': [
-        { from_eave: '0 in', depth: '10 in' },
-        { from_eave: '13 ft 10 in', depth: '10 in' },
-      ],
-    };
+    const level = measured(['0 in', '10 in'], ['13 ft 10 in', '10 in']);
     expect(told(exampleWith({ ...level, 'roof.obstacles': flue('back', '2 ft') }))).toEqual([]);
     expect(told(exampleWith({ ...level, 'roof.obstacles': flue('front', '2 ft') }))).toEqual([]);
   });

@@ -13,22 +13,20 @@ const ring = (along: number, at: number, across = 12): Ring => ({
   across: inches(across),
 });
 
-/** In the middle of a stretch of 168 by 160 in: 80 in up the slope to its edge, less a stand-off of 6 in. */
+/** In the middle of a stretch of 168 by 160 in: 80 in up the slope to its edge. */
+const opening = (rings: readonly Ring[]): Opening => ({
+  along: inches(84),
+  from: inches(0),
+  to: inches(168),
+  width: inches(160),
+  across: inches(80),
+  streamReach: inches(24),
+  rings,
+});
+
+/** Its marks, with a stand-off of 6 in. */
 const marks = (rings: readonly Ring[], more: Partial<Opening> = {}) =>
-  hoseMarks(
-    {
-      along: inches(84),
-      from: inches(0),
-      to: inches(168),
-      width: inches(160),
-      across: inches(80),
-      streamReach: inches(24),
-      standOff: inches(6),
-      rings,
-      ...more,
-    },
-    rules,
-  ).marks;
+  hoseMarks({ ...opening(rings), standOff: inches(6), ...more }, rules).marks;
 
 describe('the push up the slope, at 12 o’clock, stops short of the first ring in its way', () => {
   // By hand: a ring of 12 in and a hose of 2 in keep 7 in from the middle of the ring, and the stand-off is 6 in more.
@@ -100,16 +98,8 @@ test('an opening that touches what a ring keeps off is refused, and one an eight
 });
 
 test('a ring is drawn with half its width and half that of its flue, where that is known, and its share bears its number', () => {
-  const opening: Opening = {
-    along: inches(84),
-    from: inches(0),
-    to: inches(168),
-    width: inches(160),
-    across: inches(80),
-    streamReach: inches(24),
-    rings: [{ ...ring(84, 120), flue: inches(8) }, ring(48, 80, 10)],
-  };
-  const { rings, behind } = pushesOf(opening, rules);
+  const flue = { ...ring(84, 120), flue: inches(8) };
+  const { rings, behind } = pushesOf(opening([flue, ring(48, 80, 10)]), rules);
   // 40 in up the slope; and 36 in towards the starting end, which lies on the right hand.
   expect(rings).toEqual([
     { x: expect.closeTo(0, 9) as number, y: 40, radius: 6, flue: 4 },
