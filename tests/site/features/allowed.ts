@@ -82,7 +82,15 @@ export const allowed: readonly Allowed[] = [
       'without it what has the focus is brought to the edge of the window, where a bar may lie over it',
   },
   {
-    what: [':has', '@page', 'page', 'size', 'break-after: avoid'],
+    what: [
+      ':has',
+      '@page',
+      'page',
+      'size',
+      'break-after: avoid',
+      'print-color-adjust',
+      'print-color-adjust: exact',
+    ],
     because: 'paper alone: an old phone prints the head of the page too, and breaks where it will',
   },
 ];
