@@ -1,6 +1,7 @@
 import type { Stretch } from '../calc/marks/directions.ts';
 import type { HoseMarks } from '../calc/marks/marks.ts';
 import { seenFrom } from '../calc/marks/opening.ts';
+import type { Skylight } from '../job/wells.ts';
 import { format } from '../quantity/format.ts';
 import { inches, type Quantity, quantity } from '../quantity/quantity.ts';
 import type { Rulebook } from '../rulebook/rulebook.ts';
@@ -20,11 +21,7 @@ export interface CardWords {
   /** Where across the ridge lies, from the opening's own eave. */
   readonly ridge?: Quantity<'length'>;
   /** Skylights that reach into the stretch; places across are from the opening's own eave. */
-  readonly skylights?: readonly {
-    readonly along: Quantity<'length'>;
-    readonly at: Quantity<'length'>;
-    readonly across: Quantity<'length'>;
-  }[];
+  readonly skylights?: readonly Skylight[];
   /** How far the plan draws, where a push goes on past the end of the stretch. */
   readonly drawn?: Stretch;
 }
@@ -120,7 +117,7 @@ export function stretchShapes(
 /** A skylight in the stretch, crossed as on the roof, and how it is told; what of it lies beyond the stretch is left out. */
 function skylightOf(
   { stretch: { left, right, up, down }, opening }: HoseMarks,
-  { across, ...place }: NonNullable<CardWords['skylights']>[number],
+  { across, ...place }: Skylight,
   at: (x: number, y: number) => Point,
 ): { readonly shapes: Shape[]; readonly told: string } {
   const { x, y } = seenFrom(opening, place);
