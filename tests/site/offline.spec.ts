@@ -1,6 +1,7 @@
 import { readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect, type Locator, type Page, test } from '@playwright/test';
+import { filesIn } from '../../src/built/files.ts';
 import { change, changeRulebook, Versions } from './copies.ts';
 import { ONCE } from './once.ts';
 import { servePlainly } from './plain-server.ts';
@@ -46,8 +47,16 @@ test('after one visit to the site, at a path of its host, all of it works with t
   });
   await test.step('the rest came in parcels: on a poor network each request costs half a second', () => {
     const fetched = site.asked.slice(site.asked.indexOf('worker.js') + 1);
-    expect(fetched.filter((path) => path.startsWith('copy/')).length).toBeGreaterThan(10);
-    expect(fetched.length).toBeLessThan(60);
+    const parcels = fetched.filter((path) => path.startsWith('copy/'));
+    expect(parcels.toSorted()).toEqual(
+      filesIn('dist/copy')
+        .map((file) => `copy/${file}`)
+        .toSorted(),
+    );
+    expect(parcels.length).toBeLessThan(40);
+    // Style sheets come first, and what the page asks for by itself comes at the same time.
+    const others = fetched.filter((path) => !path.startsWith('copy/') && !path.endsWith('.css'));
+    expect(others.length).toBeLessThan(8);
   });
   await test.step('the card of a value opens on the page that was open all the time', async () => {
     await page.locator('.prose a.rule', { hasText: '6 in' }).first().click();

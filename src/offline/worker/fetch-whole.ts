@@ -19,8 +19,8 @@ export const keyOf = (file: string, root: string): string => new URL(encodeURI(f
 
 /**
  * Fetches every file of a version into the version's own cache: what an older version on this phone holds with the same sum is copied; what
- * was fetched before a network went away is not fetched again; where much of a parcel is wanted it comes in the parcel, all else by itself. A
- * file with another sum than the list's is none of this version.
+ * was fetched before a network went away is not fetched again; where much or all of a parcel is wanted it comes in the parcel, all else by
+ * itself. A file with another sum than the list's is none of this version.
  * @throws Error if one can't be had; the version is then not whole, and all others are as they were.
  */
 export async function fetchWhole(list: CopyInParcels, copies: Copies): Promise<void> {
@@ -68,10 +68,11 @@ export async function fetchWhole(list: CopyInParcels, copies: Copies): Promise<v
       [...left].filter((file) => first.includes(file) || olderWith(file)),
       take,
     );
-    // A few files are sooner had by themselves.
-    const wanted = parcelsIn(list).filter(
-      (each) => each.files.filter((file) => left.has(file)).length > LANES,
-    );
+    // A few files of many are sooner had by themselves.
+    const wanted = parcelsIn(list).filter((each) => {
+      const many = each.files.filter((file) => left.has(file)).length;
+      return many > LANES || (many > 1 && many === each.files.length);
+    });
     await inLanes(PARCEL_LANES, wanted, takeFrom);
     await inLanes(LANES, [...left], take);
     await cache.put(new URL(WHOLE, root).href, new Response(JSON.stringify(files)));
