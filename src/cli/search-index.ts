@@ -1,4 +1,4 @@
-import { readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { setImmediate } from 'node:timers/promises';
 import { gunzipSync } from 'node:zlib';
@@ -7,7 +7,8 @@ import { filesIn } from '../built/files.ts';
 import { withoutIndexMarks } from '../built/index-marks.ts';
 import { withLongNames } from '../built/long-names.ts';
 import { recordsIn } from '../built/records.ts';
-import { SEARCH_PAGE, withSearchLinks } from '../built/search-links.ts';
+import { type IndexEntry, SEARCH_PAGE, withSearchLinks } from '../built/search-links.ts';
+import { inSmallParts, type SearchPart } from '../built/search-parts.ts';
 import { wordsApart } from '../built/words-apart.ts';
 import { projectTerms } from '../remark/terms.ts';
 import { A_FOLDER, builtFolder } from './built-folder.ts';
@@ -70,9 +71,32 @@ await run(COMMAND, async (given) => {
     writeFileSync(at, gunzipSync(readFileSync(at)));
   }
   if (told.length > 0) throw new Error(told.join('\n'));
+  const parts = makePartsSmall(join(folder, 'pagefind'));
   const page = join(folder, SEARCH_PAGE);
   const entry = readFileSync(join(folder, 'pagefind/pagefind-entry.json'), 'utf8');
   const filters = readdirSync(join(folder, 'pagefind/filter'));
-  writeFileSync(page, withSearchLinks(readFileSync(page, 'utf8'), entry, filters));
+  writeFileSync(page, withSearchLinks(readFileSync(page, 'utf8'), entry, filters, parts));
   return 0;
 });
+
+/** Writes the parts of an index anew, its list and its entry, and gives the parts by their first words. */
+function makePartsSmall(at: string): readonly SearchPart[] {
+  const entryAt = join(at, 'pagefind-entry.json');
+  const entry = readFileSync(entryAt, 'utf8');
+  const { hash } = (JSON.parse(entry) as IndexEntry).languages.en ?? {};
+  const metaAt = (name: string) => join(at, `pagefind.${name}.pf_meta`);
+  const partAt = (name: string) => join(at, 'index', `${name}.pf_index`);
+  if (hash === undefined)
+    throw new Error('found no English in the entry of the index, expected a hash of it');
+  const names = readdirSync(join(at, 'index')).map((file) => file.replace(/\.pf_index$/, ''));
+  const { meta, name, parts, firstWords } = inSmallParts({
+    meta: readFileSync(metaAt(hash)),
+    parts: new Map(names.map((each) => [each, readFileSync(partAt(each))])),
+  });
+  for (const each of names) rmSync(partAt(each));
+  for (const [each, file] of parts) writeFileSync(partAt(each), file);
+  rmSync(metaAt(hash));
+  writeFileSync(metaAt(name), meta);
+  writeFileSync(entryAt, entry.replaceAll(hash, name));
+  return firstWords;
+}

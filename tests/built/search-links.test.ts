@@ -10,7 +10,7 @@ const entry = JSON.stringify({
 });
 
 describe('the page of the search asks beside its own scripts for what any search needs', () => {
-  const linked = elementsIn(withSearchLinks(page, entry, ['en_34.pf_filter']));
+  const linked = elementsIn(withSearchLinks(page, entry, ['en_34.pf_filter'], [['a"b', 'en_5']]));
   const links = linked.filter(({ tagName }) => tagName === 'link');
 
   test('the program as a module, the rest as it is fetched: the entry by the version that the page bears', () => {
@@ -23,6 +23,7 @@ describe('the page of the search asks beside its own scripts for what any search
     ]);
     const form = linked.find(({ tagName }) => tagName === 'form');
     expect(form && attributeOf(form, 'data-version')).toBe('en_12ab');
+    expect(form && JSON.parse(attributeOf(form, 'data-parts') ?? '')).toEqual([['a"b', 'en_5']]);
   });
 
   test('each so that the browser takes it for what is fetched later', () => {
@@ -32,7 +33,7 @@ describe('the page of the search asks beside its own scripts for what any search
 
   test('a language without a program of its own takes the common one', () => {
     const common = entry.replace('"wasm":"en"', '"wasm":null');
-    expect(withSearchLinks(page, common, [])).toContain('href="../pagefind/wasm.unknown.pagefind"');
+    expect(withSearchLinks(page, common, [], [])).toContain('href="../pagefind/wasm.unknown.pagefind"');
   });
 
   test.each([
@@ -49,6 +50,6 @@ describe('the page of the search asks beside its own scripts for what any search
       says: /expected the place of the index/,
     },
   ])('$title stops the build', ({ html, of, says }) => {
-    expect(() => withSearchLinks(html, of, [])).toThrow(says);
+    expect(() => withSearchLinks(html, of, [], [])).toThrow(says);
   });
 });

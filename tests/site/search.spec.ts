@@ -38,6 +38,32 @@ test('what any search needs is asked for once, by the links of the page', async 
   expect(always).toEqual([...new Set(always)]);
 });
 
+test(
+  'the part of the index that has the word is asked for while its program is on its way, and once',
+  ONCE,
+  async ({ page }) => {
+    let come = (): void => {};
+    const program = new Promise<void>((done) => {
+      come = done;
+    });
+    await page.route('**/wasm.en.pagefind', async (route) => {
+      await program;
+      await route.continue();
+    });
+    const asked: string[] = [];
+    page.on('request', (request) => {
+      if (request.url().includes('/pagefind/index/')) asked.push(request.url());
+    });
+    await page.goto('/search/');
+    await page.getByRole('searchbox').fill('taper');
+    await expect.poll(() => asked.length).toBe(1);
+    await expect(page.locator('#results li')).toHaveCount(0);
+    come();
+    await expect(page.locator('#results li').first()).toBeVisible(SLOW);
+    expect(asked).toHaveLength(1);
+  },
+);
+
 // One page for all: to open it anew takes longer than to look.
 test('search finds what is looked for, says what it is, and leads there', async ({ page }) => {
   await page.goto('/search/');

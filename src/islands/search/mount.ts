@@ -1,14 +1,18 @@
 import { setAddress } from '../own-address.ts';
 import { findsFor, type Kind } from './finds.ts';
 import { A_FEW, MANY, showFinds } from './list.ts';
+import { type IndexPart, partOf } from './parts.ts';
 import { type SearchIndex, startIndex } from './program.ts';
-import type { Called } from './words.ts';
+import { type Called, lookedFor } from './words.ts';
 
 /** Pages about the site, such as its front page, which speak of everything. */
 const ABOUT = 'page';
 
 /** Longer than any question; what is pasted beyond it would take an old phone minutes. */
 const MOST_TYPED = 100;
+
+/** So long after the last key, in milliseconds, a word is taken for whole. */
+const PAUSE = 200;
 
 /**
  * Searches as the form is sent or its words change. What is found stands in groups, one for each kind of page, the kind with the best
@@ -44,6 +48,23 @@ export function mount(): void {
   };
   let asked = 0;
 
+  const parts = JSON.parse(form.dataset.parts ?? '[]') as readonly IndexPart[];
+  const beside = new Set<string>();
+  /** The index would ask for the parts that hold the words only once its program is there, which on a poor line takes seconds. */
+  const askBeside = (typed: string): void => {
+    for (const word of lookedFor(typed, called).words) {
+      const part = partOf(word, parts);
+      if (part === undefined || beside.has(part)) continue;
+      beside.add(part);
+      const link = document.createElement('link');
+      link.rel = 'preload';
+      link.as = 'fetch';
+      link.crossOrigin = 'anonymous';
+      link.href = new URL(`index/${part}.pf_index`, from).href;
+      document.head.append(link);
+    }
+  };
+
   const look = async (): Promise<void> => {
     const typed = box.value.trim().slice(0, MOST_TYPED);
     const turn = ++asked;
@@ -60,7 +81,12 @@ export function mount(): void {
       count.textContent = '';
       return;
     }
+    let ready = false;
+    setTimeout(() => {
+      if (!ready && !overtaken()) askBeside(typed);
+    }, PAUSE);
     const read = await started();
+    ready = true;
     if (overtaken()) return;
     if (!read) {
       count.textContent =
