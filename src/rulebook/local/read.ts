@@ -52,6 +52,9 @@ export interface Layer {
   readonly problems: readonly Problem[];
 }
 
+/** A folder that tells whose it is. */
+export type WithAgency = Layer & { readonly agency: Entry<Agency> };
+
 /** A larger file is no notes: it would only slow the build. */
 const LARGEST = 200_000;
 const LARGEST_LOGO = 500_000;
