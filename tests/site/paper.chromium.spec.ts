@@ -77,8 +77,8 @@ for (const path of ['/calculators/noise-dose/', '/trouble/ceiling-bows/', '/rule
 for (const path of ['/do/patching/', '/calculators/patch-layers/', '/do/opening-the-gable/'])
   test(`${path} on Letter: words of a drawing are of 7 pt or more`, async ({ page }) => {
     await page.setViewportSize({ width: LETTER_BETWEEN_MARGINS, height: 900 });
-    await page.emulateMedia({ media: 'print' });
     await page.goto(path);
+    await page.emulateMedia({ media: 'print' });
     const least = await page.evaluate(() =>
       [...document.querySelectorAll<SVGSVGElement>('.drawing svg')]
         .filter((svg) => svg.getClientRects().length > 0)
@@ -121,8 +121,8 @@ for (const path of ['/do/filling-through-roof-holes/', '/do/lifting-the-edge/'])
   });
 
 test('on paper a stop is white on black, as on the screen', async ({ page }) => {
-  await page.emulateMedia({ media: 'print' });
   await page.goto('cautions/before/');
+  await page.emulateMedia({ media: 'print' });
   const { ground, ink, exact } = await page
     .locator('.caution.stop')
     .first()
@@ -238,8 +238,8 @@ for (const path of [
     page,
   }) => {
     await page.setViewportSize({ width: LETTER_BETWEEN_MARGINS, height: 900 });
-    await page.emulateMedia({ media: 'print' });
     await page.goto(path);
+    await page.emulateMedia({ media: 'print' });
     const { read, broken, wide } = await page.evaluate(() => {
       const tables = [...document.querySelectorAll('table')].filter(
         (each) => each.getClientRects().length > 0,
