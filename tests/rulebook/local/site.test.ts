@@ -8,7 +8,8 @@ import { servePlainly } from '../../site/plain-server.ts';
 import { ASTRO, type Checkout, checkout, type Ended, WHILE_IT_BUILDS } from '../checkout.ts';
 import { EXAMPLE } from './folder.ts';
 
-const EDITION = '2026.9 + Harrow Valley 2026-10-01';
+const RULEBOOK = '2026.10';
+const EDITION = `${RULEBOOK} + Harrow Valley 2026-10-01`;
 
 /** The smallest type of a card that an agency adds to, in points. */
 const SMALLEST_WITH_LOCAL = 8.5;
@@ -68,9 +69,9 @@ describe('the site with an agency’s folder, whose notes hold a script', () => 
 
   test.each([
     ['rules/clearance.flue.to-combustibles', 'Harrow Valley Home Repair at least 3 in, stricter.'],
-    ['rules/clearance.flue.to-combustibles', 'In the rulebook, 2026.9 at least 2 in.'],
+    ['rules/clearance.flue.to-combustibles', `In the rulebook, ${RULEBOOK} at least 2 in.`],
     ['rules/clearance.flue.to-combustibles', 'Look at the collar before you measure.'],
-    ['rules/patch.layers.metal-side', 'In the rulebook, 2026.9 10 in.'],
+    ['rules/patch.layers.metal-side', `In the rulebook, ${RULEBOOK} 10 in.`],
     ['do/patching', 'Patch after the frost has gone.'],
     ['cards/patching', 'Patch after the frost has gone.'],
     ['plan/before', 'Ask for the permit first.'],
@@ -159,7 +160,7 @@ describe('the site with an agency’s folder, whose notes hold a script', () => 
       /<article class="rule-card".*?<\/article>/s,
     )?.[0];
     expect(words(card ?? '')).toContain('at least 3 in, stricter');
-    expect(words(card ?? '')).toContain('In the rulebook, 2026.9 at least 2 in');
+    expect(words(card ?? '')).toContain(`In the rulebook, ${RULEBOOK} at least 2 in`);
   });
 
   test.each(['plan', 'do/patching', 'rules', 'local', 'cards/patching'])(
