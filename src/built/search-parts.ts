@@ -22,6 +22,14 @@ const LANGUAGE = 'en';
 /** A part that holds so much, in bytes before it is packed, ends where the first two letters of its words change; three times as much, the first three. */
 const ENOUGH = 12_000;
 
+/**
+ * Words that a sentence is held together by and a search leaves out (`src/islands/search/words.ts`): where each stands, on every page, was a
+ * seventh of the index.
+ */
+export const NOT_KEPT: ReadonlySet<string> = new Set(
+  'a an and are at for from in is it of on or the to'.split(' '),
+);
+
 /** A word, and where it stands. */
 type Entry = readonly [word: string, ...rest: readonly unknown[]];
 
@@ -54,7 +62,7 @@ function partsIn(list: readonly unknown[]): readonly (readonly [string, string, 
 
 /**
  * The same index in smaller parts, of which a search fetches one or two: the indexer's own are of some 25 kB, half a second each on a poor line.
- * They end where the first letters of words change, so that what a half-typed word begins stands in one part, or in parts that all begin so.
+ * Words that no search looks for are left out. Parts end where the first letters of words change, so that what a half-typed word begins stands in one part, or in parts that all begin so.
  * @returns the files, the name of the list, and the parts by their first words, in order
  * @throws Error where the index is not written as expected, or a part is missing.
  */
@@ -66,7 +74,7 @@ export function inSmallParts({ meta, parts }: SearchIndexFiles): SearchIndexFile
   const entries = partsIn(list).flatMap(([, , name]) => {
     const part = parts.get(name);
     if (!part) throw new Error(`found no part "${name}" of the index, expected each that its list names`);
-    return unpacked(part)[0] as Entry[];
+    return (unpacked(part)[0] as Entry[]).filter(([word]) => !NOT_KEPT.has(word));
   });
   const small: { readonly entries: Entry[]; size: number }[] = [];
   let before = '';

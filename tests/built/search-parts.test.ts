@@ -1,7 +1,8 @@
 import { gunzipSync, gzipSync } from 'node:zlib';
 import { decode, encode } from 'cborg';
 import { describe, expect, test } from 'vitest';
-import { inSmallParts } from '../../src/built/search-parts.ts';
+import { inSmallParts, NOT_KEPT } from '../../src/built/search-parts.ts';
+import { isSmall } from '../../src/islands/search/words.ts';
 
 const MARK = 'pagefind_dcd';
 const packed = (content: unknown, mark = MARK): Uint8Array =>
@@ -84,6 +85,12 @@ describe('the index in parts that a poor line has soon', () => {
     expect(other.firstWords[0]).toEqual(small.firstWords[0]);
     expect(other.firstWords[1]?.[1]).not.toBe(small.firstWords[1]?.[1]);
     expect(other.name).not.toBe(small.name);
+  });
+
+  test('words that hold a sentence together go, and none that a search looks for', () => {
+    const kept = inSmallParts(index([word('off', 1), word('of', 1), word('the', 1)] as [string][]));
+    expect(wordsOf(kept)).toEqual([['off']]);
+    expect([...NOT_KEPT].filter((each) => !isSmall(each))).toEqual([]);
   });
 
   const one = index([word('aa', 1) as [string]]);

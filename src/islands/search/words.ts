@@ -15,6 +15,9 @@ const SMALL: ReadonlySet<string> = new Set(
   ),
 );
 
+/** Does this word stand everywhere, so that it tells nothing of what is looked for? @example isSmall('The') // => true */
+export const isSmall = (word: string): boolean => SMALL.has(word.toLowerCase());
+
 /** Names of fewer letters are held against what was typed letter by letter. */
 const SHORT = 3;
 
@@ -78,7 +81,7 @@ export function lookedFor(typed: string, called: Called): Looked {
 /** The words that tell something, each once; all of them where none does. */
 export function withoutSmall(words: readonly string[]): string[] {
   const once = [...new Set(words)];
-  const telling = once.filter((each) => !SMALL.has(each.toLowerCase()));
+  const telling = once.filter((each) => !isSmall(each));
   return telling.length > 0 ? telling : once;
 }
 
@@ -111,9 +114,13 @@ export const allButOne = (words: readonly string[]): string[][] =>
 
 /** What is said of words that were looked for otherwise than as typed, or `both` ways, and of those that no page has. */
 export function toldOf(swapped: Called, both: boolean, unknown: readonly string[]): string {
-  const quoted = unknown.map((each) => `“${each}”`);
+  const quoted = (words: readonly string[], joined: string) =>
+    words.map((each) => `“${each}”`).join(` ${joined} `);
+  const small = unknown.filter(isSmall);
+  const others = unknown.filter((each) => !isSmall(each));
   return [
     ...swapped.map(([name, term]) => `“${name}”: looked for “${term}”${both ? ' too' : ''}.`),
-    ...(quoted.length > 0 ? [`No page has the word ${quoted.join(' or ')}.`] : []),
+    ...(others.length > 0 ? [`No page has the word ${quoted(others, 'or')}.`] : []),
+    ...(small.length > 0 ? [`Every page has ${quoted(small, 'and')}: add a word that tells more.`] : []),
   ].join(' ');
 }

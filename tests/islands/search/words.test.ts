@@ -95,4 +95,7 @@ test('what is told names each word', () => {
   );
   expect(toldOf([['mold', 'mould']], false, [])).toBe('“mold”: looked for “mould”.');
   expect(toldOf([], false, [])).toBe('');
+  expect(toldOf([], false, ['from', 'The'])).toBe(
+    'Every page has “from” and “The”: add a word that tells more.',
+  );
 });
