@@ -99,6 +99,19 @@ describe('what two sheets say of one thing is the same', () => {
       expect(amountIn(speed as Quantity<'speed'>, 'ft/min')).toBeCloseTo(12 / (1.5 * 2), 9);
   });
 
+  test.each([
+    ['the stream comes to all but what the flue hides', '2 ft'],
+    ['it leaves a little of every stretch besides', '10 in'],
+  ])('the minutes at every opening blow the bags that the log asks of it, where %s', (_, stream) => {
+    const entries = exampleWith({ 'hose.stream_reach': stream });
+    const rows = answersOf(entries, 'blowing-rate')[0]?.tables?.openings?.rows ?? [];
+    const asked = fillLog(planOf(entries), rules).openings.map(({ planned }) => planned.amount);
+    expect(rows).toHaveLength(5);
+    // 12 lb/min of the weighed run of the example, in bags of 30 lb.
+    for (const [place, { time }] of rows.entries())
+      expect((amountIn(time as Quantity<'time'>, 'min') * 12) / 30).toBeCloseTo(asked[place] ?? 0, 9);
+  });
+
   test('from the gable the hose is drawn back as the strip of its lane asks, though it reaches a part of the lane only', () => {
     const entries = exampleWith({ 'ways.chosen': 'gable end' });
     const [rate] = answersOf(entries, 'blowing-rate');

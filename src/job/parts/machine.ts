@@ -1,7 +1,7 @@
 import { trappedAirLoad } from '../../calc/machine/pressure/declaration.ts';
 import { blowingRate } from '../../calc/machine/rate/declaration.ts';
 import { testBoxCheck } from '../../calc/machine/test-box/declaration.ts';
-import { inUnit, minus, named, over, plus, type Quantity, times } from '../../quantity/quantity.ts';
+import { inUnit, named, over, type Quantity } from '../../quantity/quantity.ts';
 import type { Rulebook } from '../../rulebook/rulebook.ts';
 import { ofDensityBlown } from '../density-blown.ts';
 import { openingsOf } from '../openings.ts';
@@ -42,44 +42,21 @@ interface Blown {
 }
 
 /**
- * Every opening of the way taken, with its volume and the hose that is pushed in: of a hole, as its marks tell. What lies beyond the reach
- * of a lane's hose or a bay's tube is not blown through it, or the stretch that it reaches would be filled too dense.
+ * Every opening of the way taken, with the hose that is pushed in, of a hole as its marks tell, and the volume that is blown through it: the
+ * one that the log asks the bags for. What lies beyond the reach of a lane's hose or a bay's tube is not blown through it, or the stretch that it
+ * reaches would be filled too dense.
  */
 function blown(plan: WorkedJob, rules: Rulebook): readonly Blown[] {
   const found = openingsOf(plan, rules);
   if (!found.known) return [];
   const marks = found.openings.some(({ what }) => what === 'Hole') ? workPart(marksPart, plan, rules) : [];
-  return found.openings.map(({ name, what, volume, pushed, reached, ofNeighbours }, place) => {
+  return found.openings.map(({ name, what, volume, pushed, reached }, place) => {
     const outcome = marks[place];
     const all = outcome?.state === 'answered' ? outcome.answer.figures.all?.value : pushed;
-    const hose = typeof all === 'object' ? (all as Quantity<'length'>) : undefined;
-    const missed = outcome?.state === 'answered' ? outcome.answer.figures.unreached?.value : undefined;
-    return hose && hose.amount > 0
-      ? {
-          what: name,
-          volume: what === 'Hole' ? cameTo(volume, missed, ofNeighbours) : reached,
-          pushed: hose,
-        }
-      : { what: name, volume, pushed: undefined };
+    const hose = typeof all === 'object' && all.amount > 0 ? (all as Quantity<'length'>) : undefined;
+    return { what: name, volume: hose || what === 'Hole' ? reached : volume, pushed: hose };
   });
 }
-
-/**
- * What the stream of a hole comes to. What it does not come to, behind a flue, is blown from the next one: the rest must not take it too, and
- * that one takes it besides its own.
- */
-const cameTo = (
-  volume: Quantity<'volume'>,
-  missed: Quantity | string | undefined,
-  ofNeighbours: Quantity<'volume'> | undefined,
-): Quantity<'volume'> => {
-  const own =
-    typeof missed === 'object' && missed.amount > 0
-      ? minus(volume, times(volume, inUnit(missed as Quantity<'number'>, '1')))
-      : volume;
-  const all = ofNeighbours ? plus(own, ofNeighbours) : own;
-  return all === volume ? volume : named(all, 'V', 'Volume that the stream comes to');
-};
 
 /** The opening that takes the most. */
 const largest = (openings: readonly Blown[]): Blown | undefined =>
