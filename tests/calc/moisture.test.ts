@@ -188,6 +188,29 @@ describe('odd cases, decided', () => {
     expect(figures.where?.value).toBe('in the outer part of fill, as far as deck');
   });
 
+  /**
+   * By hand, a degree of 40 to each R of 40: 18 °C outside the board, −15 at the fill, −18 at the deck, where saturated air has 2064, 165.3 and
+   * 124.9 Pa. The room has 60 % of 2339, 1403 Pa, so that nothing condenses at the board. Each R of batt and fill resists 1/165 rep: 0.1 + 33/165 =
+   * 0.3 rep up to the fill. A straight fall to it from 1403 Pa, 4126 a rep, would at −10 °C, 5/165 rep before it, stand at 290 Pa, above the 259.9
+   * that saturated air has: so water gathers inside the batt, and from there on all along the curve, through the fill as far as the deck.
+   */
+  test('a wet stretch over two layers is told from where it begins to where it ends', () => {
+    const { figures } = answered({
+      indoors: '20 C',
+      indoor_humidity: '60 %',
+      outdoors: '-20 C',
+      outdoor_humidity: '80 %',
+      period: '30 days',
+      layers: [
+        { what: 'board', resistance: '2 R', permeance: '10 perm' },
+        { what: 'batt', resistance: '33 R', permeance: '5 perm' },
+        { what: 'fill', resistance: '3 R', permeance: '55 perm' },
+        { what: 'deck', resistance: '2 R', permeance: '0.5 perm' },
+      ],
+    });
+    expect(figures.where?.value).toBe('from inside batt to between fill and deck');
+  });
+
   test('a place that reads alike twice is told once: the curve of saturation bends at freezing, and the string leaves it there', () => {
     const { figures } = answered({
       indoors: '65 F',

@@ -128,3 +128,27 @@ test('what two stopped pushes would have come to lies behind the ring of the nea
   expect(along).toBeGreaterThan(0.2);
   expect(Math.abs(along - up)).toBeLessThan(0.002);
 });
+
+test('what either of two stopped pushes would have come to lies behind the ring of the nearer alone', () => {
+  // One push runs along the top of the stretch, the other rises away from it: every place of the stretch is nearer to the first, and most lie within
+  // the 60 in of the second too, which at 100 in off is 0.28 · 100 = 28 in above the top.
+  const push = (x: number, y: number, ring: number) => {
+    const whole = { minutes: 180 * x, x, y, length: 200 };
+    return { ray: { ...whole, length: 20 }, whole, ring };
+  };
+  const { all, behind } = sharesUnreached(
+    { left: 0, right: 200, up: 0, down: 20 },
+    [push(0.96, 0.28, 0), push(1, 0, 1)],
+    // Both stand off the stretch, and take nothing from it.
+    [
+      { x: 29, y: 9, radius: 5 },
+      { x: 30, y: 5, radius: 5 },
+    ],
+    60,
+  );
+  // Past 20 in and the stream's 60 more: 120 of 200 in, and by the bow of the stream's end, at most 60 − √(60² − 20²) = 3.4 in, a little more.
+  expect(all).toBeGreaterThan(0.6);
+  expect(all).toBeLessThan(0.6 + 3.5 / 200);
+  expect(behind[0]).toBe(0);
+  expect(behind[1]).toBeCloseTo(all, 12);
+});

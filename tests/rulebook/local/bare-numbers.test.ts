@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { localPageProblems } from '../../../src/remark/local-page.ts';
 import { siteAddresses } from '../../../src/remark/site-addresses.ts';
+import { bareNumberProblems } from '../../../src/rulebook/local/bare-numbers.ts';
 import { readLayer } from '../../../src/rulebook/local/read.ts';
 import { resolveLocal } from '../../../src/rulebook/local/resolve.ts';
 import { formatProblem } from '../../../src/rulebook/problem.ts';
@@ -46,6 +47,11 @@ describe('a note or a caution of an agency states no number with a unit', () => 
       caution('Fill may lie 1 in off.', 'caution.flue.keep-clear', OF_NOTICE),
       `cautions.yaml:4:7  found "1 in", ${GUARDED}`,
     ],
+    [
+      'on a caution that rests on one and does not show it',
+      caution('Lap it 2 in.', 'caution.patch.weather', OF_NOTICE),
+      `cautions.yaml:4:7  found "2 in", ${GUARDED.replace(FLUE, 'patch.layers.overlap')}`,
+    ],
   ])('%s', (_, files, problem) => expect(told(files)).toEqual([problem]));
 
   test.each<[how: string, amount: string, found?: string]>([
@@ -68,6 +74,16 @@ describe('a note or a caution of an agency states no number with a unit', () => 
     ['one of another kind, on a value for safety', note('Allow 10 days.', FLUE, OF_NOTICE)],
     ['a number without a unit', note('Ring 555 twice, at house 12.', 'do/patching')],
   ])('but may state %s', (_, files) => expect(told(files)).toEqual([]));
+});
+
+test('nor on a caution that only shows one in its words', () => {
+  const { rules: _, ...shows } = base.cautions['caution.flue.keep-clear'] ?? { says: '', do: '' };
+  expect(shows.do).toContain(`{${FLUE}}`);
+  const cautions = { ...base.cautions, 'caution.flue.keep-clear': shows } as typeof base.cautions;
+  const found = inLayer(caution('Fill may lie 1 in off.', 'caution.flue.keep-clear', OF_NOTICE), (folder) =>
+    bareNumberProblems({ rules: base.rules, cautions }, readLayer(folder)),
+  );
+  expect(found.map((each) => each.found)).toEqual([`"1 in", where ${FLUE} is a value for safety`]);
 });
 
 describe('a page of an agency states no number with a unit', () => {
