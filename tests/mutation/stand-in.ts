@@ -13,8 +13,8 @@ const chai = await load('chai');
 const matchers = await load('@vitest/expect');
 for (const plugin of [matchers.JestExtend, matchers.JestChaiExpect, matchers.JestAsymmetricMatchers])
   chai.use(plugin);
-// Vitest’s own name for what chai calls otherwise.
-chai.util.addMethod(chai.Assertion.prototype, 'toSatisfy', chai.Assertion.prototype.satisfy);
+// Those of vitest’s own, inside of what is expected too: `toSatisfy`, `toBeOneOf`.
+chai.expect.extend(chai.expect, matchers.customMatchers);
 
 export const expect: unknown = Object.assign(
   (value: unknown, message?: string) => chai.expect(value, message),

@@ -47,7 +47,8 @@ const modules = readdirSync('src', { recursive: true, encoding: 'utf8' })
   .map((name) => join('src', name))
   .sort();
 
-const EXAMPLE = /@example (.+?) \/\/ => (.+?)(?: \*\/)?$/gm;
+/** What follows the end of a comment on its line is no part of the example: so stand files that mutants are put into. */
+const EXAMPLE = /@example (.+?) \/\/ => (.+?)(?: \*\/.*)?$/gm;
 
 const examples = modules.flatMap((file) =>
   [...readFileSync(file, 'utf8').matchAll(EXAMPLE)].map(([, call = '', value = '']) => ({
