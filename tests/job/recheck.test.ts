@@ -236,6 +236,41 @@ describe('words name the rule that is behind them', () => {
   });
 });
 
+describe('a figure of one side alone is told by the rules of its whole part', () => {
+  const agency = changedRulebook(data, wider);
+
+  test('as they were recorded, where the part is no more: of that part, and of none whose name only begins alike', () => {
+    const [flues, overlap, heat] = [
+      'clearance.flue.to-combustibles',
+      'patch.layers.overlap',
+      'safety.heat.high-from',
+    ];
+    const figures = {
+      'gone.Part.first': { label: 'First', text: '1 ft', rules: [heat] },
+      'gone.Part.second': { label: 'Second', text: '2 ft', rules: [flues] },
+      'gone.Parts.third': { label: 'Third', text: '3 ft', rules: [overlap] },
+    };
+    const { differing } = under(agency, { ...record, figures: { ...record.figures, ...figures } });
+    // The heat did not change, so that the first names what its neighbour in the part rests on.
+    expect(rulesOf(named(differing, 'gone.Part.first'))).toEqual([flues]);
+    expect(rulesOf(named(differing, 'gone.Part.second'))).toEqual([flues]);
+    expect(rulesOf(named(differing, 'gone.Parts.third'))).toEqual([overlap]);
+  });
+
+  test('as they are asked today, where the part was none', () => {
+    const year = ruleValue('safety.built.lead-before');
+    const without = Object.entries(record.figures).filter(([name]) => !name.startsWith('readiness.'));
+    // The example home was built in 1979. How much paint a small job disturbs did not change; that it is asked at all, did.
+    const { differing } = under(
+      changedRulebook(data, { 'safety.built.lead-before': { ...year, number: 1980 } as RuleValue }),
+      { ...record, figures: Object.fromEntries(without) },
+    );
+    const paint = named(differing, 'readiness.Ready or not.paint_outdoors');
+    expect(paint.before).toBeUndefined();
+    expect(rulesOf(paint)).toEqual(['safety.built.lead-before']);
+  });
+});
+
 describe('words that differ with no changed rule behind them', () => {
   const band = 'heat-index-band.Heat band.band';
   const otherwise = (given: JobRecord): DifferingFigure => {
