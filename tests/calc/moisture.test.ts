@@ -9,6 +9,7 @@ import { dewPoint, saturationPressure } from '../../src/calc/moisture/equations.
 import { materials } from '../../src/calc/moisture/fields.ts';
 import { NothingHoldsBack, profile, taut } from '../../src/calc/moisture/profile.ts';
 import { amountIn, type Quantity } from '../../src/quantity/quantity.ts';
+import { working } from '../../src/quantity/working.ts';
 import { openRulebook } from '../../src/rulebook/rulebook.ts';
 import { theProject } from '../the-project.ts';
 
@@ -76,6 +77,27 @@ describe('the handbook’s example of vapour flow', () => {
       amountIn(pressure, 'Pa') > amountIn(saturation, 'Pa') * (1 - 1e-6) ? [face] : [],
     );
     expect(full).toEqual([3]);
+  });
+
+  test('has its dew point at every face: the room’s at the first, and its own temperature where it is saturated', () => {
+    const dewPoints = screened(wall).faces.map(({ dewPoint: each }) => each && amountIn(each, 'C'));
+    // Saturated air has 2487 Pa at 21 °C, 935 at 6 and 1002 at 7: 40 % of 2487 is 995, nine tenths of the way, 6.9 °C. And −2.95 °C as above.
+    expect(Math.abs((dewPoints[0] ?? 99) - 6.9)).toBeLessThan(0.05);
+    expect(Math.abs((dewPoints[3] ?? 99) + 2.95)).toBeLessThan(0.02);
+    expect(dewPoints).toHaveLength(7);
+    // The pressure falls on the way outwards, and the dew point with it.
+    expect(dewPoints.toSorted((a = 99, b = 99) => b - a)).toEqual(dewPoints);
+  });
+
+  test('tells none at a face too dry for one', () => {
+    // A ten-millionth of some 350 Pa: saturated air has as little only below −100 °C, where the equations end.
+    const { faces } = screened({ ...wall, outdoor_humidity: '0.00001 %' });
+    expect(faces.map(({ dewPoint: each }) => each !== undefined)).toEqual([...Array(6).fill(true), false]);
+  });
+
+  test('names in the permeance outwards the layers that lie outwards, and no other', () => {
+    const [line] = working(screened(wall).flowOut).filter(({ symbol }) => symbol === 'Mo');
+    expect(line?.symbols).toBe('1/(1/M4 + 1/M5 + 1/M6)');
   });
 });
 

@@ -121,7 +121,7 @@ const plainAir = ({ temperature }: Air, pressure: Quantity<'load'>) => ({
 /** The last face that the room's vapour reaches within the layers: the one before the outermost layer, if that lets vapour through. */
 function coldestOf({ places, end }: Profile, layers: readonly MoistureLayer[]): Place {
   if (end.layer < layers.length - 1) return end;
-  return [...places].reverse().find(({ layer, share }) => layer === layers.length - 2 && share === 1) ?? end;
+  return places.find(({ layer, share }) => layer === layers.length - 2 && share === 1) ?? end;
 }
 
 /** A place in words. @example whereIs({ layer: -1, share: 1 }, []) // => 'the room' */

@@ -39,6 +39,14 @@ describe('what no push comes to is left of the stretch', () => {
     expect(Math.abs(sharesUnreached(strip, free(rays), rings, 20).all - share)).toBeLessThan(0.003);
   });
 
+  test('a ring up the slope takes from what lies up the slope', () => {
+    // By hand: of 200 by 40 in, all of it above the opening, the push of 100 in serves 100 by 20 in and the quarter round of 20 in past its end.
+    const above: Stretch = { left: 0, right: 200, up: 40, down: 0 };
+    const { all } = sharesUnreached(above, free([right(100)]), [{ x: 160, y: 30, radius: 10 }], 20);
+    const without = 8000 - 100 * Math.PI;
+    expect(Math.abs(all - (without - 2000 - 100 * Math.PI) / without)).toBeLessThan(0.003);
+  });
+
   test('as much as by a look at places all over the stretch', () => {
     const side = fc.integer({ min: 20, max: 120 });
     let most = 0;
