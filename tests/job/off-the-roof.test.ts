@@ -57,6 +57,11 @@ describe('what is entered beyond the edge of the roof is told, not moved to the 
     expect(told(exampleWith({ ...half, 'roof.obstacles': flue('front', '15 ft 2 in') }))[0]).toContain(
       'at most 15 ft 1 in from there',
     );
+    // And however its depths were measured, the peak of the home is at the marriage line.
+    const bulged = measured(['0 in', '4 in'], ['60 in', '15 in'], ['13 ft 10 in', '4 in']);
+    expect(
+      told(exampleWith({ ...half, ...bulged, 'roof.obstacles': flue('front', '15 ft 2 in') }))[0],
+    ).toContain('at most 15 ft 1 in from there');
   });
 
   test('a measured roof that is level is as long on either side as it is wide', () => {
@@ -94,7 +99,18 @@ describe('what is entered twice is told, since its room would be taken off twice
       { 'home.sections': 'double', 'cavity.shape': 'one-slope', ...flues({ side: 'front' }) },
       undefined,
     ],
+    [
+      'twice in one section of a double home',
+      { 'home.sections': 'double', 'cavity.shape': 'one-slope', ...flues({}) },
+      'roof.obstacles.1.along',
+    ],
     ['a light twice', lights({}), 'ceiling.lights.1.along'],
+    // 166 in across, the peak over the middle: 83 in from the eave.
+    [
+      'a light below a flue at the peak',
+      { ...light('83 in', '46 ft 6 in'), 'roof.obstacles': flue('back', '0 in') },
+      undefined,
+    ],
     ['two lights', lights({ from_eave: '6 ft' }), undefined],
     // The cavity of the example is 13 ft 10 in wide.
     [
@@ -107,7 +123,9 @@ describe('what is entered twice is told, since its room would be taken off twice
     if (field === undefined) expect(sentence).toBeUndefined();
     else {
       expect(sentence).toContain(`(${field})`);
-      expect(sentence).toContain('a second time');
+      expect(sentence).toMatch(
+        field.startsWith('ceiling') ? /a light at .* a second time/ : /a flue at .* a second time/,
+      );
     }
   });
 });

@@ -108,6 +108,28 @@ describe('where the hose of an opening has no room, nearer to an eave than its m
     );
   });
 
+  // 4 deep at 48, 15 at 84: 11/36 up an inch, so 5 stand at 51.27. Nearer to the eave there is room again, and none again at 12.
+  test('is told where the first of two low places begins, on the way from the opening', () => {
+    const points = [
+      { from_eave: '0 in', depth: '12 in' },
+      { from_eave: '12 in', depth: '4 in' },
+      { from_eave: '24 in', depth: '12 in' },
+      { from_eave: '48 in', depth: '4 in' },
+      { from_eave: '84 in', depth: '15 in' },
+      { from_eave: '14 ft', depth: '12 in' },
+    ];
+    const [between] = said({
+      cavity: { shape: 'measured', width: '14 ft', points },
+      'roof.obstacles': [],
+      'survey.flues': 'none',
+      'old.depth': '3 in',
+      ...asDeep,
+    });
+    expect(between).toMatch(
+      /^Nearer than 4 ft 3 3\/8 in to the eave on the back side the hose, 2 in wide, has no/,
+    );
+  });
+
   // 16 down from the peak, 68 across: 68/7 = 9.7 deep at most 12; over 9 of old insulation 0.7 is left.
   test('is told at the opening itself where not even that has room', () =>
     expect(said({ ...slopes('0 in', '12 in'), 'old.depth': '9 in', 'heat.pressed_depth': '9 in' })).toEqual([
