@@ -11,11 +11,17 @@ const NOISE = 1e-6;
 
 const halfOf = ({ across }: KeptSpace): number => inches(across) / 2;
 
-/** Is something entered for the other section where this stands, so that a hose there stops too? */
-const isToldThere = (space: KeptSpace, all: readonly KeptSpace[]): boolean =>
+/** How far does it reach over the marriage line? Less than nothing where it stays short of it. */
+const reachOver = (space: KeptSpace, { width }: WorkedJob['section']): number =>
+  inches(space.at) + halfOf(space) - inches(width);
+
+/** Is something entered for the other section where this stands, at the line, so that a hose there stops too? */
+const isToldThere = (space: KeptSpace, all: readonly KeptSpace[], section: WorkedJob['section']): boolean =>
   all.some(
-    ({ side, along }) =>
-      side !== space.side && Math.abs(inches(along) - inches(space.along)) < halfOf(space) + NOISE,
+    (other) =>
+      other.side !== space.side &&
+      Math.abs(inches(other.along) - inches(space.along)) < halfOf(space) + NOISE &&
+      reachOver(other, section) > -NOISE,
   );
 
 /**
@@ -30,8 +36,8 @@ export function ofMarriageLine(
   if (job.home.sections !== 'double') return [];
   const all = keptOpen(hot);
   return all.flatMap((space) => {
-    const over = inches(space.at) + halfOf(space) - inches(section.width);
-    if (over <= NOISE || isToldThere(space, all)) return [];
+    const over = reachOver(space, section);
+    if (over <= NOISE || isToldThere(space, all, section)) return [];
     const [along, half] = [inches(space.along), halfOf(space)];
     if (
       opening &&

@@ -46,6 +46,11 @@ describe('a ring that reaches over the marriage line of a double home', () => {
       [flue('back', '5 in'), flue('front', '6 ft', '50 ft')],
       ['3 in'],
     ],
+    [
+      'and so is one beside it that stays 6 ft from the line',
+      [flue('back', '5 in'), flue('front', '6 ft')],
+      ['3 in'],
+    ],
   ] as const)('%s', (_, flues, over) => {
     const said = ofMarriageLine(double(...flues)).map(remarkText);
     expect(said.map((each) => / reaches (.*?) over the marriage line/.exec(each)?.[1])).toEqual([...over]);
@@ -99,4 +104,7 @@ describe('a ring that reaches over the marriage line of a double home', () => {
 
 test('a single home has no such line', () => {
   expect(ofMarriageLine(planOf(exampleWith({})))).toEqual([]);
+  // Nor where a ring reaches over its far eave: 83 in from the peak to it, and 80 + 8 to the ring's edge.
+  const atTheEave = exampleWith({ 'roof.obstacles': [flue('front', '6 ft 8 in')] });
+  expect(ofMarriageLine(planOf(atTheEave))).toEqual([]);
 });
