@@ -181,22 +181,28 @@ describe('what lies behind a flue is blown from the next opening', () => {
     expect(not.reached / not.behind).toBeLessThan(0.25);
   });
 
+  /** From 252 in it stands 100 in off and 30 in up the slope, √(100² + 30²) = 104.4 in. */
+  const slanted: Ring = { ...ring, along: inches(152), at: inches(110) };
   const inTheWay = (along: number): Ring => ({ along: inches(along), at: inches(80), across: inches(12) });
   test.each<[title: string, near: readonly Ring[], far: readonly Ring[]]>([
     ['in the stretch of the one that would blow', [ring], [inTheWay(200)]],
     // 150 in along, between the ring at 120 in and that opening at 252 in.
     ['in the stretch of the one that is kept from it', [ring, inTheWay(150)], []],
+    // The other half way there.
+    ['aslant up the slope', [slanted], [{ ...ring, along: inches(202), at: inches(95) }]],
   ])('and where another flue stands in the way, %s, that is said too', (_, nearRings, farRings) => {
     const [near = [], far = []] = saidAt([opening(84, 0, 168, nearRings), opening(252, 168, 336, farRings)]);
     expect(near[0]).toMatch(/^No opening of the plan gets behind the ring\./);
     expect(far.filter((each) => each.startsWith('Push'))).toEqual([]);
   });
 
-  test('and another flue beyond it keeps no push from it', () => {
-    // From 252 in the flue stands 100 in off and 30 in up the slope; the other 14 in behind it in the same line, of which the push stops short.
-    const flue: Ring = { ...ring, along: inches(152), at: inches(110) };
-    const beyond: Ring = { ...ring, along: inches(138.6), at: inches(114) };
-    const row = [opening(84, 0, 168, [flue, beyond]), opening(252, 168, 336, [])];
+  // The push ends at the flue’s ring, with half of 12 in and of the hose of 2 in 97.4 in off. Both others stand in the same line: one of 12 in 14 in
+  // behind the flue, one of 27 in 124 in off, so that its ring begins 109.5 in off.
+  test.each<[of: string, near: readonly Ring[], far: readonly Ring[]]>([
+    ['opening that is kept from it', [slanted, { ...ring, along: inches(138.6), at: inches(114) }], []],
+    ['one that blows', [slanted], [{ along: inches(133.2), at: inches(115.6), across: inches(27) }]],
+  ])('and another flue beyond it, among those of the %s, keeps no push from it', (_, near, far) => {
+    const row = [opening(84, 0, 168, near), opening(252, 168, 336, far)];
     const first = shadowsOf(row).filter((shadow) => shadow.flue === 0);
     expect(first.map(({ blownFrom }) => blownFrom)).toEqual([1]);
   });

@@ -55,7 +55,7 @@ export function shadowsOf(row: readonly Pushed[]): readonly Shadow[] {
       if (tooFewToTell(held)) return [];
       const beyond = from + sideBehind(found.opening, ring);
       const other = row[beyond]?.found;
-      const all = [...rings.filter((each) => each !== ring), ...(other?.opening.rings ?? [])];
+      const all = [...rings, ...(other?.opening.rings ?? [])];
       // An opening whose own entries clash is told of those; what it blows does not change.
       const gets = beyond !== from && row[beyond] && (!other || getsBehind(other, ring, all));
       return [{ from, flue, ring, blownFrom: gets ? beyond : undefined, share, held }];
@@ -77,14 +77,14 @@ function sideBehind({ along, across }: Pushes['opening'], ring: Ring): number {
   return Math.abs(x) < ALONG * Math.abs(y) ? 0 : Math.sign(x);
 }
 
-/** Does a push from an opening towards a flue get to its ring, with no other ring in its way? */
-function getsBehind({ opening, hose }: Pushes, ring: Ring, others: readonly Ring[]): boolean {
+/** Does a push from an opening towards a flue get to its ring, with none of the others in its way? */
+function getsBehind({ opening, hose }: Pushes, ring: Ring, all: readonly Ring[]): boolean {
   const { x, y } = seenFrom(opening, ring);
   const ends = Math.hypot(x, y) - keptOff(ring, hose);
   const ray = towards(readingTowards(x, y));
-  const clear = others.every((other) => {
+  const clear = all.every((other) => {
     const at = seenFrom(opening, other);
-    // The same flue stands in the stretches of both where it lies between them.
+    // The flue itself, which is among those of the other opening too where it lies between them.
     if (at.x === x && at.y === y) return true;
     const into = runsInto(at.x * ray.x + at.y * ray.y, at.x * ray.y - at.y * ray.x, keptOff(other, hose));
     return !into || into.from >= ends;
