@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { dimension } from '../../src/drawings/dimension.ts';
-import { text } from '../../src/drawings/lines.ts';
+import { text, widthOf } from '../../src/drawings/lines.ts';
 import { shape, toSvg } from '../../src/drawings/svg.ts';
 import { quantity } from '../../src/quantity/quantity.ts';
 import { everyElement, readXml, wordsOf } from './xml.ts';
@@ -93,5 +93,16 @@ describe('words that lead to a rule', () => {
     const [words] = dimension([0, 0], [90, 0], 10, '16 in', 12, rule).filter(({ tag }) => tag === 'text');
     // Letters hang a quarter of 12 below, 3; half of the halo of 3 is 1.5 more.
     expect(10 - Number(words?.attributes.y)).toBeGreaterThan(4.5);
+  });
+
+  // Two units are left clear at either end of its words.
+  test.each([
+    ['as large as it may be, where there is room', 300, 13, 13],
+    ['no larger than is asked, however much room there is', 300, 11, 11],
+    ['a size smaller, where that one just fits', widthOf('16 in', 12) + 4, 13, 12],
+    ['another size smaller, where that one does not', widthOf('16 in', 12) + 3.9, 13, 11],
+  ])('has its words %s', (_, length, largest, size) => {
+    const [words] = dimension([0, 0], [length, 0], -20, '16 in', largest).filter(({ tag }) => tag === 'text');
+    expect(Number(words?.attributes['font-size'])).toBe(size);
   });
 });

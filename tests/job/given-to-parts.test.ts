@@ -74,9 +74,21 @@ describe('a sheet is worked as soon as one of its entries is there', () => {
     ['no machine', 'blowing-rate', run({}), 'nothing'],
     ['no duct of a fan', 'exhaust-duct', { 'air.ducts': [] }, 'nothing'],
     ['no dust', 'dust', { dust: { material: 'glass fibre' } }, 'nothing'],
+    ['neither flue nor light', 'clear-spaces', { 'roof.obstacles': [], 'survey.flues': 'none' }, 'nothing'],
   ])('%s', (_, name, changes, state) => {
     expect(runsOf(name, changes).map((run) => run.state)).toEqual([state]);
   });
+});
+
+test('the times in noise count beside the level of what comes next', () => {
+  // 29 CFR 1910.95, table G-16: 95 dBA is allowed for 4 h and 100 dBA for 2 h, so that 2 h and half an hour are 1/2 and 1/4 of a day’s noise.
+  const periods = [
+    { level: '95 dBA', time: '2 h' },
+    { level: '100 dBA', time: '30 min' },
+  ];
+  const [run] = runsOf('noise-dose', { noise: { periods, next_level: '100 dBA' } });
+  const dose = run?.state === 'answered' ? run.answer.figures.dose?.value : undefined;
+  expect(typeof dose === 'object' && amountIn(dose as Quantity<'number'>, 'percent')).toBeCloseTo(75, 9);
 });
 
 describe('whether the cavity is to be vented goes by what the survey says, and is not guessed', () => {
