@@ -1,3 +1,4 @@
+import { readFileSync } from 'node:fs';
 import { registerHooks } from 'node:module';
 import { join, relative } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
@@ -49,6 +50,15 @@ registerHooks({
     if (generation === 0 || kept.some((folder) => way.startsWith(folder))) return found;
     return { ...found, url: `${found.url}?${generation}` };
   },
+  // A file asked for as its own text, as the bundler of the site gives it.
+  load: (url, context, next) =>
+    url.endsWith('?raw')
+      ? {
+          format: 'module',
+          source: `export default ${JSON.stringify(readFileSync(fileURLToPath(url.replace('?raw', '')), 'utf8'))};`,
+          shortCircuit: true,
+        }
+      : next(url, context),
 });
 
 /** Loads a file named by its way from the root. */

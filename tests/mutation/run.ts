@@ -42,6 +42,7 @@ const folders: Readonly<Record<string, string>> = {
   calc: 'src/calc',
   rulebook: 'src/rulebook',
   job: 'src/job',
+  drawings: 'src/drawings',
 };
 
 /** What is asked for: a folder by its name, or one file of it, such as "job/fill-log.ts". */

@@ -70,7 +70,7 @@ async function failureOf(test: Collected): Promise<string | undefined> {
 
 /** The folders that can’t use a file, since arrows point one way: they need not be loaded again. */
 function below(file: string): readonly string[] {
-  const order = ['src/quantity/', 'src/rulebook/', 'src/calc/', 'src/job/'];
+  const order = ['src/quantity/', 'src/rulebook/', 'src/calc/', 'src/job/', 'src/drawings/'];
   return order.slice(
     0,
     Math.max(
