@@ -33,7 +33,9 @@ const sentences: readonly [sentence: string, caught: readonly string[]][] = [
   ['About ½ in thick.', ['½ in']],
   ['At 75° it sticks.', ['75°']],
   ['Wait 20 minutes, then two hours.', ['20 minutes', 'two hours']],
+  ['Wait two hours, then 20 minutes.', ['two hours', '20 minutes']],
   ['Blow 12 bags.', ['12 bags']],
+  ['It resists 19 h ft2 F/Btu.', ['19 h ft2 F/Btu']],
   ['Not below 1.25 lb a cubic foot.', ['1.25 lb']],
   ['Not below 1.25 lb/ft³ or 20 kg/m3.', ['1.25 lb/ft³', '20 kg/m3']],
   ['Above 50 kV, and 750 V at most.', ['50 kV', '750 V']],
@@ -109,6 +111,7 @@ describe('a number with a unit is caught, other words are let pass', () => {
     ['Of 40#.', 'weight'],
     ['Of 3 **in**.', 'length'],
     ['Up to R-19.', 'thermal resistance'],
+    ['It resists 19 h ft2 F/Btu.', 'thermal resistance'],
     ['It costs $5.', 'money'],
     ['A heater of 9 kW.', 'heat flow'],
   ])('of "%s" the number is told as a %s', (sentence, measured) => {
