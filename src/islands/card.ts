@@ -38,9 +38,7 @@ function fits(card: HTMLElement): boolean {
 }
 
 /** Sets a card as large as it fits one sheet. It is measured as a sheet of each paper, however wide the window is. */
-export function mount(): void {
-  const card = document.querySelector<HTMLElement>('.card');
-  if (!card) return;
+export function setAsLarge(card: HTMLElement): void {
   card.classList.add('measured');
   for (const { size, drawings, room } of settings) {
     card.dataset.size = size;
@@ -50,4 +48,10 @@ export function mount(): void {
   }
   delete card.dataset.paper;
   card.classList.remove('measured');
+}
+
+/** Sets the card of this page. */
+export function mountCard(): void {
+  const card = document.querySelector<HTMLElement>('.card');
+  if (card) setAsLarge(card);
 }

@@ -8,6 +8,7 @@ import { packed, pageLoad, type Site } from './page-load.ts';
 /** The folders of pages that are read. */
 const contentFolders = [
   'do',
+  'cards',
   'know',
   'trouble',
   'safety',

@@ -4,7 +4,7 @@ import { everyPage } from './pages.ts';
 
 // In Chromium alone: only it prints to PDF under test.
 
-const cards = everyPage.filter((path) => /^\/cards\/.+/.test(path));
+const cards = everyPage.filter((path) => /^\/cards\/(?!all\/).+/.test(path));
 const papers = ['Letter', 'A4'] as const;
 /** The smallest type of a step or a caution, in points, and that of a word in a drawing. */
 const SMALLEST = { step: 10, label: 7 };
@@ -66,6 +66,61 @@ test('each card prints on one sheet of Letter and of A4, in type that can be rea
       expect.soft(boxes, path).toBe(steps);
       expect.soft(shown, path).toBe(said);
     });
+});
+
+test.describe('all cards in one go', () => {
+  const bring = (page: Page): Promise<void> => page.getByRole('button', { name: /^Bring all/ }).click();
+
+  test('the list of cards leads to a page that brings each card of the list, in its order, and prints it on a sheet of Letter and of A4', async ({
+    page,
+  }) => {
+    await page.goto('/cards/');
+    const listed = await page.locator('.list a strong').allTextContents();
+    expect(listed).toHaveLength(cards.length);
+    await page.getByRole('link', { name: /^All cards in one go/ }).click();
+    await expect(page.locator('.last-checked').first()).toHaveText(/^checked/);
+    await bring(page);
+    await expect(page.getByRole('status').last()).toHaveText(/^All \d+ cards are here/);
+    expect(await page.locator('.card h1').allTextContents()).toEqual(listed);
+    for (const paper of papers) expect(await sheetsOf(page, paper), paper).toBe(cards.length);
+    // As on the card's own page, and none as small as without script.
+    const heads = await page.locator('.card .from').allTextContents();
+    for (const head of heads)
+      expect(head).toMatch(/rulebook \d{4}\.\d+, built \d{4}-\d\d-\d\d, checked \d{4}-\d\d-\d\d/);
+    const sizes = await page
+      .locator('.card')
+      .evaluateAll((all) => all.map((each) => Number((each as HTMLElement).dataset.size)));
+    expect(Math.min(...sizes)).toBeGreaterThanOrEqual(SMALLEST.step);
+    // Cut out of pages at other addresses.
+    const links = await page
+      .locator('.card a[href]')
+      .evaluateAll((all) => all.map((each) => new URL((each as HTMLAnchorElement).href).pathname));
+    expect(links.filter((path) => !everyPage.includes(path))).toEqual([]);
+    expect(await page.locator('[id="step-1"]').count()).toBe(0);
+    await page.evaluate(() => {
+      Object.assign(window, { print: () => document.body.setAttribute('data-printed', '') });
+    });
+    await page.getByRole('button', { name: `Print all ${cards.length} cards` }).click();
+    await expect(page.locator('body')).toHaveAttribute('data-printed', '');
+    // Of a recalled rulebook nothing is worked by: the stop that says so would stand on the first sheet alone.
+    await page.evaluate(() => document.documentElement.setAttribute('data-recalled', ''));
+    await expect(page.locator('.card').first()).toBeHidden();
+  });
+
+  test('a card that does not come is named, none is ready to print, and another press brings all', async ({
+    page,
+  }) => {
+    await page.route('**/cards/patching/', (route) => route.abort());
+    await page.goto('/cards/all/');
+    await bring(page);
+    await expect(page.getByRole('status').last()).toHaveText(
+      /^These did not come: Patch the hole\. Nothing is ready to print/,
+    );
+    await expect(page.locator('.card')).toHaveCount(0);
+    await page.unroute('**/cards/patching/');
+    await bring(page);
+    await expect(page.locator('.card')).toHaveCount(cards.length);
+  });
 });
 
 /** The cards with the most on them: where these fit, so do the others. */

@@ -73,6 +73,11 @@ test('after one visit to the site, at a path of its host, all of it works with t
     await expect(page.locator('.card')).toHaveAttribute('data-size', /\d/);
     await expect(page.locator('.card .last-checked')).toHaveText(/^checked \d{4}-\d\d-\d\d$/);
   });
+  await test.step('all cards come to one page', async () => {
+    await page.goto(`${site.at}cards/all/`);
+    await page.getByRole('button', { name: /^Bring all/ }).click();
+    await expect(page.locator('#brought')).toHaveText(/^All \d+ cards are here/);
+  });
   await test.step('a calculator works anew', async () => {
     await page.goto(`${site.at}calculators/patch-kit/`);
     const before = await page.locator('.answers').textContent();

@@ -21,6 +21,7 @@ export const oneOfEach: readonly string[] = [
   '/plan/patch-template/',
   '/cautions/before/',
   '/cards/filling-through-roof-holes/',
+  '/cards/all/',
   '/terms/',
   '/calculators/hose-marks/',
   '/calculators/patch-layers/',
