@@ -147,3 +147,29 @@ test('at twice the type a page with long amounts or long names is no wider than 
   }
   expect(wider).toEqual([]);
 });
+
+test('at twice the type nothing slides sideways on the smallest phone: long buttons, bars, words of a status, names of sheets', async ({
+  page,
+}) => {
+  const smallest = { width: 320, height: 568 };
+  await page.setViewportSize(smallest);
+  await page.goto('/');
+  await setType(page, 32);
+  const wider: string[] = [];
+  for (const path of [
+    '/plan/photographs/',
+    '/plan/jobs/',
+    '/calculators/dust/',
+    '/calculators/gable-lanes/',
+    '/train/lessons/',
+    '/know/the-taper-and-r/',
+    '/rules/',
+    '/cards/all/',
+  ]) {
+    await page.goto(path);
+    await unfold(page, 'all');
+    const width = await page.evaluate(() => document.documentElement.scrollWidth);
+    if (width > smallest.width) wider.push(`${path}: ${width} px`);
+  }
+  expect(wider).toEqual([]);
+});
