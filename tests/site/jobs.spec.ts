@@ -138,6 +138,15 @@ test.describe('several jobs', () => {
     await box.press('Enter');
     await expect(page.getByText('Renamed: 5 Teasel Row.')).toBeVisible();
     await expect(jobs(page).first()).toHaveText('5 Teasel Row');
+    // Pressed with the address that it has, which is no change of the job.
+    const rename = page.getByRole('button', { name: 'Rename 5 Teasel Row' });
+    for (const typed of [undefined, ' 5  Teasel Row']) {
+      if (typed) await row(page, '5 Teasel Row').getByLabel('Address').fill(typed);
+      await rename.click();
+      await expect(page.getByText('Not renamed: 5 Teasel Row is its address already.')).toBeVisible();
+      await expect(jobs(page).first()).toBeFocused();
+      await rename.focus();
+    }
 
     await jobs(page).first().click();
     await expect(line(page)).toContainText('Open: 5 Teasel Row. Kept on this phone.');

@@ -316,6 +316,33 @@ test('a job that is gone for good takes its photographs with it', ONCE, async ({
 });
 
 test(
+  'photographs of no job are removed for good, and the focus stays with what is said of it',
+  ONCE,
+  async ({ page }) => {
+    await open(page);
+    await page.setInputFiles('#take-full', asFile(await jpegOf(page, { width: 60, height: 40 })));
+    await expect(shown(page)).toHaveCount(1);
+    // A page that holds no job lets go of the stores.
+    await page.goto('/terms/');
+    await page.evaluate(async () => {
+      localStorage.clear();
+      for (const { name = '' } of await indexedDB.databases())
+        if (!name.endsWith('photographs'))
+          await new Promise((done, failed) => {
+            const request = indexedDB.deleteDatabase(name);
+            request.onsuccess = done;
+            request.onerror = failed;
+            request.onblocked = failed;
+          });
+    });
+    await page.goto('/plan/jobs/');
+    await page.getByRole('button', { name: 'Remove them for good' }).press('Enter');
+    await expect(page.getByRole('heading', { name: 'Photographs of no job' })).toHaveCount(0);
+    await expect(page.locator(':focus')).toHaveText(/^Removed for good: 1 photograph/);
+  },
+);
+
+test(
   'what is no picture, is empty or is far too large is told, and the rest is taken',
   ONCE,
   async ({ page }) => {

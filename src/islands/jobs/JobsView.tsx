@@ -19,7 +19,7 @@ import { HandOn } from './HandOn.tsx';
 import { OpenFile } from './OpenFile.tsx';
 import { saveFile } from './save-file.ts';
 import { DAYS_KEPT_AFTER_DELETION, jobStore, type Unreadable } from './store.ts';
-import { copied, fileNameOf, nameOf, said, whyNotKept } from './words.ts';
+import { copied, fileNameOf, nameOf, notRenamed, said, whyNotKept } from './words.ts';
 
 interface Shown {
   readonly jobs: readonly KeptJob[];
@@ -31,6 +31,8 @@ interface Shown {
 interface Done {
   readonly words: string;
   readonly undo?: KeptJob;
+  /** What was pressed goes away with it: whoever works by keyboard goes on from the words. */
+  readonly takesFocus?: true;
 }
 
 /** The sheet that a job opens on. A job that the browser does not keep goes along in the address. */
@@ -44,6 +46,7 @@ export function JobsView({ example }: { readonly example: Entries }): JSX.Elemen
   const [focus, setFocus] = useState<string | undefined>();
   const [photographs, setPhotographs] = useState<readonly Photograph[]>([]);
   const undo = useRef<HTMLButtonElement>(null);
+  const told = useRef<HTMLParagraphElement>(null);
 
   const look = useCallback(() => {
     const store = jobStore();
@@ -94,6 +97,7 @@ export function JobsView({ example }: { readonly example: Entries }): JSX.Elemen
   }, [focus]);
   useEffect(() => {
     if (done?.undo) undo.current?.focus();
+    if (done?.takesFocus) told.current?.focus();
   }, [done]);
 
   const after = (next: Done, id?: string) => {
@@ -139,7 +143,9 @@ export function JobsView({ example }: { readonly example: Entries }): JSX.Elemen
       ) : null}
       <Arrivals {...arrivals} />
       <div class="acts done">
-        <p role="status">{done?.words}</p>
+        <p role="status" ref={told} tabIndex={-1}>
+          {done?.words}
+        </p>
         {done?.undo ? (
           <button type="button" ref={undo} onClick={() => done.undo && bringBack(done.undo)}>
             Undo: bring {nameOf(done.undo.entries)} back
@@ -155,6 +161,8 @@ export function JobsView({ example }: { readonly example: Entries }): JSX.Elemen
             photographs={photographsOf(job.id)}
             copy={() => copy(job)}
             rename={(name) => {
+              const same = nameOf({ name }) === nameOf(job.entries);
+              if (same) return after({ words: notRenamed(name) }, job.id);
               const put = jobStore().put({ id: job.id, entries: { ...job.entries, name } }, job.revision);
               after(
                 {
@@ -232,7 +240,9 @@ export function JobsView({ example }: { readonly example: Entries }): JSX.Elemen
               onClick={() =>
                 photographStore()
                   .remove(ofNoJob.map(({ id }) => id))
-                  .then(() => after({ words: `Removed for good: ${countInWords(ofNoJob)}.` }))
+                  .then(() =>
+                    after({ words: `Removed for good: ${countInWords(ofNoJob)}.`, takesFocus: true }),
+                  )
               }
             >
               Remove them for good
@@ -281,6 +291,7 @@ function JobRow({
   readonly tell: (words: string) => void;
 }): JSX.Element {
   const name = nameOf(job.entries);
+  const own = typeof job.entries.name === 'string' ? job.entries.name : '';
   const [typed, setTyped] = useState<string | undefined>();
   const box = `name-${job.id}`;
   const why = jobStore().whyUnkept(job.id);
@@ -336,7 +347,7 @@ function JobRow({
           class="field"
           onSubmit={(event) => {
             event.preventDefault();
-            if (typed !== undefined) rename(typed);
+            rename(typed ?? own);
             setTyped(undefined);
           }}
         >
@@ -349,7 +360,7 @@ function JobRow({
               type="text"
               autocomplete="off"
               maxLength={200}
-              value={typed ?? (typeof job.entries.name === 'string' ? job.entries.name : '')}
+              value={typed ?? own}
               onInput={(event) => setTyped(event.currentTarget.value)}
             />
             <button type="submit" class="plain" aria-label={`Rename ${name}`}>

@@ -22,6 +22,15 @@ export function alreadyHere(came: JobEntries, here: JobEntries): string {
 }
 
 /**
+ * What is told where a job is to get the address that it has?
+ * @example notRenamed('Lot 4') // => 'Not renamed: Lot 4 is its address already.'
+ */
+export const notRenamed = (name: string): string =>
+  onOneLine(name) === ''
+    ? 'Not renamed: no address was typed.'
+    : `Not renamed: ${nameOf({ name })} is its address already.`;
+
+/**
  * The entries of a copy, told by its name from the first and from the jobs that are there, earlier copies among them.
  * @example copied({ name: 'Lot 4' }, [{ entries: { name: 'Lot 4 (copy)' } }]).name // => 'Lot 4 (copy 2)'
  */
