@@ -243,6 +243,7 @@ export const signs: Readonly<Record<string, string>> = {
   volt: 'v',
   kilovolt: 'kv',
   mmbtu: 'million btu',
+  sf: 'ft2',
   psf: 'lb/ft2',
   pcf: 'lb/ft3',
   fpm: 'ft/min',
@@ -263,7 +264,10 @@ const plain = (text: string): string =>
     })
     .replace(/[-·\s]+/g, ' ')
     .trim()
-    .replace(/\b(sq|cu)[a-z]* ([a-z]+)/g, (_, power: string, of: string) => of + (power === 'sq' ? 2 : 3))
+    .replace(
+      /\b(sq|cu)(?:[a-z]* )?([a-z]+)/g,
+      (_, power: string, of: string) => of + (power === 'sq' ? 2 : 3),
+    )
     .replace(/(?:^| )(?:per|an?) | ?\/ ?/g, '/')
     .replace(/\bdegree (?=[fck]\b)/g, '');
 

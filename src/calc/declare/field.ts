@@ -33,6 +33,8 @@ export interface QuantityField<D extends Dimension = Dimension> extends Describe
   readonly negative?: 'allowed';
   /** More than this is taken for a slip; with its unit, as written. */
   readonly most?: string;
+  /** Makes one amount of what people write in another way, before it is read. @throws ParseError for what could be meant two ways */
+  readonly plainly?: (written: string) => string;
 }
 
 export interface ChoiceField<C extends string = string> extends Described {

@@ -169,7 +169,7 @@ const mosts = new WeakMap<QuantityField, Quantity>();
 function mostOf(field: QuantityField, written: string): Quantity {
   const known = mosts.get(field);
   if (known) return known;
-  const most = parseQuantity<Dimension>(written, { dimension: field.dimension });
+  const most = parseQuantity<Dimension>(written, field);
   mosts.set(field, most);
   return most;
 }
@@ -191,7 +191,7 @@ function readQuantity(
   if (typeof raw !== 'string') return complain(shown(raw), `text with a unit, such as "${field.example}"`);
   try {
     const none = field.zero === 'or none' && NONE.test(raw);
-    const read = parseQuantity(none ? '0' : raw, { dimension: field.dimension, example: field.example });
+    const read = parseQuantity<Dimension>(none ? '0' : (field.plainly || String)(raw), field);
     // The form would make 0.8 % of it; who writes it elsewhere may mean 80 %.
     if (read.unit === '1' && field.beside !== undefined)
       return complain(`"${raw.trim()}", a number with no unit`, `a share such as ${field.example}`);

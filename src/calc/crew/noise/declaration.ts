@@ -1,6 +1,7 @@
 import { figuresApart } from '../../../quantity/apart.ts';
 import { format } from '../../../quantity/format.ts';
 import { compare, inUnit, quantity, total } from '../../../quantity/quantity.ts';
+import { timeInOneUnit } from '../../../quantity/time-in-two-units.ts';
 import { calculation, EntriesClash, type Figure } from '../../declare/calculation.ts';
 import { ifAny, listField, quantityField } from '../../declare/field.ts';
 import { printed, said } from '../../declare/remark.ts';
@@ -39,6 +40,7 @@ export const noise = calculation({
         level: levelField('n', 'Level', 'At the ear, by a meter set to A and slow.', '95 dBA'),
         time: quantityField({
           dimension: 'time',
+          plainly: timeInOneUnit,
           beside: 'min',
           symbol: 'T',
           label: 'Time',

@@ -1,4 +1,5 @@
 import { inUnit, named, over, type Quantity, times } from '../../../quantity/quantity.ts';
+import { timeInOneUnit } from '../../../quantity/time-in-two-units.ts';
 import { type AnswerTable, calculation, EntriesClash, type Figure } from '../../declare/calculation.ts';
 import {
   lengthField,
@@ -131,6 +132,7 @@ export const blowingRate = calculation({
     time: optional(
       quantityField({
         dimension: 'time',
+        plainly: timeInOneUnit,
         beside: 'min',
         symbol: 'tr',
         label: 'Time of the run',
