@@ -3,6 +3,7 @@ import { localPageProblems } from '../remark/local-page.ts';
 import { siteAddresses } from '../remark/site-addresses.ts';
 import { marksShown } from '../rulebook/local/marks.ts';
 import { readLayer } from '../rulebook/local/read.ts';
+import { ifSeveral } from '../rulebook/local/several-folders.ts';
 import { DataError, formatProblem } from '../rulebook/problem.ts';
 import { loadProject, localFolders, withLocal } from '../rulebook/project.ts';
 import { howTo, InputError, run } from './run.ts';
@@ -23,7 +24,7 @@ await run(COMMAND, ({ words }) => {
   const missing = folders.find((folder) => !statSync(folder, { throwIfNoEntry: false })?.isDirectory());
   if (missing !== undefined)
     throw new InputError(
-      `found no folder "${missing}", expected one that npm run local:new wrote, as ${howTo(COMMAND)}`,
+      `found no folder "${missing}", expected one that npm run local:new wrote, as ${howTo(COMMAND)}${words.length > 0 ? '' : ifSeveral(missing)}`,
     );
   const { base, releases } = loadProject('let pass', []);
   const { data, local } = withLocal(base, releases, folders);

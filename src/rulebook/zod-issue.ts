@@ -20,6 +20,40 @@ const shown = (value: unknown): string => {
 const valueAt = (value: unknown, path: readonly PropertyKey[]): unknown =>
   path.reduce<unknown>((each, key) => (each as Record<PropertyKey, unknown> | undefined)?.[key], value);
 
+/** Further on in a list its number is easier to count to than its ordinal is to read. */
+const ordinals = ['first', 'second', 'third', 'fourth', 'fifth', 'sixth', 'seventh', 'eighth', 'ninth'];
+
+/**
+ * A place in an entry, in words, for somebody who never saw how a program writes one: a field by its name, one of a list by its place in it.
+ * @example placeInWords(['value', 'rows', 1]) // => 'the second of "rows" in "value"'
+ */
+export function placeInWords(path: readonly PropertyKey[]): string {
+  const last = path.at(-1);
+  if (typeof last === 'number') {
+    const which = ordinals[last] ? `the ${ordinals[last]}` : `number ${last + 1}`;
+    return `${which} of ${placeInWords(path.slice(0, -1))}`;
+  }
+  return `"${String(last)}"${inField(path)}`;
+}
+
+const inField = (path: readonly PropertyKey[]): string =>
+  path.length > 1 ? ` in ${placeInWords(path.slice(0, -1))}` : '';
+
+/** What was found, and where in its entry. */
+function foundAt(path: readonly PropertyKey[], value: unknown, base: readonly PropertyKey[]): string {
+  const last = path.at(-1);
+  const ofList = typeof last === 'number';
+  if (value === undefined) return `no${ofList ? 'thing as' : ''} ${placeInWords(path)}`;
+  if (value === null) {
+    const named = path.length > 0 ? path : base;
+    return `nothing that is read${named.length > 0 ? ` ${ofList ? 'as' : 'behind'} ${placeInWords(named)}` : ''}`;
+  }
+  if (last === undefined) return shown(value);
+  return ofList
+    ? `${shown(value)} as ${placeInWords(path)}`
+    : `${String(last)} ${shown(value)}${inField(path)}`;
+}
+
 /** Says a schema's complaints in the words of this project, each at the line it is about. */
 export function explainIssues(
   issues: readonly Issue[],
@@ -62,14 +96,7 @@ function explainIssue(issue: Issue, raw: unknown, file: YamlFile, base: readonly
     }));
   }
   const value = valueAt(raw, issue.path);
-  const where = issue.path.join('.');
-  const named = where === '' ? base.join('.') : where;
-  const found =
-    value === undefined
-      ? `no "${where}"`
-      : value === null
-        ? `nothing that is read${named === '' ? '' : ` behind "${named}"`}`
-        : `${where === '' ? '' : `${where} `}${shown(value)}`;
+  const found = foundAt(issue.path, value, base);
   const last = path.at(-1);
   const form = {
     key: typeof last === 'string' && issue.path.length > 0 ? last : undefined,

@@ -594,7 +594,7 @@ const mistakes: readonly Mistake[] = [
       'rulebook.yaml': 'version: "2026.1"\nrecall: [§{ version: "2026.1" }]\n',
       'a/b.yaml': rule('width'),
     },
-    found: 'no "recall.0.reason"',
+    found: 'no "reason" in the first of "recall"',
     expected: 'a line "reason:" with words behind the colon',
   },
   {
@@ -658,14 +658,14 @@ const mistakes: readonly Mistake[] = [
     check: 'shape',
     title: 'a kind of value that there is not',
     files: { 'a/b.yaml': rule('width', { value: '{ kind: §exactly, number: 2, unit: in }' }) },
-    found: 'value.kind "exactly"',
+    found: 'kind "exactly" in "value"',
     expected: 'one of exact, at-least, at-most, between, one-of, table',
   },
   {
     check: 'shape',
     title: 'a kind of source that there is not',
     files: { 'a/b.yaml': rule('width', { source: '{ kind: §hearsay }' }) },
-    found: 'source.kind "hearsay"',
+    found: 'kind "hearsay" in "source"',
     expected: 'one of document, practice, memory, derived',
   },
   {
@@ -679,7 +679,7 @@ const mistakes: readonly Mistake[] = [
     check: 'shape',
     title: 'a word where a number belongs',
     files: { 'a/b.yaml': rule('width', { value: '{ kind: exact, number: §two, unit: in }' }) },
-    found: 'value.number "two"',
+    found: 'number "two" in "value"',
     expected: 'a number by itself, without a unit and without quotes',
   },
   {
@@ -698,14 +698,14 @@ const mistakes: readonly Mistake[] = [
         rule('depth', { source: cited('handbook') }),
       'sources.yaml': document('handbook'),
     },
-    found: 'source.on "2026-02-30"',
+    found: 'on "2026-02-30" in "source"',
     expected: 'a day such as 2026-11-25',
   },
   {
     check: 'shape',
     title: 'a choice given twice',
     files: { 'a/b.yaml': rule('kinds', { value: '{ kind: one-of, choices: §[gable, hole, gable] }' }) },
-    found: 'value.choices ["gable","hole","gable"]',
+    found: 'choices ["gable","hole","gable"] in "value"',
     expected: 'each word once',
   },
   {

@@ -19,6 +19,7 @@ import {
   noteSchema,
   plainlySeen,
 } from './schema.ts';
+import { ifSeveral } from './several-folders.ts';
 import { filesOf, isPageName, strayFile } from './stray-files.ts';
 import { unindented } from './unindented.ts';
 
@@ -112,7 +113,7 @@ export function readLayer(folder: string): Layer {
   };
   const names = namesIn(folder);
   if (!names) {
-    complain('', 'no folder here', "an agency's folder, with agency.yaml in it");
+    complain('', 'no folder here', `an agency's folder, with agency.yaml in it${ifSeveral(folder)}`);
     return nothing;
   }
 

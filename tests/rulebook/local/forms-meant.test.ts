@@ -29,7 +29,7 @@ describe('a field in the wrong form is told with the form that it has', () => {
       'a number with its unit',
       'values.yaml',
       `${VALUE.replace('3,', '3 in,')}  source: { kind: practice }\n`,
-      'value.number "3 in"',
+      'number "3 in" in "value"',
       'a number by itself, without a unit and without quotes',
     ],
     [
@@ -43,14 +43,14 @@ describe('a field in the wrong form is told with the form that it has', () => {
       'a value without its unit',
       'values.yaml',
       `${VALUE.replace(', unit: in', '')}  source: { kind: practice }\n`,
-      'no "value.unit"',
+      'no "unit" in "value"',
       'a line such as unit: in',
     ],
     [
       'a clause that is a number',
       'values.yaml',
       `${VALUE}  source: { kind: document, document: irc, clause: 2, read: read }\n`,
-      'source.clause 2',
+      'clause 2 in "source"',
       'double quotes about it: clause: "2"',
     ],
     [
@@ -59,6 +59,27 @@ describe('a field in the wrong form is told with the form that it has', () => {
       `${NOTE}  on: do/first-visit\n`,
       'on "do/first-visit"',
       'brackets about it: on: [do/first-visit]',
+    ],
+    [
+      'one place of several that is no path',
+      'notes.yaml',
+      `${NOTE}  on: [do/first-visit, Do/Patching]\n`,
+      '"Do/Patching" as the second of "on"',
+      'the id of a rule, or the path of a page such as do/patching',
+    ],
+    [
+      'a place far down a list',
+      'notes.yaml',
+      `${NOTE}  on: [${'do/first-visit, '.repeat(11)}42]\n`,
+      '42 as number 12 of "on"',
+      'double quotes about it: "42"',
+    ],
+    [
+      'a place of which nothing is read',
+      'notes.yaml',
+      `${NOTE}  on: [null]\n`,
+      'nothing that is read as the first of "on"',
+      'words behind the colon, on the same line',
     ],
     ['no place', 'notes.yaml', NOTE, 'no "on"', 'a line such as on: [do/first-visit]'],
     [
