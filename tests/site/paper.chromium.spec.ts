@@ -288,6 +288,34 @@ test('the notes of a page say once how a value stands', async ({ page }) => {
   expect(all).not.toMatch(/practicecommonpractice|derivedworkedout|memoryfrommemory/);
 });
 
+for (const path of ['/know/how-these-roofs-are-built/', '/calculators/roof-heat/example/'])
+  test(`${path} on Letter: no line of the notes, nor of what went into a step, ends between an R and its number`, async ({
+    page,
+  }) => {
+    await page.setViewportSize({ width: LETTER_BETWEEN_MARGINS, height: 900 });
+    await page.emulateMedia({ media: 'print' });
+    await page.goto(path);
+    const { read, broken } = await page.evaluate(() => {
+      let read = 0;
+      const broken: string[] = [];
+      for (const each of document.querySelectorAll('.numbers .value, .working .inputs a.rule')) {
+        const walker = document.createTreeWalker(each, NodeFilter.SHOW_TEXT);
+        for (let node = walker.nextNode(); node; node = walker.nextNode())
+          for (const amount of (node.textContent ?? '').matchAll(/R-[\d.]+/g)) {
+            const range = document.createRange();
+            range.setStart(node, amount.index);
+            range.setEnd(node, amount.index + amount[0].length);
+            const inked = [...range.getClientRects()].filter(({ width }) => width > 0);
+            read += inked.length;
+            if (new Set(inked.map(({ top }) => Math.round(top))).size > 1) broken.push(amount[0]);
+          }
+      }
+      return { read, broken };
+    });
+    expect(read).toBeGreaterThan(0);
+    expect(broken).toEqual([]);
+  });
+
 test('a value that stands in a caution alone has its note on a sheet of a job, with value and source', async ({
   page,
 }) => {

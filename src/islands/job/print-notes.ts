@@ -36,7 +36,7 @@ function notesOf(ids: readonly string[]): HTMLElement {
       const span = document.createElement('span');
       span.className = name;
       span.textContent = words;
-      link.append(span);
+      link.append(span, ' ');
     }
     const item = document.createElement('li');
     item.append(link);
