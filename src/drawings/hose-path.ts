@@ -14,10 +14,13 @@ import { scaleBar } from './scale-bar.ts';
 import type { Drawing } from './svg.ts';
 import type { At } from './truss-members.ts';
 
-/** Where the plan stands across the sheet, in drawing units. */
+/**
+ * Where the plan stands across the sheet, and where its scale bar begins from the plan's lower left corner, in drawing units: beside it where
+ * there is room, so that on half a sheet of paper its words can still be read.
+ */
 const plans = {
-  wide: { left: 210, drawn: 290 },
-  narrow: { left: 84, drawn: 212 },
+  wide: { left: 245, drawn: 210, bar: [266, -8], below: 60 },
+  narrow: { left: 84, drawn: 212, bar: [0, 70], below: 102 },
 } as const;
 
 /**
@@ -32,10 +35,10 @@ export function hosePathDrawing(
   name: string,
 ): Drawing {
   const { width, text: letters } = pageSheets[size];
-  const { left, drawn } = plans[size];
+  const { left, drawn, bar, below } = plans[size];
   const push = pushAtTwelve(found);
   const section = hoseSection(found, cavity, rules, size, name);
-  const planTop = section.foot + 116;
+  const planTop = section.foot + 92;
   const { stretch } = found;
   const perInch = drawn / (stretch.left + stretch.right);
   const at: At = (x, y) => [left + (x + stretch.left) * perInch, planTop + (stretch.up - y) * perInch];
@@ -49,15 +52,15 @@ export function hosePathDrawing(
     .filter((x) => x > -stretch.left && x < stretch.right);
   return {
     width,
-    height: bottom + 112,
-    secondFrom: section.foot + 38,
+    height: bottom + below,
+    secondFrom: section.foot + 16,
     title: 'The way of the hose, in cross-section and from above',
     description: `In cross-section, a hose of ${format(rules.value('access.hose.diameter'))} goes in through a hole of ${format(rules.value('access.roof-holes.diameter'))}, ${format(rules.value('access.roof-holes.below-peak'))} below the ridge, and lies straight between two trusses on the old insulation, in to its tape mark at ${pushTape(push.mark)}. It stops ${tapeInches(shortOf(push))} short of the far eave, and is drawn back from there while it blows. From above, ${found.marks.length} pushes go out from the hole round the clock over ${tapeInches(long)} of the home, numbered from the farthest${found.marks.some(({ stopsAtRing }) => stopsAtRing) ? '; where a flue stands, they stop before the ring kept open about it' : ''}.`,
     shapes: [
       hatches(name),
       text([14, 18], 'along the push at 12 o’clock', { anchor: 'start', size: letters, bold: true }),
       ...section.shapes,
-      text([14, section.foot + 56], 'from above', { anchor: 'start', size: letters, bold: true }),
+      text([14, section.foot + 34], 'from above', { anchor: 'start', size: letters, bold: true }),
       text([at((stretch.right - stretch.left) / 2, 0)[0], planTop - 34], '12 o’clock: over the ridge', {
         size: letters,
       }),
@@ -80,7 +83,7 @@ export function hosePathDrawing(
         tapeInches(long),
         letters,
       ),
-      ...scaleBar([at(-stretch.left, 0)[0], bottom + 80], long, perInch),
+      ...scaleBar([left + bar[0], bottom + bar[1]], long, perInch),
     ],
   };
 }

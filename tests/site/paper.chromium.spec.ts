@@ -74,7 +74,12 @@ for (const path of ['/calculators/noise-dose/', '/trouble/ceiling-bows/', '/rule
     expect(sheets.at(-1)?.length).toBeGreaterThan(400);
   });
 
-for (const path of ['/do/patching/', '/calculators/patch-layers/', '/do/opening-the-gable/'])
+for (const path of [
+  '/do/patching/',
+  '/do/filling-through-roof-holes/',
+  '/calculators/patch-layers/',
+  '/do/opening-the-gable/',
+])
   test(`${path} on Letter: words of a drawing are of 7 pt or more`, async ({ page }) => {
     await page.setViewportSize({ width: LETTER_BETWEEN_MARGINS, height: 900 });
     await page.goto(path);
