@@ -78,7 +78,10 @@ const mostCarried = ({ verdict, highestDensity }: CeilingLoad): Quantity<'densit
 /** Does the hose or tube not go into this opening at all? */
 const shut = ({ reached }: Opening): boolean => holdsNothing(reached);
 
-/** What is blown through an opening: what the hose reaches. Into one that it does not go into, the whole goes in some other way. */
+/**
+ * What is blown through an opening: what the hose reaches, or the stretch that it reaches would be filled too dense. Into one that it does not go
+ * into, the whole goes in some other way.
+ */
 export const toBlow = (opening: Opening): Quantity<'volume'> =>
   shut(opening) ? opening.volume : opening.reached;
 

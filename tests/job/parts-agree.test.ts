@@ -100,16 +100,24 @@ describe('what two sheets say of one thing is the same', () => {
   });
 
   test.each([
-    ['the stream comes to all but what the flue hides', '2 ft'],
-    ['it leaves a little of every stretch besides', '10 in'],
-  ])('the minutes at every opening blow the bags that the log asks of it, where %s', (_, stream) => {
-    const entries = exampleWith({ 'hose.stream_reach': stream });
-    const rows = answersOf(entries, 'blowing-rate')[0]?.tables?.openings?.rows ?? [];
+    ['the stream comes to all but what the flue hides', { 'hose.stream_reach': '2 ft' }],
+    ['it leaves a little of every stretch besides', { 'hose.stream_reach': '10 in' }],
+    // The hose of 2 in does not go into the outer lanes of so shallow a cavity.
+    [
+      'into some of them no hose goes',
+      { 'ways.chosen': 'gable end', 'cavity.eave': '1 in', 'cavity.ridge': '10 in', 'log.openings': [] },
+    ],
+  ])('the minutes at every opening blow the bags that the log asks of it, where %s', (_, changes) => {
+    const entries = exampleWith(changes);
+    const rate = only(entries, 'blowing-rate');
+    const rows = rate.tables?.openings?.rows ?? [];
     const asked = fillLog(planOf(entries), rules).openings.map(({ planned }) => planned.amount);
-    expect(rows).toHaveLength(5);
+    expect(asked.length).toBeGreaterThan(3);
     // 12 lb/min of the weighed run of the example, in bags of 30 lb.
-    for (const [place, { time }] of rows.entries())
-      expect((amountIn(time as Quantity<'time'>, 'min') * 12) / 30).toBeCloseTo(asked[place] ?? 0, 9);
+    const minutes = rows.map(({ time }) => amountIn(time as Quantity<'time'>, 'min'));
+    expect(minutes).toEqual(asked.map((bags) => expect.closeTo((bags * 30) / 12, 9)));
+    // What is told above the table is told of the one that takes the most: the last of the holes, a lane in the middle.
+    expect(amount(rate, 'opening_time', 'min')).toBeCloseTo(Math.max(...minutes), 9);
   });
 
   test('from the gable the hose is drawn back as the strip of its lane asks, though it reaches a part of the lane only', () => {

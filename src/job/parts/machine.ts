@@ -4,6 +4,7 @@ import { testBoxCheck } from '../../calc/machine/test-box/declaration.ts';
 import { inUnit, named, over, type Quantity } from '../../quantity/quantity.ts';
 import type { Rulebook } from '../../rulebook/rulebook.ts';
 import { ofDensityBlown } from '../density-blown.ts';
+import { toBlow } from '../fill-log.ts';
 import { openingsOf } from '../openings.ts';
 import type { WorkedJob } from '../planned.ts';
 import { marksPart } from './marks.ts';
@@ -41,20 +42,16 @@ interface Blown {
   readonly pushed: Quantity<'length'> | undefined;
 }
 
-/**
- * Every opening of the way taken, with the hose that is pushed in, of a hole as its marks tell, and the volume that is blown through it: the
- * one that the log asks the bags for. What lies beyond the reach of a lane's hose or a bay's tube is not blown through it, or the stretch that it
- * reaches would be filled too dense.
- */
+/** Every opening of the way taken, with the hose that is pushed in, of a hole as its marks tell, and the volume that the log asks the bags of it for. */
 function blown(plan: WorkedJob, rules: Rulebook): readonly Blown[] {
   const found = openingsOf(plan, rules);
   if (!found.known) return [];
   const marks = found.openings.some(({ what }) => what === 'Hole') ? workPart(marksPart, plan, rules) : [];
-  return found.openings.map(({ name, what, volume, pushed, reached }, place) => {
+  return found.openings.map((opening, place) => {
     const outcome = marks[place];
-    const all = outcome?.state === 'answered' ? outcome.answer.figures.all?.value : pushed;
-    const hose = typeof all === 'object' && all.amount > 0 ? (all as Quantity<'length'>) : undefined;
-    return { what: name, volume: hose || what === 'Hole' ? reached : volume, pushed: hose };
+    const all = outcome?.state === 'answered' ? outcome.answer.figures.all?.value : opening.pushed;
+    const pushed = typeof all === 'object' && all.amount > 0 ? (all as Quantity<'length'>) : undefined;
+    return { what: opening.name, volume: toBlow(opening), pushed };
   });
 }
 
