@@ -293,6 +293,32 @@ test('what is blown through all openings is what the plan takes, whichever of th
   expect(through[3]).toBeLessThan(plan.rows[0]?.holes[3]?.bags.amount ?? 0);
 });
 
+test('so it is too where an opening both holds back behind its own chimney and blows behind its neighbour’s', () => {
+  const chimney = (along: string) => ({
+    what: 'other hot flue',
+    kind: 'masonry chimney',
+    along,
+    side: 'back',
+    from_peak: '1 ft 6 in',
+    across: '12 in',
+    listed: '1 ft',
+  });
+  // The openings stand 18 ft 11 in, 32 ft 1 in and 45 ft 3 in along: one chimney beyond the second, one a foot farther beyond the third.
+  const plan = planOf(
+    exampleWith({
+      'hose.stream_reach': '18 in',
+      'roof.obstacles': [chimney('22 ft 11 in'), chimney('37 ft 1 in')],
+    }),
+  );
+  const openings = plan.rows.flatMap((row) => openingsOfRow(plan, row, rules));
+  const more = openings.map((each) => bagsThrough(plan, each).amount - each.hole.bags.amount);
+  expect(more.map((bags) => Math.abs(bags) > 0.01)).toEqual([false, true, true, true, false]);
+  // The second holds back what the third blows, and the third what the fourth does.
+  expect(more[1]).toBeLessThan(0);
+  expect(more[3]).toBeGreaterThan(0);
+  expect(more[2]).toBeCloseTo(-(more[1] ?? 0) - (more[3] ?? 0), 9);
+});
+
 test('where no ring keeps the stream off, nothing is told beside the bags of a hole', () => {
   const plan = planOf(exampleWith({ 'roof.obstacles': [], 'survey.flues': 'none' }));
   expect(saidOfHoles(plan)).toEqual([undefined, undefined, undefined, undefined, undefined]);
