@@ -26,7 +26,22 @@ describe('what is typed on the receipt is held against the job', () => {
       'far fewer bags than planned, and no log',
       { 'receipt.bags': '20 bags', 'log.openings': [] },
       ['the plan asks for 35.8 bags'],
-      ['fill log'],
+      ['fill log', 'in what is filled'],
+    ],
+    // Five times seven are 35, within a tenth of 35.8.
+    [
+      'as many bags as the log counts, every opening full',
+      {
+        'receipt.bags': '35 bags',
+        'log.openings': [1, 2, 3, 4, 5].map((opening) => ({
+          side: 'back',
+          opening,
+          bags: '7 bags',
+          state: 'full',
+        })),
+      },
+      [],
+      ['fill log', 'the plan asks'],
     ],
     [
       'fewer bags than the log counts',

@@ -76,6 +76,20 @@ describe('where the hose of an opening has no room, nearer to an eave than its m
     ]);
   });
 
+  // One slope over 168 rises by 1/14 of the place: 5 stand at 70, 6.5 at 91. At the marriage line it is deep.
+  test('of a section of a double home is told for its one eave', () =>
+    expect(
+      said({
+        'home.sections': 'double',
+        cavity: { shape: 'one-slope', width: '14 ft', eave: '0 in', ridge: '12 in' },
+        'old.depth': '3 in',
+        ...asDeep,
+      }),
+    ).toEqual([
+      expect.stringMatching(/^Nearer than 5 ft 10 in to the eave the hose, 2 in wide, has no room over/),
+      expect.stringMatching(/^Across a truss .* no nearer than 7 ft 7 in to the eave: /),
+    ]));
+
   // The tip stops 36 from the eave, which the room between trusses comes up to at 35, and that across a truss at 45.5.
   test('is told of what lies before the tip alone', () =>
     expect(

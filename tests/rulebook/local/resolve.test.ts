@@ -9,6 +9,7 @@ import { readLayer } from '../../../src/rulebook/local/read.ts';
 import { resolveLocal } from '../../../src/rulebook/local/resolve.ts';
 import { formatProblem } from '../../../src/rulebook/problem.ts';
 import { openRulebook, type RulebookData } from '../../../src/rulebook/rulebook.ts';
+import type { TableValue } from '../../../src/rulebook/schema.ts';
 import { valueHeadline } from '../../../src/rulebook/value-text.ts';
 import { agency, base, context, EXAMPLE, inLayer, resolved, setting } from './folder.ts';
 
@@ -62,6 +63,15 @@ describe('a document that could not be read is told once', () => {
     expect(problems[0]).toMatch(expected);
   });
 });
+
+type Limits = Pick<TableValue, 'columns' | 'rows'>;
+
+/** The loads that ceiling boards carry, as an agency would set them. */
+function limits(changed: (of: Limits) => object): string {
+  const value = base.rules['ceiling.board.limit']?.value;
+  if (value?.kind !== 'table') throw new Error('found no table of limits, expected one');
+  return setting('ceiling.board.limit', JSON.stringify({ ...value, ...changed(value) }));
+}
 
 describe('what can not stand is refused at its place', () => {
   const told = (files: Record<string, string>, more = context) =>
@@ -124,6 +134,58 @@ describe('what can not stand is refused at its place', () => {
       /date-in-future/,
     ],
     ['no number', setting(FLUE, '{ kind: at-least, number: .nan, unit: in }'), /shape/],
+    [
+      'a formula',
+      setting(OVERLAP, `{ kind: exact, unit: in, formula: { rule: ${HOLE} } }`),
+      /found a formula {2}expected a number/,
+    ],
+    [
+      'other words for a choice',
+      setting('ceiling.board.kinds', '{ kind: one-of, choices: [wood] }'),
+      /found other words for a choice/,
+    ],
+    ['a row fewer', limits(({ columns, rows }) => ({ columns, rows: rows.slice(1) })), /found other rows/],
+    [
+      'a row under another key',
+      limits(({ columns, rows: [[kind, framing, ...limit] = [], ...rows] }) => ({
+        columns,
+        rows: [[kind, Number(framing) + 1, ...limit], ...rows],
+      })),
+      /found other rows/,
+    ],
+    [
+      'a word for a number',
+      limits(({ columns, rows: [first = [], ...rows] }) => ({
+        columns,
+        rows: [[...first.slice(0, 2), 'none'], ...rows],
+      })),
+      /found other rows/,
+    ],
+    [
+      'another column',
+      limits(({ columns: [first, ...columns], rows }) => ({
+        columns: [{ ...first, title: 'Kind' }, ...columns],
+        rows,
+      })),
+      /found other columns/,
+    ],
+    [
+      'one higher limit of a board, and all others lower',
+      limits(({ columns, rows }) => ({
+        columns,
+        rows: rows.map(([kind, framing, limit], place) => [
+          kind,
+          framing,
+          Number(limit) * (place === 0 ? 1.1 : 0.9),
+        ]),
+      })),
+      /looser than the rulebook's/,
+    ],
+    [
+      'a value for safety that has no stricter way',
+      setting('safety.ladder.foot', '{ kind: exact, number: 20, unit: percent }'),
+      /which can not be called stricter than .*\(not-comparable\)/,
+    ],
   ])('%s', (_, values, expected) => {
     const problems = told({ 'values.yaml': values });
     expect(problems.join('\n')).toMatch(expected);
