@@ -30,6 +30,30 @@ describe('holes of a plan that cuts none', () => {
   });
 });
 
+test('a roof of 34 ft, which no holes suit, is told what departs from which rule; the example departs from none', () => {
+  // By hand, as in tests/calc/holes: two holes reach 8 + 16 + 8 = 32 ft, so that the gap between them is 18 ft.
+  const bare = {
+    'roof.truss_spacing': '',
+    'roof.first_truss': '',
+    'roof.seam_spacing': '',
+    'roof.first_seam': '',
+  };
+  const entries = {
+    'home.length': '34 ft',
+    'roof.obstacles': [],
+    'survey.flues': 'none',
+    'log.openings': [],
+  };
+  const [row] = planOf(exampleWith({ ...bare, ...entries })).rows;
+  expect(row).toMatchObject({
+    outcome: 'least departure',
+    clash: expect.arrayContaining(['spacing']),
+    departures: [{ rule: 'spacing', found: 216, by: 24 }],
+  });
+  expect(text({ ...bare, ...entries })).toMatch(/18 ft/);
+  expect(planOf(exampleWith({})).rows[0]).toMatchObject({ clash: [], departures: [] });
+});
+
 test('the heat of a shingle roof lists no metal', () => {
   const [heat] = workParts(planOf(exampleWith({ 'roof.cover': 'shingles' })), rules).filter(
     ({ name }) => name === 'roof-heat',
