@@ -114,6 +114,30 @@ describe('a change of a rule is told by its gravest kind', () => {
       'stricter',
     ],
     [
+      'a range of a limit both whose ends fall',
+      { ...lower, value: range(4, 9) },
+      { ...lower, value: range(3, 8) },
+      'stricter',
+    ],
+    [
+      'a range of a limit that narrows',
+      { ...lower, value: range(4, 9) },
+      { ...lower, value: range(5, 8) },
+      'looser',
+    ],
+    [
+      'a range of a clearance both whose ends rise',
+      { ...higher, value: range(4, 9) },
+      { ...higher, value: range(5, 10) },
+      'stricter',
+    ],
+    [
+      'a range with no direction that narrows',
+      { ...asItStands, value: range(4, 9) },
+      { ...asItStands, value: range(5, 8) },
+      'value',
+    ],
+    [
       'a safety value with no direction',
       { ...asItStands, value: value(2) },
       { ...asItStands, value: value(3) },
