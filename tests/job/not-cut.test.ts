@@ -14,6 +14,7 @@ describe('holes of a plan that cuts none', () => {
     expect(holes).toContain('back side: 5 holes');
     expect(lanes).not.toContain('back side: 5 holes');
     expect(lanes).toContain('the holes of this plan are not cut');
+    expect(holes).not.toContain('The way taken is');
     const short = { 'home.length': '6 ft', 'roof.obstacles': [], 'survey.flues': 'none' };
     const departs = (changes: Record<string, unknown>) =>
       planOf(exampleWith({ ...short, ...changes })).cautions.some(

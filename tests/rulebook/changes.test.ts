@@ -211,6 +211,12 @@ describe('a change of a rule is told by its gravest kind', () => {
       'value',
     ],
     [
+      'a table whose direction is that of a range',
+      { ...narrower, value: table(2, 3) },
+      { ...narrower, value: table(2, 2.5) },
+      'value',
+    ],
+    [
       // 2 kg/m2 are 0.41 lb/ft2.
       'a table whose numbers stay and whose unit is a smaller one',
       { ...lower, value: loads('lb/ft2', 2) },
