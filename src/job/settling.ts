@@ -54,11 +54,12 @@ function waysToLighter({ job, load }: WorkedJob, rules: Rulebook): readonly stri
   // Under old insulation that is too heavy by itself no fill passes, however light and shallow.
   const fillCanPass = load.highestDensity !== undefined;
   const blownHeavier = compare(densityBlown(job, rules), job.fill.density) > 0;
-  const pressed = load.old !== undefined && job.heat.old_condition === 'pressed by the new fill';
+  const oldLies = load.old !== undefined && load.old.amount > 0;
+  const pressed = oldLies && job.heat.old_condition === 'pressed by the new fill';
   return [
     ...(fillCanPass ? ['fill.density'] : []),
     ...(fillCanPass && blownHeavier ? ['machine.fills'] : []),
-    ...(load.old ? ['old.depth', 'old.density'] : []),
+    ...(oldLies ? ['old.depth', 'old.density'] : []),
     ...(fillCanPass && pressed ? ['heat.pressed_depth'] : []),
     'ceiling.board',
     'ceiling.framing',

@@ -49,6 +49,12 @@ describe('each stop leads to the entries that settle it', () => {
       { 'machine.fills': [{ gross: '18 lb', tare: '10 lb' }], old: {}, heat: {} },
       ['fill.density', 'machine.fills', 'ceiling.board', 'ceiling.framing'],
     ],
+    // 15 in of it weigh 15/12 · 2.2 = 2.75 of 2.2 lb/ft2.
+    [
+      'a fill too heavy where no old insulation lies, whatever was said of its state',
+      { 'fill.density': '2.2 lb/ft3', 'old.depth': 'none', 'heat.pressed_depth': '' },
+      ['fill.density', 'ceiling.board', 'ceiling.framing'],
+    ],
     [
       'a fill too heavy over old insulation that lies loose',
       {

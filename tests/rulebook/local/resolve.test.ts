@@ -147,9 +147,9 @@ describe('what can not stand is refused at its place', () => {
     ['a row fewer', limits(({ columns, rows }) => ({ columns, rows: rows.slice(1) })), /found other rows/],
     [
       'a row under another key',
-      limits(({ columns, rows: [[kind, framing, ...limit] = [], ...rows] }) => ({
+      limits(({ columns, rows: [first = [], ...rows] }) => ({
         columns,
-        rows: [[kind, Number(framing) + 1, ...limit], ...rows],
+        rows: [[first[0], Number(first[1]) + 1, ...first.slice(2)], ...rows],
       })),
       /found other rows/,
     ],
