@@ -293,16 +293,18 @@ test('what is blown through all openings is what the plan takes, whichever of th
   expect(through[3]).toBeLessThan(plan.rows[0]?.holes[3]?.bags.amount ?? 0);
 });
 
+/** A chimney on the back side, so far along. */
+const chimney = (along: string) => ({
+  what: 'other hot flue',
+  kind: 'masonry chimney',
+  along,
+  side: 'back',
+  from_peak: '1 ft 6 in',
+  across: '12 in',
+  listed: '1 ft',
+});
+
 test('so it is too where an opening both holds back behind its own chimney and blows behind its neighbour’s', () => {
-  const chimney = (along: string) => ({
-    what: 'other hot flue',
-    kind: 'masonry chimney',
-    along,
-    side: 'back',
-    from_peak: '1 ft 6 in',
-    across: '12 in',
-    listed: '1 ft',
-  });
   // The openings stand 18 ft 11 in, 32 ft 1 in and 45 ft 3 in along: one chimney beyond the second, one a foot farther beyond the third.
   const plan = planOf(
     exampleWith({
@@ -355,15 +357,6 @@ test('what lies behind a light is not told of a flue: a home without one has non
 });
 
 test('two chimneys about the third opening: what its neighbours are told to blow is what it holds back, and no more', () => {
-  const chimney = (along: string) => ({
-    what: 'other hot flue',
-    kind: 'masonry chimney',
-    along,
-    side: 'back',
-    from_peak: '1 ft 6 in',
-    across: '12 in',
-    listed: '1 ft',
-  });
   const plan = planOf(
     exampleWith({ 'hose.stream_reach': '18 in', 'roof.obstacles': [chimney('29 ft'), chimney('36 ft')] }),
   );
