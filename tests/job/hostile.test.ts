@@ -8,7 +8,7 @@ import { carry, readCarried } from '../../src/job/job-link.ts';
 import { readJobs } from '../../src/job/jobs-file.ts';
 import { readKept, readSingleKept } from '../../src/job/kept-job.ts';
 import { workJob } from '../../src/job/work.ts';
-import { inTime } from '../in-time.ts';
+import { timed } from '../calc/every/hostile-words.ts';
 import { builtJob } from './any-job.ts';
 import { rules } from './entries.ts';
 
@@ -86,9 +86,6 @@ const anyJob = fc.dictionary(
 );
 
 const RUNS = { numRuns: 10_000 };
-/** No person waits longer than this. */
-const LONGEST_WAIT = 100;
-const timed = <T>(work: () => T): T => inTime(LONGEST_WAIT, work);
 
 /** Every number in what was read; words such as NaN that a person typed stay words. */
 function numbersIn(value: unknown): number[] {

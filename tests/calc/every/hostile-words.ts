@@ -1,7 +1,7 @@
 import fc from 'fast-check';
-import { expect } from 'vitest';
 import type { Fields, QuantityField } from '../../../src/calc/declare/field.ts';
 import { type FieldProblem, sentence } from '../../../src/calc/declare/read-fields.ts';
+import { inTime } from '../../in-time.ts';
 import { type Entries, fieldsFrom, type Leaf, unitsOf, withAt } from './entries.ts';
 
 /** What programs trip over, whoever types it and wherever: numbers that are none, other writing, marks that nobody sees, script. */
@@ -132,19 +132,8 @@ export const PATIENCE = 60_000 + CASES * 20;
 
 const LONGEST_WAIT = 100;
 
-/** Does some work, which must be over before anybody notices. The machine itself may hold one up; what really hangs does so again. */
-export function timed<T>(work: () => T): T {
-  const start = performance.now();
-  const found = work();
-  if (performance.now() - start < LONGEST_WAIT) return found;
-  const again = [0, 1, 2].map(() => {
-    const from = performance.now();
-    work();
-    return performance.now() - from;
-  });
-  expect(Math.min(...again), 'ms, at its fastest').toBeLessThan(LONGEST_WAIT);
-  return found;
-}
+/** Does some work, which must be over before anybody notices. */
+export const timed = <T>(work: () => T): T => inTime(LONGEST_WAIT, work);
 
 const SENTENCE = /^.+: found .+; expected .+\.$/;
 const NO_NUMBER = /NaN|Infinity|undefined|\[object|\n/;
