@@ -2,24 +2,23 @@ import type { JSX } from 'preact';
 import { useCallback, useEffect, useRef, useState } from 'preact/hooks';
 import type { Entries } from '../../calc/declare/entries.ts';
 import { sentence } from '../../calc/declare/read-fields.ts';
-import { writeJobFile } from '../../job/job-file.ts';
 import { carriesJob, readCarried } from '../../job/job-link.ts';
 import { writeJobs } from '../../job/jobs-file.ts';
 import type { KeptJob } from '../../job/kept-job.ts';
 import { countInWords, type Photograph } from '../../job/photograph.ts';
-import { forAnotherHome, NONE_OF_EXAMPLE } from '../../job/still-examples.ts';
-import { page } from '../links.ts';
+import { forAnotherHome } from '../../job/still-examples.ts';
 import { setAddress } from '../own-address.ts';
 import { saveWithPhotographs } from '../photographs/export.ts';
 import { photographStore } from '../photographs/store.ts';
 import { Arrivals, useArrivals } from './Arrivals.tsx';
-import { addressOfKept, addressOfUnkept } from './addresses.ts';
 import type { WhyNot } from './browser-store.ts';
-import { HandOn } from './HandOn.tsx';
+import { JobRow } from './JobRow.tsx';
+import { NewJob } from './NewJob.tsx';
 import { OpenFile } from './OpenFile.tsx';
 import { saveFile } from './save-file.ts';
+import { sheetOf } from './sheet-of.ts';
 import { DAYS_KEPT_AFTER_DELETION, jobStore, type Unreadable } from './store.ts';
-import { copied, fileNameOf, nameOf, notRenamed, said, whyNotKept } from './words.ts';
+import { copied, nameOf, notRenamed, said, whyNotKept } from './words.ts';
 
 interface Shown {
   readonly jobs: readonly KeptJob[];
@@ -34,10 +33,6 @@ interface Done {
   /** What was pressed goes away with it: whoever works by keyboard goes on from the words. */
   readonly takesFocus?: true;
 }
-
-/** The sheet that a job opens on. A job that the browser does not keep goes along in the address. */
-const sheetOf = ({ id, entries }: KeptJob): string =>
-  `${page('plan')}#${jobStore().whyUnkept(id) === undefined ? addressOfKept(id) : addressOfUnkept(id, entries)}`;
 
 /** The jobs that this browser keeps, and all that can be done with one. */
 export function JobsView({ example }: { readonly example: Entries }): JSX.Element | null {
@@ -272,148 +267,5 @@ export function JobsView({ example }: { readonly example: Entries }): JSX.Elemen
         </>
       ) : null}
     </>
-  );
-}
-
-function JobRow({
-  job,
-  photographs,
-  copy,
-  rename,
-  remove,
-  tell,
-}: {
-  readonly job: KeptJob;
-  readonly photographs: readonly Photograph[];
-  readonly copy: () => void;
-  readonly rename: (name: string) => void;
-  readonly remove: () => void;
-  readonly tell: (words: string) => void;
-}): JSX.Element {
-  const name = nameOf(job.entries);
-  const own = typeof job.entries.name === 'string' ? job.entries.name : '';
-  const [typed, setTyped] = useState<string | undefined>();
-  const box = `name-${job.id}`;
-  const why = jobStore().whyUnkept(job.id);
-  return (
-    <li>
-      <a
-        class="job"
-        id={`job-${job.id}`}
-        href={sheetOf(job)}
-        // Whoever taps on to another sheet before this one runs finds the job there too.
-        onClick={() => {
-          jobStore().opened = job.id;
-        }}
-      >
-        {name}
-      </a>
-      <p class="hint">
-        Last change {said(job.changed)}
-        {photographs.length > 0 ? `. ${countInWords(photographs)}` : ''}
-        {why === undefined ? '' : `. Not kept: ${whyNotKept[why]}. Held while this page is open`}
-      </p>
-      <details>
-        <summary>
-          Copy, rename, save, hand on or delete<span class="visually-hidden"> {name}</span>
-        </summary>
-        <p class="acts">
-          <button type="button" class="plain" aria-label={`Copy ${name}`} onClick={copy}>
-            Copy
-          </button>
-          <button
-            type="button"
-            class="plain"
-            aria-label={`Save to a file: ${name}`}
-            onClick={() => saveFile(fileNameOf(job.entries), writeJobFile(job.entries, job))}
-          >
-            Save to a file
-          </button>
-          {photographs.length > 0 ? (
-            <button
-              type="button"
-              class="plain"
-              onClick={() => saveWithPhotographs(job, photographs).then(tell)}
-            >
-              Save with its {countInWords(photographs)}
-              <span class="visually-hidden">: {name}</span>
-            </button>
-          ) : null}
-          <button type="button" class="plain" aria-label={`Delete ${name}`} onClick={remove}>
-            Delete
-          </button>
-        </p>
-        <form
-          class="field"
-          onSubmit={(event) => {
-            event.preventDefault();
-            rename(typed ?? own);
-            setTyped(undefined);
-          }}
-        >
-          <label for={box}>
-            Address<span class="visually-hidden"> of {name}</span>
-          </label>
-          <span class="box">
-            <input
-              id={box}
-              type="text"
-              autocomplete="off"
-              maxLength={200}
-              value={typed ?? own}
-              onInput={(event) => setTyped(event.currentTarget.value)}
-            />
-            <button type="submit" class="plain" aria-label={`Rename ${name}`}>
-              Rename
-            </button>
-          </span>
-        </form>
-        <HandOn job={job} />
-      </details>
-    </li>
-  );
-}
-
-function NewJob({
-  make,
-  example,
-}: {
-  readonly make: (entries: Entries) => void;
-  readonly example: Entries;
-}): JSX.Element {
-  const [name, setName] = useState('');
-  const start = (entries: Entries) =>
-    make({ ...entries, ...(name.trim() === '' ? {} : { name: name.trim() }) });
-  return (
-    <form
-      class="new-job"
-      onSubmit={(event) => {
-        event.preventDefault();
-        start(NONE_OF_EXAMPLE);
-      }}
-    >
-      <h2>A new job</h2>
-      <div class="field">
-        <label for="new-name">Address</label>
-        <p class="hint" id="new-name-hint">
-          What you call it: a street, a number. Such as 14 Larkspur Lane.
-        </p>
-        <input
-          id="new-name"
-          aria-describedby="new-name-hint"
-          type="text"
-          autocomplete="off"
-          maxLength={200}
-          value={name}
-          onInput={(event) => setName(event.currentTarget.value)}
-        />
-      </div>
-      <p class="acts">
-        <button type="submit">Begin with nothing filled in</button>
-        <button type="button" class="plain" onClick={() => start(example)}>
-          Begin with the example’s entries
-        </button>
-      </p>
-    </form>
   );
 }
