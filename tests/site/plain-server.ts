@@ -23,7 +23,7 @@ export async function servePlainly(first: string, under: string, port = 0): Prom
   let folder = first;
   const asked: string[] = [];
   const { origin, close } = await listening((request, response) => {
-    const { pathname, search } = new URL(request.url ?? '/', 'http://localhost');
+    const { pathname, search } = new URL(`http://localhost${request.url ?? '/'}`);
     const path = decodeURIComponent(pathname);
     asked.push(path.startsWith(under) ? path.slice(under.length) : pathname);
     const file = path.startsWith(under) ? join(folder, path.slice(under.length)) : undefined;
