@@ -125,14 +125,25 @@ test('words of drawings can be read where nothing is made larger, in every size 
   }
 });
 
-test('at twice the type a page with long amounts or long names is no wider than a phone', async ({
-  page,
-}) => {
-  await page.setViewportSize(phone);
+/** Which of these pages are wider than the screen, at twice the type and with all unfolded? */
+async function widerThan(page: Page, screen: typeof phone, paths: readonly string[]): Promise<string[]> {
+  await page.setViewportSize(screen);
   await page.goto('/');
   await setType(page, 32);
   const wider: string[] = [];
-  for (const path of [
+  for (const path of paths) {
+    await page.goto(path);
+    await unfold(page, 'all');
+    const width = await page.evaluate(() => document.documentElement.scrollWidth);
+    if (width > screen.width) wider.push(`${path}: ${width} px`);
+  }
+  return wider;
+}
+
+test('at twice the type a page with long amounts or long names is no wider than a phone', async ({
+  page,
+}) => {
+  const paths = [
     '/know/air-vapour-and-metal-roofs/',
     '/know/materials-compared/',
     '/do/testing-the-machine/',
@@ -140,23 +151,14 @@ test('at twice the type a page with long amounts or long names is no wider than 
     '/checks/hole-layout/',
     '/checks/patch-kit/',
     '/changes/2026.8/cautions/',
-  ]) {
-    await page.goto(path);
-    const width = await page.evaluate(() => document.documentElement.scrollWidth);
-    if (width > phone.width) wider.push(`${path}: ${width} px`);
-  }
-  expect(wider).toEqual([]);
+  ];
+  expect(await widerThan(page, phone, paths)).toEqual([]);
 });
 
 test('at twice the type nothing slides sideways on the smallest phone: long buttons, bars, words of a status, names of sheets', async ({
   page,
 }) => {
-  const smallest = { width: 320, height: 568 };
-  await page.setViewportSize(smallest);
-  await page.goto('/');
-  await setType(page, 32);
-  const wider: string[] = [];
-  for (const path of [
+  const paths = [
     '/plan/photographs/',
     '/plan/jobs/',
     '/calculators/dust/',
@@ -165,11 +167,6 @@ test('at twice the type nothing slides sideways on the smallest phone: long butt
     '/know/the-taper-and-r/',
     '/rules/',
     '/cards/all/',
-  ]) {
-    await page.goto(path);
-    await unfold(page, 'all');
-    const width = await page.evaluate(() => document.documentElement.scrollWidth);
-    if (width > smallest.width) wider.push(`${path}: ${width} px`);
-  }
-  expect(wider).toEqual([]);
+  ];
+  expect(await widerThan(page, { width: 320, height: 568 }, paths)).toEqual([]);
 });

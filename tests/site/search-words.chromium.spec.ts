@@ -1,4 +1,5 @@
 import { expect, type Page, test } from '@playwright/test';
+import { heldBack } from './held-back.ts';
 import { look, lookOn, SLOW } from './searching.ts';
 
 /** How many finds a phone shows before anybody scrolls far. */
@@ -150,16 +151,7 @@ test('the best find of three kinds stands first, and not in its group again', as
 });
 
 test('the best finds are shown before any other is asked for', async ({ page }) => {
-  let asked = 0;
-  let letGo = (): void => undefined;
-  const held = new Promise<void>((resolve) => {
-    letGo = resolve;
-  });
-  await page.route('**/pagefind/fragment/**', async (route) => {
-    asked += 1;
-    if (asked > SEEN) await held;
-    await route.continue();
-  });
+  const letGo = await heldBack(page, '**/pagefind/fragment/**', SEEN);
   await page.goto('/search/?q=ladder');
   const results = page.locator('#results');
   await expect(results.locator('h2')).toHaveText(['Best matches'], SLOW);

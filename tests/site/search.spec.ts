@@ -1,5 +1,6 @@
 import { expect, test } from '@playwright/test';
 import { LEAST_TARGET } from './hand/look.ts';
+import { heldBack } from './held-back.ts';
 import { ONCE } from './once.ts';
 import { look, lookOn, SLOW } from './searching.ts';
 
@@ -42,14 +43,7 @@ test(
   'the part of the index that has the word is asked for while its program is on its way, and once',
   ONCE,
   async ({ page }) => {
-    let come = (): void => {};
-    const program = new Promise<void>((done) => {
-      come = done;
-    });
-    await page.route('**/wasm.en.pagefind', async (route) => {
-      await program;
-      await route.continue();
-    });
+    const come = await heldBack(page, '**/wasm.en.pagefind');
     const asked: string[] = [];
     page.on('request', (request) => {
       if (request.url().includes('/pagefind/index/')) asked.push(request.url());

@@ -1,20 +1,11 @@
 import { expect, type Page, test } from '@playwright/test';
+import { heldBack } from './held-back.ts';
 import { ONCE } from './once.ts';
 
 // A form is on a phone's screen long before its script, where the line is poor.
 
 /** Holds back every script of a page until told otherwise. */
-async function withoutScripts(page: Page): Promise<() => void> {
-  let release = (): void => {};
-  const held = new Promise<void>((go) => {
-    release = go;
-  });
-  await page.route('**/*.js', async (route) => {
-    await held;
-    await route.continue();
-  });
-  return () => release();
-}
+const withoutScripts = (page: Page): Promise<() => void> => heldBack(page, '**/*.js');
 
 for (const [path, id, typed] of [
   ['/calculators/patch-kit/', '#field-holes', '7'],
