@@ -298,8 +298,8 @@ for (const path of ['/know/how-these-roofs-are-built/', '/calculators/roof-heat/
     page,
   }) => {
     await page.setViewportSize({ width: LETTER_BETWEEN_MARGINS, height: 900 });
-    await page.emulateMedia({ media: 'print' });
     await page.goto(path);
+    await page.emulateMedia({ media: 'print' });
     const { read, broken } = await page.evaluate(() => {
       let read = 0;
       const broken: string[] = [];
