@@ -15,7 +15,7 @@ const SMALL: ReadonlySet<string> = new Set(
   ),
 );
 
-/** Does this word stand everywhere, so that it tells nothing of what is looked for? @example isSmall('The') // => true */
+/** Does this word hold sentences together, and tell nothing of what is looked for? @example isSmall('The') // => true */
 export const isSmall = (word: string): boolean => SMALL.has(word.toLowerCase());
 
 /** Names of fewer letters are held against what was typed letter by letter. */
@@ -121,6 +121,6 @@ export function toldOf(swapped: Called, both: boolean, unknown: readonly string[
   return [
     ...swapped.map(([name, term]) => `“${name}”: looked for “${term}”${both ? ' too' : ''}.`),
     ...(others.length > 0 ? [`No page has the word ${quoted(others, 'or')}.`] : []),
-    ...(small.length > 0 ? [`Every page has ${quoted(small, 'and')}: add a word that tells more.`] : []),
+    ...(small.length > 0 ? [`Too little is told by ${quoted(small, 'and')}: add another word.`] : []),
   ].join(' ');
 }

@@ -96,6 +96,6 @@ test('what is told names each word', () => {
   expect(toldOf([['mold', 'mould']], false, [])).toBe('“mold”: looked for “mould”.');
   expect(toldOf([], false, [])).toBe('');
   expect(toldOf([], false, ['from', 'The'])).toBe(
-    'Every page has “from” and “The”: add a word that tells more.',
+    'Too little is told by “from” and “The”: add another word.',
   );
 });
